@@ -1,0 +1,185 @@
+"""The planned swim: legs, stops and flags, as they go to layers, the card and the report."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import datetime
+
+import numpy as np
+
+SEVERITIES = ("stop", "warn", "note")
+FLAG_KINDS = (
+    "channel",
+    "closed_area",
+    "land",
+    "over_range",
+    "over_time",
+    "not_swimmable",
+    "after_dark",
+    "shallow",
+    "deep",
+    "stream_unknown",
+    "stream_extrapolated",
+    "tide_unknown",
+    "fluid",
+    "uncalibrated",
+)
+
+
+@dataclass(frozen=True, kw_only=True)
+class HeadingChange:
+    """A heading to hold from a moment on. Degrees, true and magnetic."""
+
+    moment: datetime
+    heading_true_deg: float
+    heading_mag_deg: float
+
+
+@dataclass(frozen=True, kw_only=True)
+class TrackPoint:
+    """A place of the track really swum: degrees, time, ground speed and stream at that moment."""
+
+    lon: float
+    lat: float
+    moment: datetime
+    heading_mag_deg: float
+    ground_speed_m_s: float
+    stream_set_deg: float
+    stream_kn: float
+
+
+@dataclass(frozen=True, kw_only=True)
+class Leg:
+    """One leg as swum. Unknown numbers are None and ``reason`` says why.
+
+    Bearings and headings in degrees, ``heading_*`` the one held when leaving; ``ground_speed_m_s`` is the distance made
+    good over the time; the stream is the mean vector on the leg; ``off_line_m`` the largest bow off the straight line.
+    ``track`` is empty where the leg could not be dated.
+    """
+
+    number: int
+    start_name: str
+    end_name: str
+    start_lon: float
+    start_lat: float
+    end_lon: float
+    end_lat: float
+    distance_m: float
+    bearing_true_deg: float
+    bearing_mag_deg: float
+    heading_true_deg: float | None
+    heading_mag_deg: float | None
+    card_heading: str | None
+    ground_speed_m_s: float | None
+    minutes: float | None
+    depart: datetime | None
+    arrive: datetime | None
+    stream_set_deg: float | None
+    stream_kn: float | None
+    off_line_m: float | None
+    feasible: bool
+    reason: str
+    headings: tuple[HeadingChange, ...] = ()
+    track: tuple[TrackPoint, ...] = ()
+
+
+@dataclass(frozen=True, kw_only=True)
+class Stop:
+    """A place the swim stops at (the entry first, the last exit last), its depth now and its latest leaving times.
+
+    ``charted_depth_m`` positive down from the plan's datum; ``depth_by_hour`` pairs of (moment, depth in metres).
+    """
+
+    name: str
+    kind: str
+    lon: float
+    lat: float
+    arrive: datetime | None
+    leave: datetime | None
+    charted_depth_m: float | None = None
+    depth_now_m: float | None = None
+    depth_by_hour: tuple[tuple[datetime, float], ...] = ()
+    latest_leave: datetime | None = None
+    latest_leave_pessimistic: datetime | None = None
+    exit: str | None = None
+    note: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Flag:
+    """Something to mind: ``kind`` and ``severity`` from the lists above, ``message`` a sentence a swimmer understands.
+
+    ``points`` are (lon, lat) pairs: one for a place, two or more for a stretch of the track; never empty.
+    ``start`` and ``end`` bound the time; ``crossing_angle_deg`` is that of the heading to the channel's flow (0-90).
+    """
+
+    kind: str
+    severity: str
+    message: str
+    points: tuple[tuple[float, float], ...]
+    leg: int | None = None
+    name: str = ""
+    start: datetime | None = None
+    end: datetime | None = None
+    length_m: float | None = None
+    crossing_angle_deg: float | None = None
+
+    def __post_init__(self) -> None:
+        if self.kind not in FLAG_KINDS or self.severity not in SEVERITIES or not self.points:
+            raise ValueError(f"flag of kind {self.kind!r}, severity {self.severity!r}, {len(self.points)} points")
+
+
+@dataclass(frozen=True, kw_only=True)
+class TideMoment:
+    """A high or low water for the foot of the card: ``kind`` HW or LW, metres above datum or None."""
+
+    moment: datetime
+    kind: str
+    height_m: float | None
+
+
+@dataclass(frozen=True, kw_only=True)
+class StreamTurn:
+    """A slack or least rate along the route: ``set_after_deg`` is where the water goes afterwards."""
+
+    moment: datetime
+    rate_kn: float
+    set_after_deg: float | None
+
+
+@dataclass(frozen=True, kw_only=True)
+class SwimPlan:
+    """A whole swim, planned. Times are aware and in the plan's zone; angles in degrees, variation east positive."""
+
+    route: str
+    swimmer: str
+    zone: str
+    datum: str
+    title: str
+    depart: datetime
+    arrive: datetime | None
+    total_m: float
+    total_min: float | None
+    swim_min: float | None
+    feasible: bool
+    variation_deg: float
+    variation_model: str
+    variation_date: datetime
+    heading_mode: int
+    heading_step_deg: float
+    line_m: float | None
+    legs: tuple[Leg, ...]
+    stops: tuple[Stop, ...]
+    flags: tuple[Flag, ...]
+    warnings: tuple[str, ...] = ()
+    tides: tuple[TideMoment, ...] = ()
+    stream_turns: tuple[StreamTurn, ...] = ()
+    sunset: datetime | None = None
+    civil_dusk: datetime | None = None
+    alarm: datetime | None = None
+    land_rings: tuple[np.ndarray, ...] = field(default=(), repr=False)
+
+    def worst_severity(self) -> str | None:
+        """The gravest severity among the flags, None where there is no flag."""
+        found = {flag.severity for flag in self.flags}
+        return next((severity for severity in SEVERITIES if severity in found), None)
