@@ -1,0 +1,43 @@
+"""Makes `tideleg` importable from a checkout, and lets tests/core run where there is no QGIS."""
+
+from __future__ import annotations
+
+import os
+import sys
+from importlib.util import find_spec
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parent.parent
+LINK_FOLDER = ROOT / ".cache" / "python"
+
+
+def _make_importable() -> None:
+    link = LINK_FOLDER / "tideleg"
+    if not link.exists():
+        LINK_FOLDER.mkdir(parents=True, exist_ok=True)
+        link.symlink_to(Path("..", "..", "plugin"), target_is_directory=True)
+    if str(LINK_FOLDER) not in sys.path:
+        sys.path.insert(0, str(LINK_FOLDER))
+
+
+_make_importable()
+
+# Without QGIS there is nothing for these to test; everything else still runs.
+collect_ignore = [] if find_spec("qgis") else ["qgis"]
+
+
+@pytest.fixture(scope="session")
+def root() -> Path:
+    """The checkout."""
+    return ROOT
+
+
+@pytest.fixture(scope="session")
+def real_data() -> Path:
+    """The folder of real charts and tables; tests that need it are skipped where it is absent."""
+    folder = Path(os.environ.get("TIDELEG_REAL_DATA") or ROOT.parent / "shared" / "data")
+    if not folder.is_dir():
+        pytest.skip(f"no real data in {folder}")
+    return folder
