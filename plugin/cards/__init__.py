@@ -1,0 +1,1 @@
+"""Results on paper and in files: the wet card, GPX and CSV."""

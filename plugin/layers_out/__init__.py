@@ -1,0 +1,1 @@
+"""Results as map layers, with their styles."""
