@@ -136,7 +136,7 @@ def _leg(
         bearing_mag_deg=(bearing - VARIATION_DEG) % 360.0,
     )
     if depart is None or stuck:
-        reason = "Not reached: an earlier leg cannot be swum." if depart is None else "Across-stream 1.1 kn beats 0.7 m/s."
+        reason = "Across-stream 1.1 kn beats 0.7 m/s." if depart else "An earlier leg cannot be swum."
         return Leg(**common, **_unknown(), depart=depart, arrive=None, feasible=False, reason=reason)
     stream = STREAM_KN * 1852.0 / 3600.0
     angle = math.radians(STREAM_SET_DEG - bearing)
@@ -199,7 +199,7 @@ def _track(start, bearing, distance, depart, seconds, speed, magnetic) -> tuple[
 
 def _stop(name, place, arrive, leave, *, kind: str, bare: bool) -> Stop:
     known = kind == "mark" and not bare
-    hours = tuple((datetime(2027, 6, 5, hour, tzinfo=ZoneInfo("UTC")), 9.0 + 0.4 * (hour - 9)) for hour in range(10, 15))
+    hours = [(datetime(2027, 6, 5, hour, tzinfo=ZoneInfo("UTC")), 9.0 + 0.4 * (hour - 9)) for hour in range(10, 15)]
     return Stop(
         name=name,
         kind=kind,

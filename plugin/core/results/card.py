@@ -1,0 +1,151 @@
+"""How a planned swim reads on paper: headings, times, distances and positions as strings, rounded the safe way."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, replace
+from datetime import datetime, timedelta
+
+from .report import nearest_second
+from .swim_plan import SEVERITIES, Flag, Leg, Stop, SwimPlan
+
+DISTANCE_STEP_M = 50.0  # a swimmer cannot judge less; common practice, no source
+MINUTES_NOISE = 1e-3  # minutes: a leg of 29.0004 is 29, not 30
+
+
+def clock_up(moment: datetime) -> str:
+    """``HH:MM`` rounded up: for arrivals and departures, so that no printed time is earlier than predicted."""
+    moment = nearest_second(moment)
+    return (moment + timedelta(seconds=-moment.second % 60)).strftime("%H:%M")
+
+
+def clock_down(moment: datetime) -> str:
+    """``HH:MM`` rounded down: for sunset, alarm and other limits."""
+    return nearest_second(moment).strftime("%H:%M")
+
+
+def clock_nearest(moment: datetime) -> str:
+    """``HH:MM`` to the nearest minute: for tides and turns of the stream."""
+    return (moment + timedelta(seconds=30)).strftime("%H:%M")
+
+
+def whole_minutes(minutes: float) -> str:
+    """Minutes rounded up to a whole number."""
+    return str(math.ceil(minutes - MINUTES_NOISE))
+
+
+def card_distance(distance_m: float) -> str:
+    """Distance to the nearest 50 m, never to nothing: ``1200 m``, ``< 50 m``."""
+    steps = math.floor(distance_m / DISTANCE_STEP_M + 0.5)
+    return f"{steps * DISTANCE_STEP_M:.0f} m" if steps else "< 50 m"
+
+
+def card_angle(angle_deg: float, step_deg: float = 1.0) -> str:
+    """Three digits, to the nearest step, north as 000."""
+    return f"{math.floor(angle_deg / step_deg + 0.5) * step_deg % 360.0:03.0f}"
+
+
+def position_text(lon: float, lat: float) -> str:
+    """Degrees and decimal minutes with three decimals (1.9 m): ``48°12.345'N 005°06.700'W``.
+
+    Latitude stands first, as handheld receivers show it.
+    """
+    return f"{_degrees_minutes(lat, 2, 'NS')} {_degrees_minutes((lon + 180.0) % 360.0 - 180.0, 3, 'EW')}"
+
+
+def _degrees_minutes(angle_deg: float, width: int, letters: str) -> str:
+    thousandths = round(abs(angle_deg) * 60_000.0)  # whole thousandths of a minute: 60.000' cannot appear
+    degrees, rest = divmod(thousandths, 60_000)
+    return f"{degrees:0{width}d}°{rest // 1000:02d}.{rest % 1000:03d}'{letters[angle_deg < 0.0]}"
+
+
+def variation_text(variation_deg: float) -> str:
+    """``4.0°W``, ``12.3°E``."""
+    return f"{abs(variation_deg):.1f}°{'W' if variation_deg < 0.0 else 'E'}"
+
+
+def offset_text(moment: datetime) -> str:
+    """The moment's offset from UTC: ``UTC``, ``UTC+1``, ``UTC-3:30``."""
+    minutes = int(moment.utcoffset().total_seconds() // 60)
+    hours, rest = divmod(abs(minutes), 60)
+    return "UTC" + (f"{'-' if minutes < 0 else '+'}{hours}" + (f":{rest:02d}" if rest else "") if minutes else "")
+
+
+def day_text(moment: datetime) -> str:
+    """``2027-06-05``: the one order of digits that reads the same everywhere."""
+    return moment.strftime("%Y-%m-%d")
+
+
+def leg_state(leg: Leg) -> str:
+    """``swim``, ``stuck`` (it is reached but cannot be swum) or ``unreached`` (nobody gets as far as its start)."""
+    if leg.depart is None:
+        return "unreached"
+    return "swim" if leg.feasible and leg.arrive is not None else "stuck"
+
+
+def heading_changes(leg: Leg, step_deg: float) -> list[tuple[str, str]]:
+    """(clock time, heading as ``105M``) of each new heading after the first; equal printed headings are merged."""
+    changes: list[tuple[str, str]] = []
+    before = leg.card_heading
+    for change in leg.headings:
+        heading = f"{card_angle(change.heading_mag_deg, step_deg)}M"
+        if heading != before and change.moment != leg.depart:
+            changes.append((clock_nearest(change.moment), heading))
+            before = heading
+    return changes
+
+
+def leg_comment(leg: Leg) -> str:
+    """The leg in one line for a receiver's screen: ``105M 29min leave 10:12 arrive 10:41``, or why it is not swum."""
+    state = leg_state(leg)
+    if state == "unreached":
+        return f"NOT REACHED {leg.reason}".strip()
+    if state == "stuck":
+        return f"NOT SWIMMABLE {leg.reason}".strip()
+    times = f"{whole_minutes(leg.minutes)}min leave {clock_up(leg.depart)} arrive {clock_up(leg.arrive)}"
+    return f"{leg.card_heading or ''} {times}".strip()
+
+
+def worst_first(flags: tuple[Flag, ...]) -> list[Flag]:
+    """The flags from the gravest down, in the plan's order among equals."""
+    return sorted(flags, key=lambda flag: SEVERITIES.index(flag.severity))
+
+
+def dive_stops(plan: SwimPlan) -> list[Stop]:
+    """The stops whose depth by the hour is known, each place once."""
+    found: dict[tuple[str, float, float], Stop] = {}
+    for stop in plan.stops:
+        if stop.depth_by_hour:
+            found.setdefault((stop.name, stop.lon, stop.lat), stop)
+    return list(found.values())
+
+
+@dataclass(frozen=True, kw_only=True)
+class Place:
+    """A place of the route, degrees; ``stop`` is what is known of it if the swim stops there."""
+
+    name: str
+    lon: float
+    lat: float
+    stop: Stop | None = None
+
+    @property
+    def key(self) -> tuple[str, float, float]:
+        """Equal for the same place: name, and position to a centimetre."""
+        return self.name, round(self.lon, 7), round(self.lat, 7)
+
+
+def route_places(plan: SwimPlan) -> list[Place]:
+    """The places in swimming order: the start of the first leg, then the end of every leg."""
+    stops: dict[tuple[str, float, float], Stop] = {}
+    for stop in plan.stops:
+        stops.setdefault((stop.name, round(stop.lon, 7), round(stop.lat, 7)), stop)
+    first = plan.legs[:1]
+    bare = [Place(name=leg.start_name, lon=leg.start_lon, lat=leg.start_lat) for leg in first]
+    bare += [Place(name=leg.end_name, lon=leg.end_lon, lat=leg.end_lat) for leg in plan.legs]
+    return [replace(place, stop=stops.get(place.key)) for place in bare]
+
+
+def distinct_places(plan: SwimPlan) -> list[Place]:
+    """The places, each once: a beach that is both entry and exit stands on the sketch once."""
+    return list({place.key: place for place in reversed(route_places(plan))}.values())[::-1]
