@@ -28,6 +28,7 @@ MARKS: dict[str, tuple[Place, str, float, str, str]] = {
     "Far Table": ((732.0, 2100.0), "mark", 20.0, "flat rock", "Outer reef, open to the stream off the head."),
     "The Spindle": ((1416.0, 2328.0), "mark", 20.0, "bare rock", "Pinnacle in the full stream off Veshan Head."),
     "Gully Mouth": ((-455.0, 1165.0), "waypoint", 0.0, "sand", "North edge of the fairway, below the gully."),
+    "Elbow North": ((905.0, 1850.0), "waypoint", 0.0, "sand", "Keeps the way home from the Spindle clear of the head."),
 }
 
 ROUTES: dict[str, tuple[tuple[str, ...], str]] = {
@@ -36,7 +37,7 @@ ROUTES: dict[str, tuple[tuple[str, ...], str]] = {
         "The easy one: squarely over the fairway, two marks, home to the same beach.",
     ),
     "Round by the Spindle": (
-        ("Head Steps", "Far Table", "The Spindle", "Head Steps"),
+        ("Head Steps", "Far Table", "The Spindle", "Elbow North", "Head Steps"),
         "Runs into the stream off the head: at the sample's hour one leg cannot be swum.",
     ),
     "Slantwise from the slip": (

@@ -1,0 +1,264 @@
+"""The sample: what its bay promises to a reader of the guide, checked on the rows and on the file made from them."""
+
+from __future__ import annotations
+
+import datetime as dt
+import sys
+from itertools import pairwise
+from pathlib import Path
+from zoneinfo import ZoneInfo
+
+import numpy as np
+import pytest
+from osgeo import ogr
+from pyproj import Geod
+from qgis.core import QgsGeometry, QgsVectorLayer
+
+SAMPLE_FOLDER = Path(__file__).resolve().parents[2] / "sample_layers"
+if str(SAMPLE_FOLDER) not in sys.path:
+    sys.path.append(str(SAMPLE_FOLDER))
+
+import bay_frame  # noqa: E402
+import bay_plan  # noqa: E402
+import bay_water  # noqa: E402
+import make_bay  # noqa: E402
+from bay_shape import Seabed  # noqa: E402
+
+GEOD = Geod(ellps="WGS84")
+LAYERS_OF_THE_LOG = {"sessions", "catches"}
+NOT_IN_THE_SAMPLE = LAYERS_OF_THE_LOG | {"stream_events"}
+
+
+def distance_m(here: tuple[float, float], there: tuple[float, float]) -> float:
+    return GEOD.inv(*here, *there)[2]
+
+
+def lon_lat_of(geometry: QgsGeometry) -> tuple[float, float]:
+    return geometry.asPoint().x(), geometry.asPoint().y()
+
+
+def vertices(geometry: QgsGeometry) -> list[tuple[float, float]]:
+    return [(vertex.x(), vertex.y()) for vertex in geometry.vertices()]
+
+
+@pytest.fixture(scope="module")
+def rows() -> make_bay.Rows:
+    return make_bay.all_rows()
+
+
+@pytest.fixture(scope="module")
+def package(qgis_app, tmp_path_factory) -> Path:
+    return make_bay.make(tmp_path_factory.mktemp("sample") / "bay.gpkg")
+
+
+@pytest.fixture(scope="module")
+def land(rows) -> QgsGeometry:
+    return QgsGeometry.unaryUnion([geometry for geometry, _ in rows["land"]])
+
+
+@pytest.fixture(scope="module")
+def mark_places(rows) -> dict[str, tuple[float, float]]:
+    return {fields["name"]: lon_lat_of(geometry) for geometry, fields in rows["marks"]}
+
+
+def test_two_runs_give_the_same_rows(rows):
+    again = make_bay.all_rows()
+    assert list(again) == list(rows)
+    for layer, layer_rows in rows.items():
+        plain = [(geometry.asWkt() if geometry else None, fields) for geometry, fields in layer_rows]
+        assert plain == [(geometry.asWkt() if geometry else None, fields) for geometry, fields in again[layer]], layer
+
+
+def test_the_bay_lies_in_the_open_atlantic_and_nowhere_else(rows):
+    assert (bay_frame.LONGITUDE_DEG, bay_frame.LATITUDE_DEG) == (-50.0, 36.0)
+    middle = (bay_frame.LONGITUDE_DEG, bay_frame.LATITUDE_DEG)
+    places = [place for layer in rows.values() for geometry, _ in layer if geometry for place in vertices(geometry)]
+    assert len(places) > 1000
+    assert max(distance_m(middle, place) for place in places) < 6000.0
+
+
+def test_the_zone_has_daylight_saving_and_fits_the_longitude():
+    zone = ZoneInfo(bay_frame.ZONE)
+    summer, winter = (dt.datetime(2027, month, 15, tzinfo=zone).utcoffset() for month in (6, 12))
+    assert summer - winter == dt.timedelta(hours=1)
+    assert abs(summer.total_seconds() / 3600.0 - bay_frame.LONGITUDE_DEG / 15.0) <= 1.0
+
+
+def test_every_layer_of_the_file_has_rows_and_carries_the_notice(package):
+    from tideleg.plan_package.schema import LAYERS
+
+    dataset = ogr.Open(str(package))
+    for spec in LAYERS:
+        layer = dataset.GetLayerByName(spec.name)
+        assert bay_frame.NOTICE in layer.GetMetadataItem("DESCRIPTION"), spec.name
+        assert (layer.GetFeatureCount() > 0) == (spec.name not in NOT_IN_THE_SAMPLE), spec.name
+
+
+def test_the_file_holds_exactly_the_rows_made(package, rows):
+    for name, layer_rows in rows.items():
+        layer = QgsVectorLayer(f"{package}|layername={name}", name, "ogr")
+        assert layer.featureCount() == len(layer_rows), name
+
+
+def test_the_settings_give_zone_datum_departure_and_notice(package):
+    from tideleg.plan_package import store
+
+    settings = store.read_settings(package)
+    assert settings["zone"] == bay_frame.ZONE
+    assert bay_frame.NOTICE in settings["title"]
+    assert settings["depart"] == bay_plan.DEPART
+    assert "invented" in settings["datum"]
+
+
+def test_a_second_making_replaces_the_file_and_leaves_no_remains(package):
+    made = make_bay.make(package)
+    assert made == package
+    assert [path.name for path in package.parent.iterdir()] == [package.name]
+
+
+def slack_hours(station: str) -> list[float]:
+    """Hours from high water at which the hourly table's stream turns, by its part along the strongest set."""
+    table = {r["hour"]: r for r in bay_water.stream_rate_rows() if r["station"] == station}
+    hours = sorted(table)
+    assert hours == list(range(-6, 7))
+    strongest = max(table.values(), key=lambda r: r["spring_kn"])
+    turn = np.radians([table[hour]["set_deg"] - strongest["set_deg"] for hour in hours])
+    along = np.array([table[hour]["spring_kn"] for hour in hours]) * np.cos(turn)
+    return [h + a / (a - b) for h, (a, b) in zip(hours, pairwise(along)) if a * b < 0.0]
+
+
+@pytest.mark.parametrize("station", [bay_water.INNER, bay_water.OUTER])
+def test_slack_is_more_than_an_hour_away_from_high_water(station):
+    slacks = slack_hours(station)
+    assert len(slacks) == 2
+    assert min(abs(hour) for hour in slacks) > 1.0
+
+
+def test_the_bay_turns_hours_before_the_stream_off_the_head():
+    inner, outer = (max(slack_hours(station)) for station in (bay_water.INNER, bay_water.OUTER))
+    assert 1.0 < outer - inner < 4.0
+
+
+def test_the_eddy_station_lies_inside_its_area(rows):
+    [(area, fields)] = rows["stream_areas"]
+    stations = {f["station"]: geometry for geometry, f in rows["stream_stations"]}
+    assert area.contains(stations[fields["station"]])
+    assert not any(area.contains(geometry) for name, geometry in stations.items() if name != fields["station"])
+
+
+def test_every_stream_row_belongs_to_a_station_and_every_ferry_to_a_channel(rows):
+    stations = {fields["station"] for _, fields in rows["stream_stations"]}
+    assert {fields["station"] for _, fields in rows["stream_rates"]} == stations
+    channels = {fields["name"] for _, fields in rows["channels"]}
+    assert {fields["channel"] for _, fields in rows["ferries"]} <= channels
+
+
+def test_no_station_or_route_touches_land(rows, land):
+    for name in ("routes", "stream_stations", "marks"):
+        for geometry, fields in rows[name]:
+            assert not geometry.intersects(land), fields
+
+
+def test_every_vertex_of_a_route_is_at_a_mark_in_water(rows, mark_places):
+    depths = {fields["name"]: fields["charted_depth_m"] for _, fields in rows["marks"]}
+    for geometry, fields in rows["routes"]:
+        for place, stop in zip(vertices(geometry), bay_plan.ROUTES[fields["name"]][0]):
+            assert distance_m(place, mark_places[stop]) < 15.0
+            assert depths[stop] > 0.0
+
+
+def test_marks_lie_apart_so_that_none_takes_another_ones_vertex(mark_places):
+    places = list(mark_places.values())
+    assert min(distance_m(a, b) for n, a in enumerate(places) for b in places[:n]) > 30.0
+
+
+def test_marks_stand_on_soundings_of_their_own_depth(rows):
+    soundings = [(lon_lat_of(geometry), fields["depth_m"]) for geometry, fields in rows["soundings"]]
+    for geometry, fields in rows["marks"]:
+        near = [depth for place, depth in soundings if distance_m(place, lon_lat_of(geometry)) < 5.0]
+        assert near
+        assert max(abs(depth - fields["charted_depth_m"]) for depth in near) <= 1.0, fields["name"]
+
+
+def test_soundings_agree_with_the_contours_beside_them(rows):
+    """A sounding within 12 m of a contour differs from it by no more than the seabed slopes in that distance."""
+    lines = [(geometry, fields["depth_m"]) for geometry, fields in rows["depth_contours"]]
+    compared = 0
+    for geometry, fields in rows["soundings"]:
+        here = lon_lat_of(geometry)
+        for line, depth_m in lines:
+            nearest = line.nearestPoint(geometry).asPoint()
+            if distance_m(here, (nearest.x(), nearest.y())) < 12.0:
+                compared += 1
+                assert abs(fields["depth_m"] - depth_m) < 2.0, (fields, depth_m)
+    assert compared >= 10
+
+
+def test_contours_lie_at_their_own_depth_on_the_seabed():
+    from bay_chart import depth_contours
+
+    seabed = Seabed()
+    off = [
+        float(seabed.depth_m(vertex.x(), vertex.y())) - depth_m
+        for depth_m, line in depth_contours(seabed)
+        for vertex in line.vertices()
+    ]
+    assert len(off) > 1000
+    assert np.quantile(np.abs(off), 0.95) < 0.5
+    assert np.max(np.abs(off)) < 2.0
+
+
+def test_the_charted_depths_show_reefs_a_gully_and_a_pinnacle():
+    depth = Seabed().depth_m
+    table, gully = bay_plan.MARKS["Wether Table"][0], bay_plan.MARKS["Gully Mouth"][0]
+    assert depth(*gully) - depth(*table) > 10.0
+    spindle = np.array(bay_plan.MARKS["The Spindle"][0])
+    around = [depth(*(spindle + 180.0 * np.array([np.sin(a), np.cos(a)]))) for a in np.linspace(0.0, 6.0, 12)]
+    assert min(around) - depth(*spindle) > 6.0
+
+
+def tide_table(rows) -> list[dict]:
+    return [fields for _, fields in rows["tides"]]
+
+
+def test_high_and_low_waters_alternate_through_28_days(rows):
+    table = tide_table(rows)
+    assert all(a["kind"] != b["kind"] for a, b in pairwise(table))
+    assert all(a["time"] < b["time"] for a, b in pairwise(table))
+    assert table[-1]["time"] - table[0]["time"] >= dt.timedelta(days=28)
+    assert all(row["time"].utcoffset() == dt.timedelta(0) for row in table)
+
+
+def test_springs_range_is_more_than_1_6_times_the_neaps_range(rows):
+    heights = [row["height_m"] for row in tide_table(rows)]
+    ranges = np.abs(np.diff(heights))
+    by_fortnight = np.array_split(ranges, 2)
+    for fortnight in by_fortnight:
+        daily = np.convolve(fortnight, np.full(4, 0.25), mode="valid")
+        assert daily.max() > 1.6 * daily.min()
+
+
+def test_successive_high_waters_show_a_diurnal_inequality(rows):
+    highs = [row["height_m"] for row in tide_table(rows) if row["kind"] == "HW"]
+    assert max(abs(a - b) for a, b in pairwise(highs)) > 0.3
+
+
+def test_no_low_water_falls_below_chart_datum(rows):
+    assert min(row["height_m"] for row in tide_table(rows)) >= 0.0
+
+
+@pytest.mark.parametrize("minute", [600, 20_000, 35_000])
+def test_high_water_is_the_highest_minute_of_its_tide(rows, minute):
+    when = bay_water.FIRST_DAY + dt.timedelta(minutes=minute)
+    high = min((r for r in tide_table(rows) if r["kind"] == "HW"), key=lambda r: abs(r["time"] - when))
+    at = (high["time"] - bay_water.FIRST_DAY).total_seconds() / 60.0
+    around = bay_water.height_m(np.arange(at - 180, at + 181))
+    assert int(np.argmax(around)) == 180
+    assert high["height_m"] == pytest.approx(around.max(), abs=0.005)
+
+
+def test_a_plan_that_is_newer_than_its_scripts_is_not_stale(tmp_path):
+    path = tmp_path / "bay.gpkg"
+    assert make_bay.is_stale(path)
+    path.touch()
+    assert not make_bay.is_stale(path)
