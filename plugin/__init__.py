@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from .entry import TidelegPlugin
 
 
-def classFactory(iface: QgisInterface) -> TidelegPlugin:  # noqa: N802  (QGIS's name)
+def classFactory(iface: QgisInterface) -> TidelegPlugin:
     """Return the plugin to QGIS; everything else is imported only now."""
     from .entry import TidelegPlugin
 

@@ -41,11 +41,11 @@ class TidelegPlugin:
         self.menu_actions: list[QAction] = []
         self.help_action: QAction | None = None
 
-    def initProcessing(self) -> None:  # noqa: N802
+    def initProcessing(self) -> None:
         self.provider = TidelegProvider()
         QgsApplication.processingRegistry().addProvider(self.provider)
 
-    def initGui(self) -> None:  # noqa: N802
+    def initGui(self) -> None:
         self.initProcessing()
         icon = QIcon(str(ICON))
         parent = self.iface.mainWindow()
@@ -84,6 +84,6 @@ def open_guide() -> None:
 
 def open_algorithm(algorithm_id: str) -> None:
     """Open the Processing dialog of one algorithm."""
-    import processing  # QGIS's own plugin; slow to import, so only when asked
+    from qgis import processing  # slow to import, so only when asked
 
     processing.execAlgorithmDialog(algorithm_id)

@@ -25,23 +25,23 @@ class TidelegProvider(QgsProcessingProvider):
     def name(self) -> str:
         return "Tideleg"
 
-    def longName(self) -> str:  # noqa: N802
+    def longName(self) -> str:
         return QCoreApplication.translate("Tideleg", "Tideleg swim planning")
 
-    def versionInfo(self) -> str:  # noqa: N802
+    def versionInfo(self) -> str:
         return tideleg_version()
 
     def icon(self) -> QIcon:
         return QIcon(str(ICON))
 
-    def svgIconPath(self) -> str:  # noqa: N802
+    def svgIconPath(self) -> str:
         return str(ICON)
 
-    def loadAlgorithms(self) -> None:  # noqa: N802
+    def loadAlgorithms(self) -> None:
         for module, class_name in ALGORITHMS:
             try:
                 algorithm = load_algorithm(module, class_name)
-            except Exception as error:  # noqa: BLE001  one broken file must not take the other algorithms away
+            except Exception as error:  # one broken file must not take the other algorithms away
                 report_failure(module, error)
             else:
                 self.addAlgorithm(algorithm)
