@@ -1,0 +1,1 @@
+"""The plan package: one GeoPackage that holds one plan."""

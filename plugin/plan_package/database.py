@@ -1,0 +1,103 @@
+"""The plan's file as the SQLite database it is: small reads and writes, and settling it before it is moved."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator, Mapping
+from contextlib import closing, contextmanager
+from pathlib import Path
+
+from ..core.errors import SwimPlanError
+
+BUSY_S = 10.0
+
+
+def table_names(path: Path) -> set[str]:
+    """Names of the tables in the file."""
+    with _reading(path) as connection:
+        return {row[0] for row in connection.execute("SELECT name FROM sqlite_master WHERE type = 'table'")}
+
+
+def read_pairs(path: Path) -> list[tuple[str, str | None]]:
+    """The rows of the `settings` table as (key, value), in the order they were written; empty without the table."""
+    if "settings" not in table_names(path):
+        return []
+    with _reading(path) as connection:
+        return list(connection.execute("SELECT key, value FROM settings ORDER BY fid"))
+
+
+def replace_pairs(path: Path, pairs: Mapping[str, str]) -> None:
+    """Set keys of the `settings` table, each to one row, all or none."""
+    with _writing(path) as connection:
+        connection.executemany("DELETE FROM settings WHERE key = ?", [(key,) for key in pairs])
+        connection.executemany("INSERT INTO settings (key, value) VALUES (?, ?)", list(pairs.items()))
+
+
+def settle(path: Path) -> None:
+    """Fold journal files into the file and check that it is whole; raises SwimPlanError when it is not."""
+    with _writing(path) as connection:
+        connection.execute("PRAGMA journal_mode = DELETE")
+        verdict = connection.execute("PRAGMA quick_check").fetchone()[0]
+    if verdict != "ok":
+        raise SwimPlanError(
+            asked=f"The new plan {path.name} did not come out whole ({verdict})",
+            remedy="Check free space on the disk and try again",
+        )
+
+
+def settle_before_replacing(path: Path) -> None:
+    """Let go of the journal of a file that is about to be replaced: left behind, it would be played into the new one.
+
+    Raises SwimPlanError while another program, or a project, has the file open.
+    """
+    if not any(_journal(path, ending).exists() for ending in ("-wal", "-journal")):
+        return
+    try:
+        with closing(sqlite3.connect(path, timeout=0.0)) as connection:
+            connection.execute("PRAGMA journal_mode = DELETE")
+    except sqlite3.OperationalError as error:
+        raise SwimPlanError(
+            asked=f"The plan {path} was to be replaced while it is open",
+            allowed="No other program or project may have it open",
+            remedy="Remove its layers from open projects and try again",
+        ) from error
+    except sqlite3.DatabaseError:
+        # Not a database at all, so its name's journal belongs to nothing.
+        for ending in ("-wal", "-shm", "-journal"):
+            _journal(path, ending).unlink(missing_ok=True)
+
+
+def _journal(path: Path, ending: str) -> Path:
+    return path.with_name(path.name + ending)
+
+
+@contextmanager
+def _reading(path: Path) -> Iterator[sqlite3.Connection]:
+    if not path.is_file():
+        raise _not_a_plan(path, "there is no such file")
+    try:
+        with closing(sqlite3.connect(path.absolute().as_uri() + "?mode=ro", uri=True, timeout=BUSY_S)) as connection:
+            yield connection
+    except sqlite3.Error as error:
+        raise _not_a_plan(path, str(error)) from error
+
+
+@contextmanager
+def _writing(path: Path) -> Iterator[sqlite3.Connection]:
+    try:
+        with closing(sqlite3.connect(path, timeout=BUSY_S)) as connection, connection:
+            yield connection
+    except sqlite3.Error as error:
+        raise SwimPlanError(
+            asked=f"The plan {path} could not be written ({error})",
+            allowed="A plan is a GeoPackage that nothing else is writing to",
+            remedy="Save or drop the edits of its layers and try again",
+        ) from error
+
+
+def _not_a_plan(path: Path, reason: str) -> SwimPlanError:
+    return SwimPlanError(
+        asked=f"The plan {path} could not be read ({reason})",
+        allowed="A plan is one GeoPackage file",
+        remedy="Check the path, or make a new plan",
+    )

@@ -1,0 +1,92 @@
+"""The settings of a plan: read with their defaults, checked when written, and the version they carry."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
+
+from ..core.errors import BadInputError, SwimPlanError
+from . import database
+from .row_check import checked_text
+from .schema import PACKAGE_VERSION, SETTING_BY_KEY, VERSION_KEY, default_settings
+
+TABLE = "settings"
+
+
+def read_settings(path: str | Path) -> dict[str, str]:
+    """Every setting of the plan as text; a key that is not in the table has its default, the later of two rows counts.
+
+    Raises BadInputError for a value that cannot mean what its key needs, SwimPlanError for what is not a plan.
+    """
+    path = Path(path)
+    require_readable(path)
+    return {**default_settings(), **_stored(path)}
+
+
+def write_settings(path: str | Path, settings: Mapping[str, str | int | float]) -> None:
+    """Set the given keys, all or none; numbers are stored as text. Unknown keys are refused with BadInputError."""
+    database.replace_pairs(Path(path), checked_settings({key: str(value) for key, value in settings.items()}))
+
+
+def checked_settings(settings: Mapping[str, str]) -> dict[str, str]:
+    """The settings as given; raises BadInputError for an unknown key and for a value that does not fit its key."""
+    for key, text in settings.items():
+        if key not in SETTING_BY_KEY:
+            raise BadInputError(
+                layer=TABLE,
+                row=key,
+                field="key",
+                value=key,
+                allowed="The settings are " + ", ".join(SETTING_BY_KEY),
+                remedy="Use one of these keys",
+            )
+        _check_one(key, text)
+    return dict(settings)
+
+
+def require_readable(path: Path) -> None:
+    """Refuse a plan that a newer version of the plugin made; a plan without a version row is taken as it is."""
+    version = package_version(path)
+    if version > PACKAGE_VERSION:
+        raise SwimPlanError(
+            asked=f"The plan {path} is of version {version}, made by a newer plugin",
+            allowed=f"This plugin reads plans up to version {PACKAGE_VERSION}",
+            remedy="Update the plugin",
+        )
+
+
+def package_version(path: Path) -> int:
+    """The version of the plan's schema; 0 when the file says none."""
+    text = dict(database.read_pairs(path)).get(VERSION_KEY)
+    return (
+        0 if text is None else int(checked_text(SETTING_BY_KEY[VERSION_KEY].value, text, layer=TABLE, row=VERSION_KEY))
+    )
+
+
+def _stored(path: Path) -> dict[str, str]:
+    stored = {key: value or "" for key, value in database.read_pairs(path) if key}
+    for key, text in stored.items():
+        if key in SETTING_BY_KEY:
+            _check_one(key, text)
+    return stored
+
+
+def _check_one(key: str, text: str) -> None:
+    checked_text(SETTING_BY_KEY[key].value, text, layer=TABLE, row=key)
+    if key == "zone":
+        _check_zone(text)
+
+
+def _check_zone(name: str) -> None:
+    try:
+        ZoneInfo(name)
+    except (ZoneInfoNotFoundError, ValueError, OSError):
+        raise BadInputError(
+            layer=TABLE,
+            row="zone",
+            field="value",
+            value=name,
+            allowed="Allowed is a name of the IANA time zone database",
+            remedy="Write it like Europe/Lisbon, Pacific/Auckland or UTC",
+        ) from None

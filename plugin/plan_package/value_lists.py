@@ -1,0 +1,58 @@
+"""The value lists of a plan: what a field may hold, and the words shown for each value."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from types import MappingProxyType
+
+
+def _choices(**labels: str) -> Mapping[str, str]:
+    return MappingProxyType(labels)
+
+
+MARK_KIND = _choices(
+    entry="Entry (where the swim starts)",
+    mark="Mark (a place to dive)",
+    exit="Exit (where one can land)",
+    waypoint="Waypoint (passed without a stop)",
+)
+CHANNEL_KIND = _choices(
+    fairway="Fairway",
+    ferry="Ferry track",
+    lane="Traffic lane",
+    small_craft="Small craft channel",
+)
+AREA_RULE = _choices(
+    no_entry="No entry",
+    no_spearing="No spearing",
+    no_anchoring="No anchoring",
+    loaded_gun_ban="No loaded gun",
+    caution="Caution",
+)
+TIDE_KIND = _choices(HW="High water", LW="Low water")
+STREAM_FORM = _choices(
+    hourly="Hourly table (-6 h to +6 h)",
+    events="Slack and maximum events",
+    constant="Constant (no tide needed)",
+)
+STREAM_REFERENCE = _choices(HW="Hours from high water", LW="Hours from low water")
+STREAM_EVENT_KIND = _choices(slack="Slack", max="Maximum")
+STREAM_PHASE = _choices(flood="On the flood", ebb="On the ebb", always="Always")
+FELT_STREAM = _choices(
+    none="None (the float hangs still)",
+    weak="Weak (easily swum against)",
+    moderate="Moderate (slow headway)",
+    strong="Strong (no headway)",
+)
+
+ALL_LISTS = (
+    MARK_KIND,
+    CHANNEL_KIND,
+    AREA_RULE,
+    TIDE_KIND,
+    STREAM_FORM,
+    STREAM_REFERENCE,
+    STREAM_EVENT_KIND,
+    STREAM_PHASE,
+    FELT_STREAM,
+)
