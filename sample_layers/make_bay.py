@@ -80,7 +80,8 @@ def mark_rows(seabed: Seabed) -> Rows:
     routes = []
     for name, (stops, note) in bay_plan.ROUTES.items():
         track = line(bay_plan.MARKS[stop][0] for stop in stops)
-        routes.append((track, {"name": name, "note": f"{note} {bay_plan.INVENTED}"}))
+        hour = f"Tried with departure {bay_plan.DEPART} in the plan's zone."
+        routes.append((track, {"name": name, "note": f"{note} {hour} {bay_plan.INVENTED}"}))
     return {"marks": marks, "routes": routes}
 
 
@@ -112,8 +113,9 @@ def water_rows() -> Rows:
     stations = []
     for name, (place, form, confidence) in bay_plan.STATIONS.items():
         fields: dict[str, object] = {"station": name, "form": form, "source": NOTICE, "confidence": confidence}
+        fields["port"] = bay_water.PORT
         if form == "hourly":
-            fields |= {"reference": "HW", "port": bay_water.PORT}
+            fields["reference"] = "HW"
             fields |= {"spring_range_m": bay_water.SPRING_RANGE_M, "neap_range_m": bay_water.NEAP_RANGE_M}
         stations.append((point(place), fields))
     eddy = polygon(bay_plan.rounded(bay_plan.EDDY_CORNERS))
@@ -175,7 +177,6 @@ def make(path: Path = SAMPLE, say: Progress = lambda _words: None) -> Path:
     for layer, rows in all_rows(say).items():
         store.append_rows(unfinished, layer, rows)
         say(f"{layer}: {len(rows)} rows")
-    store.write_settings(unfinished, {"depart": bay_plan.DEPART, "notice": NOTICE})
     _describe(unfinished)
     unfinished.replace(path)
     return path

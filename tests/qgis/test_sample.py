@@ -100,13 +100,12 @@ def test_the_file_holds_exactly_the_rows_made(package, rows):
         assert layer.featureCount() == len(layer_rows), name
 
 
-def test_the_settings_give_zone_datum_departure_and_notice(package):
+def test_the_settings_give_zone_datum_and_notice(package):
     from tideleg.plan_package import store
 
     settings = store.read_settings(package)
     assert settings["zone"] == bay_frame.ZONE
     assert bay_frame.NOTICE in settings["title"]
-    assert settings["depart"] == bay_plan.DEPART
     assert "invented" in settings["datum"]
 
 
