@@ -69,7 +69,7 @@ def soundings(seabed: Seabed, generator: np.random.Generator) -> list[tuple[floa
     x = generator.uniform(WEST_M + 100.0, EAST_M - 100.0, tries)
     y = generator.uniform(SOUTH_M + 100.0, NORTH_M - 100.0, tries)
     depth = seabed.depth_m(x, y)
-    apart = np.clip(28.0 * depth, 150.0, 420.0)
+    apart = np.clip(24.0 * depth, 125.0, 340.0)
     kept: list[int] = []
     for index in np.flatnonzero(depth > 0.4):
         near = np.hypot(x[kept] - x[index], y[kept] - y[index]) if kept else np.array([np.inf])

@@ -117,7 +117,7 @@ CLOSED_AREAS: dict[str, tuple[tuple[Place, ...], str, str | None, str | None, st
 # station: place, form, confidence
 STATIONS: dict[str, tuple[Place, str, str]] = {
     INNER: ((-40.0, 1180.0), "hourly", "invented hourly table"),
-    OUTER: ((2150.0, 2560.0), "hourly", "invented hourly table"),
+    OUTER: ((2350.0, 2650.0), "hourly", "invented hourly table"),
     EDDY: ((1060.0, 980.0), "constant", "invented, from a drift that nobody timed"),
 }
 EDDY_PHASE = "flood"

@@ -1,0 +1,189 @@
+#!/usr/bin/env python3
+"""Plan the three swims of the sample without a screen and write everything into a folder (`out` unless named).
+
+`./run demo` calls this. The first route's files lie at the top of the folder, the others in a folder of their own.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+import re
+import shutil
+import sys
+from pathlib import Path
+
+os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
+
+import bay_plan
+import make_bay
+from chart_picture import draw_chart
+from demo_words import Report, flag_sentences, headline, legs_table
+from osgeo import gdal
+from qgis.core import (
+    QgsApplication,
+    QgsMapLayer,
+    QgsProcessingContext,
+    QgsProcessingFeedback,
+    QgsProject,
+    QgsVectorLayer,
+)
+
+SINKS = ("legs", "track", "flags", "stops")
+RESULT_LAYERS = "plan_layers.gpkg"
+SWIMMER = "Steady"
+CARD_DPI = 110
+# First on top. The tables and the log have nothing to draw.
+ON_THE_CHART = (
+    "marks",
+    "stream_stations",
+    "soundings",
+    "routes",
+    "channels",
+    "stream_areas",
+    "closed_areas",
+    "depth_contours",
+    "land",
+)
+
+
+class DemoError(Exception):
+    """The demo cannot go on; the text says why."""
+
+
+class Feedback(QgsProcessingFeedback):
+    """Keeps what an algorithm reports, and shows its progress on a terminal."""
+
+    def __init__(self) -> None:
+        super().__init__(False)
+        self.errors: list[str] = []
+        self.progressChanged.connect(self._show)
+
+    def reportError(self, error: str, fatalError: bool = False) -> None:
+        self.errors.append(error)
+
+    def _show(self, percent: float) -> None:
+        if sys.stderr.isatty():
+            print(f"\r   {percent:3.0f} %  ", end="\r", file=sys.stderr, flush=True)
+
+
+def say(words: str) -> None:
+    """A step, to the error stream, so that the tables alone can be piped."""
+    print(f"   {words}", file=sys.stderr, flush=True)
+
+
+def slug(name: str) -> str:
+    return re.sub(r"[^a-z0-9]+", "-", name.lower()).strip("-")
+
+
+def start_qgis() -> QgsApplication:
+    """QGIS without a window and without the user's profile, with Tideleg's algorithms."""
+    make_bay.plugin_on_path()
+    application = QgsApplication([], False)
+    application.initQgis()
+    from tideleg.processing.provider import TidelegProvider
+
+    provider = TidelegProvider()
+    if not QgsApplication.processingRegistry().addProvider(provider):
+        raise DemoError("Tideleg's Processing provider could not be added to QGIS.")
+    return application
+
+
+def plan_swim(plan: Path, route: str, folder: Path) -> Report:
+    """Run `tideleg:planswim` for one route, leaving its files in the folder."""
+    folder.mkdir(parents=True, exist_ok=True)
+    layers = folder / RESULT_LAYERS
+    parameters = {
+        "PLAN": str(plan),
+        "ROUTE": route,
+        "DEPART": bay_plan.DEPART,
+        "SWIMMER": SWIMMER,
+        "HEADING_MODE": 0,
+        **{sink.upper(): f"ogr:dbname='{layers}' table=\"{sink}\" (geom)" for sink in SINKS},
+        "REPORT": str(folder / "report.json"),
+        "GPX": str(folder / "marks.gpx"),
+        "CARD": str(folder / "card.pdf"),
+        "CSV": str(folder / "legs.csv"),
+    }
+    run_algorithm("tideleg:planswim", parameters)
+    return json.loads((folder / "report.json").read_text(encoding="utf-8"))
+
+
+def run_algorithm(algorithm_id: str, parameters: dict[str, object]) -> dict[str, object]:
+    """Run one algorithm; raises DemoError with its own words when it refuses or fails."""
+    algorithm = QgsApplication.processingRegistry().createAlgorithmById(algorithm_id)
+    if algorithm is None:
+        raise DemoError(f"There is no algorithm {algorithm_id}.")
+    context, feedback = QgsProcessingContext(), Feedback()
+    context.setProject(QgsProject.instance())
+    context.setFeedback(feedback)
+    accepted, why = algorithm.checkParameterValues(parameters, context)
+    if not accepted:
+        raise DemoError(f"{algorithm_id}: {why}")
+    results, done = algorithm.run(parameters, context, feedback)
+    if not done:
+        raise DemoError(f"{algorithm_id}: {' '.join(feedback.errors) or 'failed and did not say why'}")
+    return results
+
+
+def picture_of_card(card: Path) -> Path:
+    """The card's page as a PNG beside it, read by GDAL."""
+    page = gdal.OpenEx(str(card), open_options=[f"DPI={CARD_DPI}"])
+    if page is None:
+        raise DemoError(f"{card} could not be read back as a picture.")
+    png = card.with_suffix(".png")
+    gdal.Translate(str(png), page, format="PNG", bandList=[1, 2, 3])
+    png.with_suffix(".png.aux.xml").unlink(missing_ok=True)
+    return png
+
+
+def chart_layers(plan: Path, folder: Path) -> list[QgsMapLayer]:
+    """Results over the plan's own layers, first on top."""
+    from tideleg.plan_package import store
+
+    results = []
+    for name in ("stops", "flags", "track", "legs"):
+        layer = QgsVectorLayer(f"{folder / RESULT_LAYERS}|layername={name}", name, "ogr")
+        if not layer.isValid():
+            raise DemoError(f"{folder / RESULT_LAYERS} has no layer {name}.")
+        results.append(layer)
+    return [*results, *(store.open_layer(plan, name) for name in ON_THE_CHART)]
+
+
+def one_swim(plan: Path, route: str, folder: Path) -> None:
+    """Plan one route, print what it says, and make its pictures."""
+    say(f"planning {route}")
+    report = plan_swim(plan, route, folder)
+    picture_of_card(folder / "card.pdf")
+    draw_chart(chart_layers(plan, folder), folder / "map.png", route)
+    print("\n" + "\n".join([*headline(report), "", *legs_table(report), "", *flag_sentences(report)]))
+    print(
+        f"  Files: {folder}/ (card.pdf, card.png, map.png, report.json, legs.csv, marks.gpx, {RESULT_LAYERS})",
+        flush=True,
+    )
+
+
+def main(out: Path) -> None:
+    if make_bay.is_stale():
+        say("making the sample plan")
+        make_bay.make(say=say)
+    out.mkdir(parents=True, exist_ok=True)
+    for number, route in enumerate(bay_plan.ROUTES):
+        folder = out if number == 0 else out / slug(route)
+        for name in (RESULT_LAYERS, f"{RESULT_LAYERS}-wal", f"{RESULT_LAYERS}-shm"):
+            (folder / name).unlink(missing_ok=True)
+        one_swim(make_bay.SAMPLE, route, folder)
+    shutil.copyfile(make_bay.SAMPLE, out / "plan.gpkg")
+    print(f"\nThe plan itself, to open in QGIS: {out / 'plan.gpkg'}. {make_bay.NOTICE}.")
+    print("A prediction, not an observation. Feasible is not safe. Never dive alone.")
+
+
+if __name__ == "__main__":
+    application = start_qgis()
+    try:
+        main(Path(sys.argv[1] if len(sys.argv) > 1 else "out"))
+    except DemoError as error:
+        sys.exit(f"The demo stopped: {error}")
+    finally:
+        QgsProject.instance().clear()
+        application.exitQgis()

@@ -1,0 +1,84 @@
+"""A planned swim as a person reads it in a terminal, from the report that `tideleg:planswim` wrote."""
+
+from __future__ import annotations
+
+import datetime as dt
+import textwrap
+from typing import Any
+
+Report = dict[str, Any]
+
+WIDTH = 110
+COLUMNS = ("leg", "from", "to", "dist m", "track T", "steer", "stream", "min", "leave", "arrive", "bow m")
+SEVERITY_WORDS = {"stop": "STOP", "warn": "Mind", "note": "Note"}
+
+
+def _clock(iso: str | None) -> str:
+    return dt.datetime.fromisoformat(iso).strftime("%H:%M") if iso else "-"
+
+
+def _number(value: float | None, form: str) -> str:
+    return "-" if value is None else format(value, form)
+
+
+def _leg_cells(leg: Report) -> tuple[str, ...]:
+    stream = "-"
+    if leg["stream_kn"] is not None:
+        stream = f"{_number(leg['stream_set_deg'], '03.0f')} {leg['stream_kn']:.1f} kn"
+    return (
+        str(leg["number"]),
+        leg["from"],
+        leg["to"],
+        _number(leg["distance_m"], ".0f"),
+        _number(leg["bearing_true_deg"], "03.0f"),
+        leg["card_heading"] or "none",
+        stream,
+        _number(leg["minutes"], ".0f"),
+        _clock(leg["depart"]),
+        _clock(leg["arrive"]),
+        _number(leg["off_line_m"], ".0f"),
+    )
+
+
+def legs_table(report: Report) -> list[str]:
+    """The legs in columns, then the reason of each leg that cannot be swum."""
+    rows = [COLUMNS, *(_leg_cells(leg) for leg in report["legs"])]
+    widths = [max(len(row[column]) for row in rows) for column in range(len(COLUMNS))]
+    left = {"from", "to", "steer", "stream"}
+    lines = []
+    for row in rows:
+        cells = [c.ljust(w) if n in left else c.rjust(w) for c, w, n in zip(row, widths, COLUMNS)]
+        lines.append("  " + "  ".join(cells).rstrip())
+    lines.insert(1, "  " + "  ".join("-" * width for width in widths))
+    for leg in report["legs"]:
+        if not leg["feasible"]:
+            lines += _paragraph(f"Leg {leg['number']} cannot be swum: ", leg["reason"] or "no reason was given")
+    return lines
+
+
+def flag_sentences(report: Report) -> list[str]:
+    """Each flag as a sentence, gravest first, then the warnings about the data."""
+    order = list(SEVERITY_WORDS)
+    lines = []
+    for flag in sorted(report["flags"], key=lambda flag: order.index(flag["severity"])):
+        lines += _paragraph(f"{SEVERITY_WORDS[flag['severity']]}: ", flag["message"])
+    for warning in report["warnings"]:
+        lines += _paragraph("Data: ", warning)
+    return lines or ["  No flags."]
+
+
+def headline(report: Report) -> list[str]:
+    """Who, when, how far and whether it can be swum at all."""
+    start = dt.datetime.fromisoformat(report["depart"])
+    can = "every leg can be swum" if report["feasible"] else "NOT FEASIBLE at this hour"
+    variation = report["variation_deg"]
+    turned = f"variation {abs(variation):.1f} {'E' if variation >= 0 else 'W'}"
+    lines = [f"{report['route']} - {report['swimmer']}, leaving {start:%A %d %B %Y %H:%M} ({report['zone']})"]
+    swum = f"{report['total_m']:.0f} m in all; {can}; {turned} ({report['variation_model']})"
+    if report["arrive"]:
+        swum = f"home {_clock(report['arrive'])}, {_number(report['swim_min'], '.0f')} min swimming, {swum}"
+    return [*lines, swum[0].upper() + swum[1:] + "."]
+
+
+def _paragraph(head: str, words: str) -> list[str]:
+    return textwrap.wrap(head + words, WIDTH, initial_indent="  ", subsequent_indent="    ")
