@@ -1,0 +1,158 @@
+"""How the four result layers look: by shape and pattern first, so that grey print and colour-blind eyes lose nothing.
+
+Two inks: a dark blue for what is swum, a dark orange for what to mind; their greys differ too.
+"""
+
+from __future__ import annotations
+
+from qgis.core import (
+    Qgis,
+    QgsCategorizedSymbolRenderer,
+    QgsGeometryGeneratorSymbolLayer,
+    QgsLineSymbol,
+    QgsMarkerLineSymbolLayer,
+    QgsMarkerSymbol,
+    QgsPalLayerSettings,
+    QgsProcessingLayerPostProcessorInterface,
+    QgsRendererCategory,
+    QgsSimpleMarkerSymbolLayer,
+    QgsSingleSymbolRenderer,
+    QgsSymbol,
+    QgsTextBufferSettings,
+    QgsTextFormat,
+    QgsVectorLayer,
+    QgsVectorLayerSimpleLabeling,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+from qgis.PyQt.QtGui import QColor
+
+SWUM = "#12355b"
+MIND = "#b34700"
+PAPER = "#ffffff"
+INK = "#000000"
+
+
+def tr(text: str) -> str:
+    """The text in the user's language."""
+    return QCoreApplication.translate("Tideleg", text)
+
+
+def style_legs(layer: QgsVectorLayer) -> None:
+    """Thin dashes with an arrow half-way for a leg that can be swum, crosses for one that cannot."""
+    swum = _line(color=INK, width="0.3", customdash="4;2", use_custom_dash="1")
+    _mark_along(swum, "triangle", size="3.2", angle="90", placement="centralpoint")
+    stuck = _line(color=INK, width="0.3", customdash="1;2", use_custom_dash="1")
+    _mark_along(stuck, "cross2", size="2.4", placement="interval", interval="6")
+    layer.setRenderer(_categories("feasible", ((1, swum, tr("Can be swum")), (0, stuck, tr("Cannot be swum")))))
+    not_swum = tr("not swimmable").replace("'", "''")
+    text = f"\"number\" || ': ' || if(\"card_heading\" is null, '{not_swum}', \"card_heading\" || '  ' || "
+    _label(layer, text + "ceil(\"minutes\" - 0.001) || ' min')", QgsPalLayerSettings.Placement.Line)
+
+
+def style_track(layer: QgsVectorLayer) -> None:
+    """A thick line with a white edge, and its times for the temporal controller."""
+    symbol = _line(color=PAPER, width="1.8", capstyle="round", joinstyle="round")
+    core = _line(color=SWUM, width="0.9", capstyle="round", joinstyle="round")  # must outlive the clone
+    symbol.appendSymbolLayer(core.symbolLayer(0).clone())
+    layer.setRenderer(QgsSingleSymbolRenderer(symbol))
+    times = layer.temporalProperties()
+    times.setMode(Qgis.VectorTemporalMode.FeatureDateTimeStartAndEndFromFields)
+    times.setStartField("begin")
+    times.setEndField("end")
+    times.setIsActive(True)
+
+
+def style_flags(layer: QgsVectorLayer) -> None:
+    """Stop: a full diamond, its stretch hatched; warn: an open triangle, dashes; note: a small ring, dots."""
+    stop = _marker(name="diamond", size="7", color=MIND, outline_color=PAPER, outline_width="0.4")
+    _stretch(stop, width="1.6", line_style="solid")
+    warn = _marker(name="triangle", size="4.6", color=PAPER, outline_color=MIND, outline_width="0.7")
+    _stretch(warn, width="1.2", line_style="dash")
+    note = _marker(name="circle", size="2.6", color=PAPER, outline_color=INK, outline_width="0.5")
+    _stretch(note, width="0.6", line_style="dot")
+    kinds = (("stop", stop, tr("Stop")), ("warn", warn, tr("Warning")), ("note", note, tr("Note")))
+    layer.setRenderer(_categories("severity", kinds))
+    layer.setMapTipTemplate("<b>[% severity %]</b> [% message %]")
+    layer.setDisplayExpression('"message"')
+
+
+def style_stops(layer: QgsVectorLayer) -> None:
+    """Entry: a full square; exit: an open square; mark: a ring with a dot; waypoint: a small cross. With names."""
+    entry = _marker(name="square", size="3.4", color=INK, outline_color=PAPER, outline_width="0.4")
+    leave = _marker(name="square", size="3.4", color=PAPER, outline_color=INK, outline_width="0.7")
+    mark = _marker(name="circle", size="4", color=PAPER, outline_color=INK, outline_width="0.5")
+    mark.appendSymbolLayer(QgsSimpleMarkerSymbolLayer.create({"name": "circle", "size": "1.4", "color": INK}))
+    waypoint = _marker(name="cross", size="3", color=INK, outline_color=INK, outline_width="0.5")
+    kinds = (
+        ("entry", entry, tr("Entry")),
+        ("exit", leave, tr("Exit")),
+        ("mark", mark, tr("Mark")),
+        ("waypoint", waypoint, tr("Waypoint")),
+        ("", waypoint.clone(), tr("Other")),
+    )
+    layer.setRenderer(_categories("kind", kinds))
+    _label(layer, '"name"', QgsPalLayerSettings.Placement.AroundPoint)
+
+
+STYLES = {"LEGS": style_legs, "TRACK": style_track, "FLAGS": style_flags, "STOPS": style_stops}
+
+
+class ResultStyler(QgsProcessingLayerPostProcessorInterface):
+    """Styles a result layer when Processing has loaded it. The algorithm keeps the object alive until then."""
+
+    def __init__(self, parameter: str) -> None:
+        super().__init__()
+        self.parameter = parameter
+
+    def postProcessLayer(self, layer, context, feedback) -> None:  # noqa: ANN001 - QGIS's signature
+        """Give the layer its look and have it redrawn."""
+        if isinstance(layer, QgsVectorLayer):
+            STYLES[self.parameter](layer)
+            layer.triggerRepaint()
+
+
+def _line(**properties: str) -> QgsLineSymbol:
+    wanted = {"line_color": properties.pop("color"), "line_width": properties.pop("width")}
+    return QgsLineSymbol.createSimple({**wanted, **properties})
+
+
+def _marker(**properties: str) -> QgsMarkerSymbol:
+    return QgsMarkerSymbol.createSimple(properties)
+
+
+def _mark_along(symbol: QgsLineSymbol, name: str, *, size: str, angle: str = "0", **placing: str) -> None:
+    along = QgsMarkerLineSymbolLayer.create(placing)
+    along.setRotateSymbols(True)
+    along.setSubSymbol(_marker(name=name, size=size, angle=angle, color=INK, outline_color=INK, outline_width="0.4"))
+    symbol.appendSymbolLayer(along)
+
+
+def _stretch(symbol: QgsMarkerSymbol, *, width: str, line_style: str) -> None:
+    """Under the marker, the stretch that the flag's own WKT describes; nothing where there is none."""
+    drawn = QgsGeometryGeneratorSymbolLayer.create({"geometryModifier": 'geom_from_wkt("stretch_wkt")'})
+    drawn.setSymbolType(QgsSymbol.SymbolType.Line)
+    drawn.setSubSymbol(_line(color=MIND, width=width, line_style=line_style, capstyle="flat"))
+    symbol.insertSymbolLayer(0, drawn)
+
+
+def _categories(field: str, kinds: tuple[tuple[object, QgsSymbol, str], ...]) -> QgsCategorizedSymbolRenderer:
+    return QgsCategorizedSymbolRenderer(field, [QgsRendererCategory(*kind) for kind in kinds])
+
+
+def _label(layer: QgsVectorLayer, expression: str, placement: QgsPalLayerSettings.Placement) -> None:
+    edge = QgsTextBufferSettings()
+    edge.setEnabled(True)
+    edge.setSize(0.9)
+    edge.setColor(QColor(PAPER))
+    look = QgsTextFormat()
+    look.setSize(9)
+    look.setColor(QColor(INK))
+    look.setBuffer(edge)
+    settings = QgsPalLayerSettings()
+    settings.fieldName = expression
+    settings.isExpression = True
+    settings.placement = placement
+    settings.dist = 1.5
+    settings.setFormat(look)
+    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
+    layer.setLabelsEnabled(True)
