@@ -20,7 +20,7 @@ NO_ENTRY, NO_SPEARING, NO_ANCHORING, LOADED_GUN_BAN, CAUTION = (
 )
 STRICTEST_FIRST = (NO_ENTRY, NO_SPEARING, LOADED_GUN_BAN, NO_ANCHORING, CAUTION)
 
-# A restricted act may be allowed to some, at times or by permit; a swimmer who has none is treated as if it were barred.
+# A restricted act may be allowed to some, at times or by permit; for a swimmer who has none it is taken as barred.
 # A float at anchor stops, so "stopping prohibited" bars anchoring. A ban on diving bars what spearing needs.
 RESTRN = {
     1: ("anchoring prohibited", NO_ANCHORING),
@@ -51,7 +51,7 @@ RESTRN = {
     26: ("landing prohibited", CAUTION),
     27: ("speed restricted", CAUTION),
 }
-# The category says what a place is for, not what is barred; what such places commonly bar is common practice, no source.
+# The category says what a place is for, not what is barred; what such places often bar is common practice, no source.
 CATREA = {
     1: ("offshore safety zone", NO_ENTRY),
     4: ("nature reserve", NO_SPEARING),
@@ -107,7 +107,8 @@ class Season:
 
 def restriction_of(restrn: Iterable[int] = (), catrea: Iterable[int] = ()) -> Restriction:
     """The strictest rule among the codes of RESTRN and CATREA; caution where there are none or none is known."""
-    charted = [_meaning("RESTRN", RESTRN, code) for code in restrn] + [_meaning("CATREA", CATREA, code) for code in catrea]
+    charted = [_meaning("RESTRN", RESTRN, code) for code in restrn]
+    charted += [_meaning("CATREA", CATREA, code) for code in catrea]
     rules = {rule for _, rule in charted} | {CAUTION}
     return Restriction(
         rule=next(rule for rule in STRICTEST_FIRST if rule in rules), words=", ".join(words for words, _ in charted)

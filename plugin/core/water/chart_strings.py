@@ -25,8 +25,8 @@ Pair = tuple[float, float]
 class StreamPanel:
     """An hourly stream table of one chart position, from its TS_TSP text.
 
-    ``pairs`` holds 13 (set_deg towards, rate_kn at springs) for the hours -6..+6 of ``reference`` (HW or LW) at the port
-    ``name``, whose number is ``station_id``. A missing pair is (nan, nan); still water may have no set: (nan, 0.0).
+    ``pairs`` holds 13 (set_deg towards, rate_kn at springs) for the hours -6..+6 of ``reference`` (HW or LW) at the
+    port ``name``, whose number is ``station_id``. A missing pair is (nan, nan); still water may have no set: (nan, 0).
     """
 
     station_id: str
@@ -51,7 +51,7 @@ class StreamPanel:
 def parse_ts_tsp(text: str) -> StreamPanel:
     """The hourly stream table in a TS_TSP text: station, port, HW or LW, then 13 pairs of set and spring rate.
 
-    A blank pair is missing, not slack water; so is a last pair that was left off. SwimPlanError names the value at fault.
+    A blank pair is missing, not slack water; so is a last pair that was left off. SwimPlanError names the value.
     """
     values = [value.strip() for value in text.split(",")]
     if len(values) < 5:
@@ -85,7 +85,7 @@ def parse_t_hwlw(text: str, *, zone: tzinfo | None = None) -> tuple[tuple[dateti
 
 
 def tide_kinds(heights_m: tuple[float, ...]) -> tuple[str, ...]:
-    """HW or LW for each height of a run of turning waters, by its neighbour; SwimPlanError where they do not alternate."""
+    """HW or LW for each height of a run of turning waters; SwimPlanError where they do not alternate."""
     if len(heights_m) < 2:
         raise _refused("T_HWLW", "it has one water only", "Two waters or more tell high from low")
     kinds = tuple("HW" if height > heights_m[at - 1 if at else 1] else "LW" for at, height in enumerate(heights_m))
@@ -100,9 +100,7 @@ def _pairs(name: str, values: list[str], *, first_position: int) -> tuple[Pair, 
         if values[-1]:
             raise _refused(name, f"it has {len(values)} values of set and rate", "They come in pairs")
         values = values[:-1]  # a comma after the last pair
-    return tuple(
-        _pair(name, values[at], values[at + 1], first_position + at) for at in range(0, len(values), 2)
-    )
+    return tuple(_pair(name, values[at], values[at + 1], first_position + at) for at in range(0, len(values), 2))
 
 
 def _pair(name: str, set_text: str, rate_text: str, position: int) -> Pair:
@@ -132,15 +130,13 @@ def _hwlw_time(text: str, position: int, zone: tzinfo | None) -> datetime:
     if not found:
         raise _refused("T_HWLW", f"value {position} is {text!r}", allowed)
     *numbers, offset = found.groups()
-    try:
-        naive = datetime(*(int(number or 0) for number in numbers))
-    except ValueError as error:
-        raise _refused("T_HWLW", f"value {position} is {text!r}", allowed) from error
-    if offset:
-        return naive.replace(tzinfo=_offset(offset))
+    zone = _offset(offset) if offset else zone
     if zone is None:
         raise NaiveTimeError(value=text, where=f"T_HWLW, value {position}")
-    return naive.replace(tzinfo=zone)
+    try:
+        return datetime(*(int(number or 0) for number in numbers), tzinfo=zone)
+    except ValueError as error:
+        raise _refused("T_HWLW", f"value {position} is {text!r}", allowed) from error
 
 
 def _offset(text: str) -> tzinfo:

@@ -1,0 +1,60 @@
+"""Charted depth at a place, from soundings and depth contours near it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from ..planar import distance_to_segments
+
+SOUNDING_STANDS_WITHIN_M = 25.0
+SURVEYED_WITHIN_M = 500.0
+
+
+@dataclass(frozen=True, kw_only=True)
+class ChartedDepth:
+    """A charted depth in metres, positive down, and what it rests on; NaN and the reason where there is none."""
+
+    depth_m: float
+    basis: str
+
+
+@dataclass(frozen=True, kw_only=True)
+class DepthSurvey:
+    """Soundings (n, 3) of x, y, depth and contour pieces (m, 5) of x1, y1, x2, y2, depth; metres, depth positive down."""
+
+    soundings: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
+    contours: np.ndarray = field(default_factory=lambda: np.empty((0, 5)))
+
+    def depth_at(self, x_m: float, y_m: float) -> ChartedDepth:
+        """Charted depth at a place.
+
+        A sounding within 25 m stands, the shoalest where there are several. Else the nearest contour or sounding and the
+        nearest one of another depth share by distance; beyond 500 m the bottom is unsurveyed. Common practice, no source.
+        """
+        place = np.array([[x_m, y_m]])
+        near = np.hypot(self.soundings[:, 0] - x_m, self.soundings[:, 1] - y_m)
+        close = near <= SOUNDING_STANDS_WITHIN_M
+        if np.any(close):
+            return ChartedDepth(depth_m=float(self.soundings[close, 2].min()), basis="a sounding")
+        to_contours = distance_to_segments(place, self.contours[:, :4])[0][0]
+        distances = np.concatenate([near, to_contours])
+        depths = np.concatenate([self.soundings[:, 2], self.contours[:, 4]])
+        order = np.argsort(distances)[:4000]
+        distances, depths = distances[order], depths[order]
+        if not len(distances) or distances[0] > SURVEYED_WITHIN_M:
+            return ChartedDepth(depth_m=float("nan"), basis=f"no sounding or contour within {SURVEYED_WITHIN_M:g} m")
+        return _shared(distances, depths)
+
+
+def _shared(distances: np.ndarray, depths: np.ndarray) -> ChartedDepth:
+    """Share by distance between the nearest depth and the nearest other one."""
+    other = np.flatnonzero((depths != depths[0]) & (distances <= SURVEYED_WITHIN_M))
+    if not len(other):
+        return ChartedDepth(depth_m=float(depths[0]), basis="the nearest contour")
+    first, second = distances[0], distances[other[0]]
+    total = first + second
+    share = first / total if total > 0.0 else 0.0
+    depth = depths[0] + (depths[other[0]] - depths[0]) * share
+    return ChartedDepth(depth_m=float(depth), basis="between contours and soundings")

@@ -1,0 +1,75 @@
+"""Marks, and the route that joins them stop by stop."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..errors import SwimPlanError
+from ..geodesy import geodesic_leg
+
+TAKES_NAME_WITHIN_M = 15.0
+KINDS = ("entry", "mark", "exit", "waypoint")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Mark:
+    """A place to start from, dive at, pass or land at. ``charted_depth_m`` positive down, None where not known."""
+
+    name: str
+    kind: str
+    lon: float
+    lat: float
+    stay_min: float = 0.0
+    charted_depth_m: float | None = None
+    bottom: str = ""
+    note: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Route:
+    """Stops in swimming order: ``lonlat`` (n, 2) in degrees, two at the least and no two the same in a row."""
+
+    name: str
+    lonlat: np.ndarray
+    note: str = ""
+
+    def __post_init__(self) -> None:
+        lonlat = np.array(self.lonlat, dtype=float).reshape(-1, 2)
+        if len(lonlat):
+            fresh = np.concatenate([[True], np.any(np.diff(lonlat, axis=0) != 0.0, axis=1)])
+            lonlat = lonlat[fresh]
+        if len(lonlat) < 2:
+            raise SwimPlanError(
+                asked=f"Route '{self.name}' has {len(lonlat)} stop(s)",
+                allowed="A route has two or more different vertices",
+                remedy="Draw it from the entry over the marks to the exit",
+            )
+        lonlat.setflags(write=False)
+        object.__setattr__(self, "lonlat", lonlat)
+
+
+def marks_at_stops(route: Route, marks: list[Mark]) -> list[Mark]:
+    """The route's stops as marks: a vertex within 15 m of a mark takes its name, kind, stay and depth.
+
+    The vertex's own position stands. Vertices with no mark near are waypoints named by their number; the first and
+    the last one are then the entry and the exit.
+    """
+    last = len(route.lonlat) - 1
+    return [_stop(number, last, lon, lat, marks) for number, (lon, lat) in enumerate(route.lonlat.tolist())]
+
+
+def _stop(number: int, last: int, lon: float, lat: float, marks: list[Mark]) -> Mark:
+    near = [(geodesic_leg(lon, lat, mark.lon, mark.lat)[0], mark) for mark in marks if _roughly_near(lon, lat, mark)]
+    distance, mark = min(near, key=lambda pair: pair[0], default=(float("inf"), None))
+    if mark is not None and distance <= TAKES_NAME_WITHIN_M:
+        return Mark(**{**vars(mark), "lon": lon, "lat": lat})
+    name, kind = {0: ("Entry", "entry"), last: ("Exit", "exit")}.get(number, (f"Waypoint {number}", "waypoint"))
+    return Mark(name=name, kind=kind, lon=lon, lat=lat)
+
+
+def _roughly_near(lon: float, lat: float, mark: Mark) -> bool:
+    """A cheap test before the geodesic one: 0.001 degree of latitude is 110 m."""
+    dlon = abs((lon - mark.lon + 180.0) % 360.0 - 180.0)
+    return abs(lat - mark.lat) < 0.001 and dlon * np.cos(np.radians(lat)) < 0.001

@@ -1,0 +1,105 @@
+"""The plan's clock: aware moments in the plan's zone, and seconds from the plan's start for the solvers."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, time, timedelta, timezone, tzinfo
+from zoneinfo import ZoneInfo
+
+import numpy as np
+
+from .errors import NaiveTimeError, SwimPlanError
+from .vendored import ensure_vendored
+
+UTC = timezone.utc
+
+
+def zone_named(name: str) -> tzinfo:
+    """Time zone of an IANA name; SwimPlanError where there is none of that name."""
+    ensure_vendored()
+    try:
+        return ZoneInfo(name)
+    except (KeyError, ValueError, OSError) as error:
+        raise SwimPlanError(
+            asked=f"Asked for the time zone {name!r}",
+            allowed="Zones are named as in the IANA list",
+            remedy="Write one such as Europe/Lisbon or UTC into the plan's settings",
+        ) from error
+
+
+def aware(moment: datetime, where: str = "") -> datetime:
+    """The moment itself; NaiveTimeError when it has no offset."""
+    if moment.tzinfo is None or moment.utcoffset() is None:
+        raise NaiveTimeError(value=moment.isoformat(), where=where)
+    return moment
+
+
+def local_moment(naive: datetime, zone: tzinfo) -> datetime:
+    """A clock reading in a zone as an aware moment.
+
+    A reading that daylight saving skips, or that comes twice that night, is refused: it could be an hour wrong.
+    """
+    readings = [naive.replace(tzinfo=zone, fold=fold) for fold in (0, 1)]
+    if readings[0].utcoffset() == readings[1].utcoffset():
+        return readings[0]
+    skipped = readings[0].astimezone(UTC).astimezone(zone).replace(tzinfo=None) != naive
+    raise SwimPlanError(
+        asked=f"Got the clock time {naive:%Y-%m-%d %H:%M} in {zone}",
+        allowed="That time does not exist: clocks jump over it" if skipped else "That time comes twice that night",
+        remedy=f"Write the offset, for example {readings[0].isoformat()} or {readings[1].isoformat()}",
+    )
+
+
+def moment_from_text(text: str, zone: tzinfo) -> datetime:
+    """An aware moment from ISO 8601; without an offset the reading is taken in ``zone``."""
+    trimmed = text.strip()
+    normal = trimmed[:-1] + "+00:00" if trimmed.endswith(("Z", "z")) else trimmed
+    try:
+        moment = datetime.fromisoformat(normal)
+    except ValueError as error:
+        raise SwimPlanError(
+            asked=f"Got {text!r} for a date and time",
+            allowed="Times are ISO 8601",
+            remedy="Write it like 2027-06-05T10:00 or 2027-06-05T10:00+01:00",
+        ) from error
+    return local_moment(moment, zone) if moment.tzinfo is None else moment
+
+
+@dataclass(frozen=True, kw_only=True)
+class PlanClock:
+    """Seconds from the plan's start to and from aware moments.
+
+    ``start`` is any aware moment, ``zone_name`` the IANA zone that times are shown in.
+    """
+
+    start: datetime
+    zone_name: str
+
+    def __post_init__(self) -> None:
+        aware(self.start, "the plan's start")
+        zone_named(self.zone_name)
+
+    @property
+    def zone(self) -> tzinfo:
+        """The zone that times are shown in."""
+        return zone_named(self.zone_name)
+
+    def seconds(self, moment: datetime) -> float:
+        """Seconds from the start to an aware moment, negative before it."""
+        return (aware(moment) - self.start).total_seconds()
+
+    def seconds_of(self, moments) -> np.ndarray:
+        """Seconds from the start for a sequence of aware moments, shape (n,)."""
+        return np.array([self.seconds(moment) for moment in moments], dtype=float)
+
+    def moment(self, seconds: float) -> datetime | None:
+        """The moment so many seconds after the start, in the plan's zone; None for a missing time."""
+        if not np.isfinite(seconds):
+            return None
+        utc = self.start.astimezone(UTC) + timedelta(seconds=float(seconds))
+        return utc.astimezone(self.zone)
+
+    def on_day(self, day_of: datetime, clock_time: time, days: int = 0) -> datetime:
+        """The moment at which clocks of the plan's zone show ``clock_time``, ``days`` after the day of ``day_of``."""
+        date = aware(day_of).astimezone(self.zone).date() + timedelta(days=days)
+        return local_moment(datetime.combine(date, clock_time), self.zone)

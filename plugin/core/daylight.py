@@ -1,0 +1,80 @@
+"""Sunrise, sunset and civil dusk at a place."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from .clock import UTC, PlanClock, aware
+from .vendored import ensure_vendored
+
+
+@dataclass(frozen=True, kw_only=True)
+class Daylight:
+    """Daylight of one local day. A time is None where the sun does not cross that height (high latitudes).
+
+    ``always_light`` says that the sun stays above the civil-twilight height all day: there is no dusk to mind.
+    """
+
+    civil_dawn: datetime | None
+    sunrise: datetime | None
+    sunset: datetime | None
+    civil_dusk: datetime | None
+    always_light: bool = False
+
+    def is_dark(self, moment: datetime) -> bool:
+        """Whether the moment is before civil dawn or after civil dusk."""
+        aware(moment)
+        if self.always_light:
+            return False
+        if self.civil_dusk is None or self.civil_dawn is None:
+            return True
+        return not self.civil_dawn <= moment <= self.civil_dusk
+
+
+def daylight_on(lon: float, lat: float, moment: datetime, clock: PlanClock) -> Daylight:
+    """Daylight of the day, by the sun at the place, that holds the moment; times in the plan's zone.
+
+    The day is the 24 hours around local solar noon nearest the moment, so the zone's name cannot spoil it.
+    Source: astral 3.2 (NOAA solar equations), within about 15 s of NREL SPA for rise and set; civil dusk: the sun's
+    centre 6 degrees below the horizon.
+    """
+    ensure_vendored()
+    from astral import Observer
+    from astral.sun import elevation, noon
+
+    observer = Observer(latitude=lat, longitude=lon, elevation=0.0)
+    noon_of = {day: noon(observer, date=day, tzinfo=UTC) for day in _days_around(moment)}
+    midday = min(noon_of.values(), key=lambda candidate: abs(candidate - moment))
+    edges = {
+        "civil_dawn": _crossing("dawn", observer, midday, clock),
+        "sunrise": _crossing("sunrise", observer, midday, clock),
+        "sunset": _crossing("sunset", observer, midday, clock),
+        "civil_dusk": _crossing("dusk", observer, midday, clock),
+    }
+    # Where twilight never ends the sun is above -6 degrees even at midnight.
+    light_all_day = edges["civil_dusk"] is None and elevation(observer, midday + timedelta(hours=12)) > -6.0
+    return Daylight(**edges, always_light=light_all_day)
+
+
+def _days_around(moment: datetime) -> list[date]:
+    day = moment.astimezone(UTC).date()
+    return [day + timedelta(days=shift) for shift in (-1, 0, 1)]
+
+
+def _crossing(kind: str, observer, midday: datetime, clock: PlanClock) -> datetime | None:
+    """The crossing of that kind within half a day of midday, in the plan's zone; None where the sun makes none."""
+    from astral import sun
+
+    found = []
+    for day in _days_around(midday):
+        try:
+            moment = getattr(sun, kind)(observer, date=day, tzinfo=UTC)
+        except ValueError:
+            continue
+        if abs(moment - midday) <= timedelta(hours=12):
+            found.append(moment)
+    if not found:
+        return None
+    nearest = min(found, key=lambda moment: abs(moment - midday))
+    return nearest.astimezone(clock.zone)

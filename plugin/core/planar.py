@@ -1,0 +1,153 @@
+"""Plane geometry of the plan's frame in plain numpy: what lies inside what, and where a track crosses a boundary."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+
+@dataclass(frozen=True, kw_only=True)
+class PlanarArea:
+    """An area of the plan's frame bounded by rings (k, 2) in metres, holes among them (even-odd rule)."""
+
+    rings: tuple[np.ndarray, ...]
+    edges: np.ndarray = field(init=False, repr=False)
+    bounds: np.ndarray = field(init=False, repr=False)
+
+    def __post_init__(self) -> None:
+        rings = tuple(_closed(np.asarray(ring, dtype=float).reshape(-1, 2)) for ring in self.rings)
+        edges = np.concatenate([np.hstack([ring[:-1], ring[1:]]) for ring in rings])
+        corners = np.concatenate(rings)
+        object.__setattr__(self, "rings", rings)
+        object.__setattr__(self, "edges", edges)
+        object.__setattr__(self, "bounds", np.concatenate([corners.min(axis=0), corners.max(axis=0)]))
+
+    def contains(self, xy_m: np.ndarray) -> np.ndarray:
+        """Whether the places (n, 2) lie inside, shape (n,)."""
+        xy_m = np.asarray(xy_m, dtype=float).reshape(-1, 2)
+        inside = np.zeros(len(xy_m), dtype=bool)
+        low, high = self.bounds[:2], self.bounds[2:]
+        near = np.flatnonzero(np.all((xy_m >= low) & (xy_m <= high), axis=1))
+        # Blocks keep the table of places by edges within some tens of megabytes.
+        size = max(1, 2_000_000 // len(self.edges))
+        for block in range(0, len(near), size):
+            rows = near[block : block + size]
+            inside[rows] = _odd_crossings(xy_m[rows], self.edges)
+        return inside
+
+    def stretches(self, track_xy_m: np.ndarray) -> list[tuple[float, float]]:
+        """Stretches of the track (n, 2) inside, as (start, end) in fractional vertex numbers 0..n-1."""
+        track = np.asarray(track_xy_m, dtype=float).reshape(-1, 2)
+        if len(track) < 2 or not boxes_touch(self.bounds[None, :], bounds_of(track))[0]:
+            return []
+        breaks = np.unique(np.concatenate([[0.0, len(track) - 1.0], _crossings(track, self.edges)]))
+        middles = along(track, (breaks[1:] + breaks[:-1]) / 2.0)
+        inside = self.contains(middles)
+        return _merged(breaks, inside)
+
+
+def bounds_of(xy_m: np.ndarray) -> np.ndarray:
+    """Bounds (4,) x low, y low, x high, y high of places (n, 2)."""
+    return np.concatenate([np.min(xy_m, axis=0), np.max(xy_m, axis=0)])
+
+
+def boxes_touch(boxes: np.ndarray, box: np.ndarray, margin_m: float = 0.0) -> np.ndarray:
+    """Which of the boxes (n, 4) touch the box (4,) widened by a margin, shape (n,)."""
+    low, high = box[:2] - margin_m, box[2:] + margin_m
+    return np.all((boxes[:, :2] <= high) & (boxes[:, 2:] >= low), axis=1)
+
+
+def along(track: np.ndarray, position) -> np.ndarray:
+    """Values of a track's rows (n, ...) at fractional row numbers, linear between the rows."""
+    position = np.asarray(position, dtype=float)
+    row = np.clip(np.floor(position).astype(int), 0, max(len(track) - 2, 0))
+    share = (position - row).reshape(position.shape + (1,) * (track.ndim - 1))
+    after = np.minimum(row + 1, len(track) - 1)
+    return track[row] + (track[after] - track[row]) * share
+
+
+def part_of(track: np.ndarray, start: float, end: float) -> np.ndarray:
+    """The rows of a track from one fractional row number to another, ends included."""
+    inner = np.arange(np.floor(start) + 1, np.ceil(end))
+    return along(track, np.concatenate([[start], inner, [end]]))
+
+
+def length_m(track_xy_m: np.ndarray) -> float:
+    """Length of a track (n, 2)."""
+    return float(np.sum(np.hypot(*np.diff(track_xy_m, axis=0).T))) if len(track_xy_m) > 1 else 0.0
+
+
+def distance_to_segments(xy_m: np.ndarray, segments: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Distance (n, m) from places (n, 2) to segments (m, 4), and the share 0-1 along each segment of its nearest place."""
+    start, step = segments[None, :, :2], (segments[:, 2:] - segments[:, :2])[None]
+    square = np.sum(step**2, axis=2)
+    offset = xy_m[:, None, :] - start
+    share = np.clip(np.sum(offset * step, axis=2) / np.where(square > 0.0, square, 1.0), 0.0, 1.0)
+    return np.linalg.norm(offset - share[..., None] * step, axis=2), share
+
+
+def filled_grid(areas: list[PlanarArea], x_m: np.ndarray, y_m: np.ndarray) -> np.ndarray:
+    """Mask (len(y), len(x)) of the grid's points that lie inside any of the areas. ``x_m`` rises."""
+    mask = np.zeros((len(y_m), len(x_m)), dtype=bool)
+    for area in areas:
+        for row in np.flatnonzero((y_m >= area.bounds[1]) & (y_m <= area.bounds[3])):
+            crossings = np.sort(_row_crossings(area.edges, y_m[row]))
+            mask[row] |= np.searchsorted(crossings, x_m) % 2 == 1
+    return mask
+
+
+def _row_crossings(edges: np.ndarray, y_m: float) -> np.ndarray:
+    """Where the edges cross a row, x in metres."""
+    x1, y1, x2, y2 = edges[(edges[:, 1] > y_m) != (edges[:, 3] > y_m)].T
+    return x1 + (y_m - y1) / (y2 - y1) * (x2 - x1)
+
+
+def _closed(ring: np.ndarray) -> np.ndarray:
+    return ring if np.array_equal(ring[0], ring[-1]) else np.vstack([ring, ring[:1]])
+
+
+def _odd_crossings(xy_m: np.ndarray, edges: np.ndarray) -> np.ndarray:
+    """Even-odd rule: rays to the east that cross the edges an odd number of times."""
+    x, y = xy_m[:, :1], xy_m[:, 1:]
+    x1, y1, x2, y2 = (column[None, :] for column in edges.T)
+    straddles = (y1 > y) != (y2 > y)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        east_of = x < x1 + (y - y1) / (y2 - y1) * (x2 - x1)
+    return np.sum(straddles & east_of, axis=1) % 2 == 1
+
+
+def _crossings(track: np.ndarray, edges: np.ndarray) -> np.ndarray:
+    """Fractional vertex numbers at which a track crosses any of the edges (parallel touches left out)."""
+    box = bounds_of(track)
+    boxes = np.hstack([np.minimum(edges[:, :2], edges[:, 2:]), np.maximum(edges[:, :2], edges[:, 2:])])
+    edges = edges[boxes_touch(boxes, box)]
+    found = []
+    size = max(1, 2_000_000 // max(len(edges), 1))
+    for block in range(0, len(track) - 1, size):
+        part = track[block : block + size + 1]
+        found.append(block + _crossings_of_block(part, edges))
+    return np.concatenate(found)
+
+
+def _crossings_of_block(track: np.ndarray, edges: np.ndarray) -> np.ndarray:
+    start, step = track[:-1, None, :], np.diff(track, axis=0)[:, None, :]
+    edge_start, edge_step = edges[None, :, :2], (edges[:, 2:] - edges[:, :2])[None]
+    offset = edge_start - start
+    denominator = _cross(step, edge_step)
+    with np.errstate(divide="ignore", invalid="ignore"):
+        share = _cross(offset, edge_step) / denominator
+        on_edge = _cross(offset, step) / denominator
+    hit = (denominator != 0.0) & (share >= 0.0) & (share <= 1.0) & (on_edge >= 0.0) & (on_edge <= 1.0)
+    segment = np.nonzero(hit)[0]
+    return segment + share[hit]
+
+
+def _cross(first: np.ndarray, second: np.ndarray) -> np.ndarray:
+    return first[..., 0] * second[..., 1] - first[..., 1] * second[..., 0]
+
+
+def _merged(breaks: np.ndarray, inside: np.ndarray) -> list[tuple[float, float]]:
+    """Neighbouring inside pieces joined."""
+    edges = np.diff(np.concatenate([[False], inside, [False]]).astype(int))
+    return [(float(breaks[a]), float(breaks[b])) for a, b in zip(np.flatnonzero(edges == 1), np.flatnonzero(edges == -1))]

@@ -1,0 +1,168 @@
+"""Where the track crosses boat channels, at what angle, for how long, and between which sailings."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import numpy as np
+
+from ...chart.areas import Channel
+from ...chart.hours import sailings_between
+from ...planar import distance_to_segments, length_m, part_of
+from ...quantities import knots_from_m_s
+from ...results.swim_plan import Flag
+from ..request import SwimRequest
+from .crossing import Crossing
+from .track import LegTrack, clock_words, stretch_flag
+
+KIND_WORDS = {"fairway": "fairway", "ferry": "ferry's track", "lane": "traffic lane", "small_craft": "boat channel"}
+
+
+def channel_flags(request: SwimRequest, legs: tuple[LegTrack, ...]) -> list[Flag]:
+    """A flag for every stretch of the track inside a channel."""
+    return [
+        _flag(request, leg, channel, stretch)
+        for leg in legs
+        for channel in request.chart.near("channels", leg.bounds)
+        for stretch in channel.area.stretches(leg.xy_m)
+    ]
+
+
+def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[float, float]) -> Flag:
+    start, end = stretch
+    part = part_of(leg.xy_m, start, end)
+    about = {"kind": "channel", "name": channel.name, "length_m": length_m(part)}
+    if not leg.dated:
+        message = f"The straight line of leg {leg.number} crosses the {_words(channel)}; the leg is not timed."
+        return stretch_flag(request, leg, start, end, severity="warn", message=message, **about)
+    crossing = _crossing(request, leg, channel, stretch, part)
+    severity, sentences = _judged(request, channel, crossing, leg.time_at(start), leg.time_at(end))
+    if end == len(leg.xy_m) - 1.0 and leg.stay_until_s > leg.t_s[-1]:
+        minutes = (leg.stay_until_s - leg.t_s[-1]) / 60.0
+        sentences.append(f"{leg.end_name} lies in it: you would stay {minutes:.0f} min among the boats.")
+        severity = "stop" if severity == "stop" else "warn"
+    angle = crossing.heading_angle_deg
+    return stretch_flag(
+        request,
+        leg,
+        start,
+        end,
+        severity=severity,
+        message=" ".join(sentences),
+        crossing_angle_deg=None if np.isnan(angle) else angle,
+        **about,
+    )
+
+
+def _crossing(request, leg: LegTrack, channel: Channel, stretch: tuple[float, float], part: np.ndarray) -> Crossing:
+    start, end = stretch
+    middle = (start + end) / 2.0
+    heading = part_of(leg.heading_rad, start, end)
+    return Crossing(
+        part_m=part,
+        seconds=leg.time_at(end) - leg.time_at(start),
+        heading_rad=float(np.arctan2(np.sin(heading).mean(), np.cos(heading).mean())),
+        stream_m_s=part_of(leg.stream_m_s, start, end).mean(axis=0),
+        flow_rad=_flow_rad(request, channel, part_of(leg.xy_m, middle, middle)[0]),
+        pace_m_s=request.swimmer.made_good_m_s,
+    )
+
+
+def _flow_rad(request: SwimRequest, channel: Channel, place_m: np.ndarray) -> float:
+    """Direction of the traffic in the grid: given, else that of the centre line nearest the crossing."""
+    if np.isfinite(channel.flow_deg):
+        return float(np.radians(channel.flow_deg - request.frame.convergence_at(place_m[0])))
+    if channel.centre is None:
+        return float("nan")
+    pieces = np.hstack([channel.centre[:-1], channel.centre[1:]])
+    nearest = pieces[np.argmin(distance_to_segments(place_m[None, :], pieces)[0][0])]
+    return float(np.arctan2(nearest[2] - nearest[0], nearest[3] - nearest[1]))
+
+
+def _judged(request, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float) -> tuple[str, list[str]]:
+    minutes = crossing.seconds / 60.0
+    sentences = [
+        f"You are in the {_words(channel)} from {clock_words(request, enter_s)} to {clock_words(request, leave_s)}: "
+        f"{minutes:.1f} min over {length_m(crossing.part_m):.0f} m."
+    ]
+    severity = "note"
+    if np.isnan(crossing.heading_angle_deg):
+        sentences.append("The direction of its traffic is not known, so the crossing angle is not checked.")
+        severity = "warn"
+    else:
+        square = crossing.heading_angle_deg >= 90.0 - request.settings.square_within_deg
+        severity = "note" if square else "warn"
+        sentences.append(_angle_words(crossing, square))
+        sentences += crossing.square_words(request.frame)
+    if np.isfinite(channel.boat_m_s):
+        sentences.append(
+            f"A boat at {knots_from_m_s(channel.boat_m_s):.0f} kn runs "
+            f"{_distance_words(channel.boat_m_s * crossing.seconds)} in that time: enter only when none is nearer."
+        )
+    conflict, words = _sailing_words(request, channel, crossing, enter_s, leave_s)
+    return ("stop" if conflict else severity), sentences + words
+
+
+def _angle_words(crossing: Crossing, square: bool) -> str:
+    angles = f"heading {crossing.heading_angle_deg:.0f}°, track {crossing.track_angle_deg:.0f}° to its traffic"
+    return f"Near square: {angles}." if square else f"Not near a right angle: {angles}; cross square."
+
+
+def _sailing_words(request, channel: Channel, crossing: Crossing, enter_s, leave_s) -> tuple[bool, list[str]]:
+    """Whether a sailing falls into the crossing, and between which times to enter."""
+    blocked = _blocked_s(request, channel, enter_s, leave_s)
+    if not blocked:
+        return False, []
+    conflict = [span for span in blocked if span[0] < leave_s and span[1] > enter_s]
+    need_s = crossing.square_seconds if np.isfinite(crossing.square_seconds) else crossing.seconds
+    slot = _slot(blocked, enter_s, need_s)
+    words = []
+    if conflict:
+        words.append(f"The ferry of {clock_words(request, conflict[0][2])} is too near.")
+    if slot is None:
+        words.append("No gap in the timetable is long enough to cross in.")
+    else:
+        words.append(_slot_words(request, slot))
+    return bool(conflict), words + ["A timetable is not the traffic."]
+
+
+def _slot_words(request: SwimRequest, slot: tuple[float, float]) -> str:
+    # The first whole minute not too early and the last one not too late.
+    first, last = np.ceil(slot[0] / 60.0 - 1e-6) * 60.0, np.floor(slot[1] / 60.0 + 1e-6) * 60.0
+    if not np.isfinite(last):
+        return f"Enter from {clock_words(request, first)} on."
+    if not np.isfinite(first):
+        return f"Enter by {clock_words(request, last)}."
+    return f"Enter between {clock_words(request, first)} and {clock_words(request, last)}."
+
+
+def _blocked_s(request, channel: Channel, enter_s: float, leave_s: float) -> list[tuple[float, float, float]]:
+    """Times not to be in the channel within half a day: from, to, and the sailing itself, seconds."""
+    first = request.clock.moment(enter_s) - timedelta(hours=12)
+    last = request.clock.moment(leave_s) + timedelta(hours=12)
+    blocked = []
+    for sailing in channel.sailings:
+        for moment in sailings_between(sailing.when, first, last, request.clock.zone):
+            at = request.clock.seconds(moment)
+            blocked.append((at - 60.0 * sailing.clear_before_min, at + 60.0 * sailing.clear_after_min, at))
+    return sorted(blocked)
+
+
+def _slot(blocked: list[tuple[float, float, float]], enter_s: float, need_s: float) -> tuple[float, float] | None:
+    """The gap to enter in, (first, last), that is nearest to the planned entry and long enough; None where none is."""
+    slots, free_from = [], -np.inf
+    for start, end, _ in blocked:
+        if start - need_s >= free_from:
+            slots.append((free_from, start - need_s))
+        free_from = max(free_from, end)
+    slots.append((free_from, np.inf))
+    return min(slots, key=lambda slot: max(slot[0] - enter_s, enter_s - slot[1], 0.0), default=None)
+
+
+def _words(channel: Channel) -> str:
+    kind = KIND_WORDS[channel.kind]
+    return f"{kind} {channel.name}" if channel.name else f"unnamed {kind}"
+
+
+def _distance_words(metres: float) -> str:
+    return f"{metres:.0f} m" if metres < 1000.0 else f"{metres / 1000.0:.1f} km"

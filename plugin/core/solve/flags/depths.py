@@ -1,0 +1,76 @@
+"""The depth at each mark at the time it is worked: too deep, too shoal, or not known."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...chart.depths import ChartedDepth
+from ...results.swim_plan import Flag
+from ...water.tide import TideTable, first_time_height_reaches
+from ..request import SwimRequest
+from .track import clock_words
+
+LOOK_AHEAD_S = 13 * 3600.0  # a whole tide
+
+
+def charted_depth(request: SwimRequest, number: int) -> ChartedDepth:
+    """Charted depth at a stop: the mark's own, else what soundings and contours say; NaN with a reason."""
+    own = request.stops[number].charted_depth_m
+    if own is not None:
+        return ChartedDepth(depth_m=own, basis="the mark")
+    return request.depths.depth_at(*request.stops_m[number])
+
+
+def depth_flags(request: SwimRequest, arrive_s: np.ndarray, leave_s: np.ndarray) -> list[Flag]:
+    """Flags for the marks of the route; ``arrive_s`` and ``leave_s`` (n_stops,) may be NaN."""
+    flags = []
+    for number, stop in enumerate(request.stops):
+        depth = charted_depth(request, number).depth_m
+        if stop.kind == "mark" and np.isfinite(depth) and np.isfinite(arrive_s[number]):
+            flags += _mark_flags(request, number, depth, arrive_s[number], leave_s[number])
+    return flags
+
+
+def _mark_flags(request: SwimRequest, number: int, charted_m: float, arrive_s: float, leave_s: float) -> list[Flag]:
+    times = np.linspace(arrive_s, max(leave_s, arrive_s), 25)
+    heights = np.full(25, np.nan) if request.tide is None else request.tide.height_m(times)
+    stop = request.stops[number]
+    if np.any(np.isnan(heights)):
+        message = f"The height of tide at {stop.name} is not known: the depth there is the charted {charted_m:.1f} m plus an unknown height."
+        return [_at_stop(request, number, arrive_s, leave_s, "tide_unknown", message)]
+    depth, limit, flags = charted_m + heights, request.swimmer.depth_limit_m, []
+    if depth.max() > limit:
+        message = f"{stop.name} is {depth.max():.1f} m deep while you are there, over your {limit:.1f} m."
+        message += _when(request, request.tide, limit - charted_m, arrive_s, depth[0] > limit)
+        flags.append(_at_stop(request, number, arrive_s, leave_s, "deep", message))
+    if depth.min() < request.settings.shallow_depth_m:
+        message = (
+            f"{stop.name} has {depth.min():.1f} m of water while you are there, less than "
+            f"{request.settings.shallow_depth_m:.1f} m: swell breaks on it and it may dry."
+        )
+        flags.append(_at_stop(request, number, arrive_s, leave_s, "shallow", message))
+    return flags
+
+
+def _when(request: SwimRequest, tide: TideTable, level_m: float, arrive_s: float, too_deep_now: bool) -> str:
+    """From when, or until when, the mark is within reach."""
+    turn_s = first_time_height_reaches(tide, level_m, arrive_s, arrive_s + LOOK_AHEAD_S)
+    if np.isnan(turn_s):
+        return " It stays so through the tide."
+    if too_deep_now:
+        return f" It is within your limit from {clock_words(request, turn_s)}."
+    return f" It is within your limit until {clock_words(request, turn_s)}."
+
+
+def _at_stop(request: SwimRequest, number: int, arrive_s: float, leave_s: float, kind: str, message: str) -> Flag:
+    stop = request.stops[number]
+    return Flag(
+        kind=kind,
+        severity="warn",
+        message=message,
+        points=((stop.lon, stop.lat),),
+        leg=max(number, 1),
+        name=stop.name,
+        start=request.clock.moment(arrive_s),
+        end=request.clock.moment(leave_s),
+    )

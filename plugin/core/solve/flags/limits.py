@@ -1,0 +1,90 @@
+"""What the swimmer, the daylight and the knowledge of the water allow."""
+
+from __future__ import annotations
+
+import numpy as np
+
+from ...daylight import Daylight
+from ...planar import length_m
+from ...results.swim_plan import Flag
+from ...water.stream import EXTRAPOLATED
+from ..request import SwimRequest
+from ..swum import ARRIVED, NOT_REACHED, STREAM_UNKNOWN
+from .track import LegTrack, clock_words, stretch_flag
+
+
+def leg_flags(request: SwimRequest, legs: tuple[LegTrack, ...], endings: list[int], reasons: list[str]) -> list[Flag]:
+    """Legs that cannot be swum, or whose stream is not known or is extrapolated."""
+    flags = []
+    for leg, ending, reason in zip(legs, endings, reasons):
+        if reason and ending != NOT_REACHED:
+            kind = "stream_unknown" if ending == STREAM_UNKNOWN else "not_swimmable"
+            message = f"Leg {leg.number} to {leg.end_name} cannot be swum as planned: {reason}."
+            flags.append(_whole_leg(request, leg, kind, "stop", message))
+        if ending == ARRIVED and np.any(leg.status == EXTRAPOLATED):
+            message = (
+                f"The stream on leg {leg.number} is extrapolated: the range of the day is outside neaps and springs or "
+                "unknown, or no station is near. Allow for more stream than shown."
+            )
+            flags.append(_whole_leg(request, leg, "stream_extrapolated", "warn", message))
+    return flags
+
+
+def _whole_leg(request: SwimRequest, leg: LegTrack, kind: str, severity: str, message: str) -> Flag:
+    last = len(leg.xy_m) - 1.0
+    return stretch_flag(
+        request, leg, 0.0, last, kind=kind, severity=severity, message=message, length_m=length_m(leg.xy_m)
+    )
+
+
+def swimmer_flags(request: SwimRequest, total_m: float, total_min: float) -> list[Flag]:
+    """Over range, over hours, fluid short, and a swimmer whose numbers are guesses; ``total_min`` may be NaN."""
+    swimmer = request.swimmer
+    place = tuple((float(lon), float(lat)) for lon, lat in request.route.lonlat)
+    flags = []
+    if total_m > swimmer.range_m:
+        message = f"The route is {total_m / 1000.0:.1f} km, over the {swimmer.range_m / 1000.0:.1f} km of {swimmer.name}."
+        flags.append(Flag(kind="over_range", severity="stop", message=message, points=place, length_m=total_m))
+    if total_min > 60.0 * swimmer.max_hours:
+        message = f"The swim takes {total_min / 60.0:.1f} h, over the {swimmer.max_hours:g} h of {swimmer.name}."
+        flags.append(Flag(kind="over_time", severity="stop", message=message, points=place))
+    need_l = swimmer.fluid_l_h * total_min / 60.0
+    if need_l > swimmer.fluid_l:
+        message = f"You need {need_l:.1f} L to drink and carry {swimmer.fluid_l:.1f} L."
+        flags.append(Flag(kind="fluid", severity="warn", message=message, points=place))
+    if swimmer.guessed:
+        message = (
+            f"Guessed for {swimmer.name}: {', '.join(swimmer.guessed)}. Time yourself over a known distance before you "
+            "trust the minutes."
+        )
+        flags.append(Flag(kind="uncalibrated", severity="note", message=message, points=place[:1]))
+    return flags
+
+
+def dark_flags(request: SwimRequest, legs: tuple[LegTrack, ...], daylight: Daylight) -> list[Flag]:
+    """The part of each leg that is swum in the dark: before civil dawn or after civil dusk."""
+    if daylight.always_light:
+        return []
+    dusk_s, dawn_s = np.inf, -np.inf
+    words = "the sun does not come near the horizon that day"
+    if daylight.civil_dusk is not None and daylight.civil_dawn is not None:
+        dusk_s, dawn_s = request.clock.seconds(daylight.civil_dusk), request.clock.seconds(daylight.civil_dawn)
+        words = f"civil dawn is at {clock_words(request, dawn_s)}, civil dusk at {clock_words(request, dusk_s)}"
+    else:
+        dusk_s = -np.inf
+    return [flag for leg in legs if leg.dated for flag in _dark_parts(request, leg, dawn_s, dusk_s, words)]
+
+
+def _dark_parts(request: SwimRequest, leg: LegTrack, dawn_s: float, dusk_s: float, words: str) -> list[Flag]:
+    nodes = np.arange(len(leg.t_s))
+    last, flags = len(leg.t_s) - 1.0, []
+    if leg.t_s[-1] > dusk_s:
+        flags.append((float(np.interp(dusk_s, leg.t_s, nodes)), last))
+    if leg.t_s[0] < dawn_s:
+        flags.append((0.0, float(np.interp(dawn_s, leg.t_s, nodes))))
+    message = f"Leg {leg.number} to {leg.end_name} is swum in the dark: {words}."
+    return [
+        stretch_flag(request, leg, start, end, kind="after_dark", severity="stop", message=message)
+        for start, end in flags
+        if end > start
+    ]

@@ -1,0 +1,221 @@
+"""One heading held for a whole leg, solved so that the integrated track hits the mark.
+
+With the swimmer's own way a constant vector, the place after a time tau is start + v tau e + D(tau), where D is the
+stream's displacement along the track. The mark is reached at the first tau with |mark - start - D(tau)| = v tau, and
+the heading is the direction of that vector. D depends on the track where the stream varies in space, so track and
+heading are found together by repeated substitution on evenly spaced nodes (trapezoid rule, second order in the step),
+hastened and kept from swinging by Aitken's accelerator for vectors (B. M. Irons and R. C. Tuck, Int. J. Numerical Methods
+in Engineering 1 (1969) 275; cited from memory).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..water.stream import UNKNOWN, Stream
+from .swum import ARRIVED, NEVER_ARRIVES, NO_SINGLE_HEADING, STREAM_UNKNOWN, Line, Nodes, running_integral
+
+LONGEST_LEG_S = 12 * 3600.0  # by then the stream has turned and turned again
+CLOSE_M = 0.01
+MOST_ROUNDS = 60
+
+
+@dataclass(frozen=True, kw_only=True)
+class Held:
+    """One heading for n departures: arrival (n,), NaN where there is none, the ending (n,) and the nodes (n, k)."""
+
+    arrive_s: np.ndarray
+    ending: np.ndarray
+    nodes: Nodes
+
+
+def hold_one_heading(
+    stream: Stream,
+    line_start: np.ndarray,
+    end: np.ndarray,
+    depart_s: np.ndarray,
+    pace_m_s: float,
+    *,
+    step_s: float = 30.0,
+    longest_s: float = LONGEST_LEG_S,
+) -> Held:
+    """Headings for departures (n,) from places (n, 2) to one mark (2,), each within ``longest_s``.
+
+    The search looks a little farther than a steady stream would take, then farther for those still under way.
+    """
+    n = len(depart_s)
+    arrive, ending = np.full(n, np.nan), np.full(n, NEVER_ARRIVES)
+    parts: list[tuple[np.ndarray, Nodes]] = []
+    waiting = np.arange(n)
+    mark = end - line_start
+    window = np.minimum(1.5 * np.hypot(*mark.T) / pace_m_s + 2.0 * step_s, longest_s)
+    while len(waiting):
+        search = _Search(stream, line_start[waiting], mark[waiting], depart_s[waiting], pace_m_s, window[waiting], step_s)
+        found, nodes = search.solved()
+        last_chance = window[waiting] >= longest_s
+        done = (found != NEVER_ARRIVES) | last_chance
+        rows = waiting[done]
+        arrive[rows], ending[rows] = search.arrive_s()[done], found[done]
+        parts.append((rows, Nodes(**{name: getattr(nodes, name)[done] for name in Nodes.names()})))
+        waiting = waiting[~done]
+        window = np.minimum(window * 3.0, longest_s)
+    return Held(arrive_s=np.where(ending == ARRIVED, arrive, np.nan), ending=ending, nodes=_gathered(parts, n))
+
+
+def _gathered(parts: list[tuple[np.ndarray, Nodes]], n: int) -> Nodes:
+    """The parts' rows put back in order, as wide as the widest."""
+    width = max((nodes.t_s.shape[1] for _, nodes in parts), default=0)
+    whole = Nodes.blank(n, width)
+    for rows, nodes in parts:
+        for name in Nodes.names():
+            getattr(whole, name)[rows, : nodes.t_s.shape[1]] = getattr(nodes, name)
+    return whole
+
+
+class _Search:
+    """The repeated substitution for departures that share a number of nodes, each with a window of its own."""
+
+    def __init__(self, stream, start, mark, depart_s, pace_m_s, window_s, step_s) -> None:
+        self.stream, self.start, self.mark, self.pace = stream, start, mark, pace_m_s
+        self.depart_s = depart_s
+        nodes = max(4, int(np.ceil(np.max(window_s) / step_s)))
+        self.step = window_s / nodes
+        self.tau = self.step[:, None] * np.arange(nodes + 1)
+        distance = np.hypot(*mark.T)
+        self.unit = mark / np.where(distance > 0.0, distance, 1.0)[:, None]
+        self.end_s = np.full(len(mark), np.nan)
+        self.shift = np.zeros(self.tau.shape + (2,))
+
+    def solved(self) -> tuple[np.ndarray, Nodes]:
+        """Rounds of substitution until every track stands still to a centimetre; then the ending and the nodes."""
+        weight = np.ones(len(self.mark))
+        residual = None
+        for _ in range(MOST_ROUNDS):
+            self._sample()
+            asked = np.stack([running_integral(part, self.step) for part in self.filled], axis=2) - self.shift
+            asked = np.where(self._on_way()[..., None], asked, 0.0)
+            if residual is not None:
+                weight = _aitken(weight, residual, asked)
+            residual = asked
+            self.shift = self.shift + weight[:, None, None] * asked
+            end_before, unit_before = self.end_s, self.unit
+            self._aim()
+            settled = self._still(end_before, unit_before) & (np.max(np.abs(asked), axis=(1, 2)) < CLOSE_M)
+            if settled.all():
+                break
+        return self._ending(settled), self._nodes()
+
+    def _on_way(self) -> np.ndarray:
+        """The nodes (n, k) up to a little past the arrival: what lies beyond has no say."""
+        reach = np.where(np.isnan(self.end_s), np.inf, self.end_s * 1.1 + 3.0 * self.step)
+        return self.tau <= reach[:, None]
+
+    def _still(self, end_before: np.ndarray, unit_before: np.ndarray) -> np.ndarray:
+        """Whether arrival and heading moved the track by less than a centimetre, shape (n,)."""
+        both_missing = np.isnan(self.end_s) & np.isnan(end_before)
+        later = np.where(both_missing, 0.0, np.nan_to_num(np.abs(self.end_s - end_before), nan=np.inf))
+        reach = np.where(np.isnan(self.end_s), self.tau[:, -1], self.end_s)
+        turned = np.hypot(*(self.unit - unit_before).T) * reach
+        return np.maximum(later, turned) * self.pace < CLOSE_M
+
+    def arrive_s(self) -> np.ndarray:
+        """Arrival in seconds from the plan's start, NaN where the mark is not reached in the window."""
+        return self.depart_s + self.end_s
+
+    def _sample(self) -> None:
+        place = self.start[:, None, :] + self.pace * self.tau[..., None] * self.unit[:, None, :] + self.shift
+        self.place = place
+        self.sample = self.stream.at(place[..., 0], place[..., 1], self.depart_s[:, None] + self.tau)
+        # Blanks are bridged only to keep the substitution going; a track that ends across one is reported unknown.
+        self.filled = [np.nan_to_num(part) for part in (self.sample.east_m_s, self.sample.north_m_s)]
+
+    def _aim(self) -> None:
+        """First time at which the distance left equals the swimmer's own way, and the heading that it gives."""
+        left = self.mark[:, None, :] - self.shift
+        gap = np.hypot(left[..., 0], left[..., 1]) - self.pace * self.tau
+        reached = gap <= 0.0
+        any_reached = reached.any(axis=1)
+        node = np.where(any_reached, np.argmax(reached, axis=1), gap.shape[1] - 1)
+        before = np.maximum(node - 1, 0)
+        extra = self._root_after(before, gap)
+        tau = np.take_along_axis(self.tau, before[:, None], 1)[:, 0] + extra
+        aim = np.where(any_reached[:, None], self.mark - self._shift_at(before, extra), left[:, -1])
+        size = np.hypot(*aim.T)
+        self.unit = np.where(size[:, None] > 1e-9, aim / np.where(size > 1e-9, size, 1.0)[:, None], self.unit)
+        self.end_s = np.where(any_reached, tau, np.nan)
+
+    def _root_after(self, before: np.ndarray, gap: np.ndarray) -> np.ndarray:
+        """Seconds after the node before, by a few Newton steps kept inside the step."""
+        rows = np.arange(len(before))
+        first, second = gap[rows, before], gap[rows, np.minimum(before + 1, gap.shape[1] - 1)]
+        drop = first - second
+        extra = np.where(drop > 0.0, first / np.where(drop > 0.0, drop, 1.0), 0.0) * self.step
+        for _ in range(4):
+            left = self.mark - self._shift_at(before, extra)
+            size = np.maximum(np.hypot(*left.T), 1e-12)
+            value = size - self.pace * (self.tau[rows, before] + extra)
+            slope = -np.sum(left * self._stream_at(before, extra), axis=1) / size - self.pace
+            change = np.where(np.abs(slope) > 1e-9, value / np.where(np.abs(slope) > 1e-9, slope, 1.0), 0.0)
+            extra = np.clip(extra - change, 0.0, self.step)
+        return extra
+
+    def _stream_at(self, before: np.ndarray, extra: np.ndarray) -> np.ndarray:
+        """The stream linear within a step, (n, 2)."""
+        rows, share = np.arange(len(before)), extra / self.step
+        after = np.minimum(before + 1, self.tau.shape[1] - 1)
+        return np.stack([p[rows, before] + (p[rows, after] - p[rows, before]) * share for p in self.filled], axis=1)
+
+    def _shift_at(self, before: np.ndarray, extra: np.ndarray) -> np.ndarray:
+        """The stream's displacement within a step, (n, 2)."""
+        rows = np.arange(len(before))
+        at_node = np.stack([part[rows, before] for part in self.filled], axis=1)
+        return self.shift[rows, before] + (at_node + self._stream_at(before, extra)) / 2.0 * extra[:, None]
+
+    def _ending(self, settled: np.ndarray) -> np.ndarray:
+        reach = np.where(np.isnan(self.end_s), np.inf, self.end_s)
+        # The node after the arrival has its part in the last step, so it counts.
+        used = self.tau < (reach + self.step)[:, None]
+        blank = np.any((self.sample.status == UNKNOWN) & used, axis=1)
+        ending = np.where(np.isnan(self.end_s), NEVER_ARRIVES, ARRIVED)
+        ending = np.where((ending == ARRIVED) & ~settled, NO_SINGLE_HEADING, ending)
+        return np.where(blank, STREAM_UNKNOWN, ending)
+
+    def _nodes(self) -> Nodes:
+        """The nodes up to the arrival; the node after it is moved onto the mark itself."""
+        last = np.where(np.isnan(self.end_s), self.tau[:, -1], self.end_s)
+        rows = np.arange(len(last))
+        after = np.argmax(self.tau >= last[:, None] - 1e-9, axis=1)
+        before = np.maximum(after - 1, 0)
+        extra = last - self.tau[rows, before]
+        past = np.arange(self.tau.shape[1])[None, :] > after[:, None]
+        heading = np.arctan2(self.unit[:, 0], self.unit[:, 1])
+        stream_end = self._stream_at(before, extra)
+        place_end = self.start + self.pace * last[:, None] * self.unit + self._shift_at(before, extra)
+        columns = {
+            "t_s": (self.depart_s[:, None] + self.tau, self.depart_s + last),
+            "x_m": (self.place[..., 0], place_end[:, 0]),
+            "y_m": (self.place[..., 1], place_end[:, 1]),
+            "east_m_s": (self.sample.east_m_s, stream_end[:, 0]),
+            "north_m_s": (self.sample.north_m_s, stream_end[:, 1]),
+            "heading_rad": (np.broadcast_to(heading[:, None], self.tau.shape), heading),
+        }
+        arrays = {name: _ended(values, after, end, past) for name, (values, end) in columns.items()}
+        arrays["status"] = np.where(past, UNKNOWN, self.sample.status)
+        return Nodes(**arrays)
+
+
+def _aitken(weight: np.ndarray, before: np.ndarray, now: np.ndarray) -> np.ndarray:
+    """Weights (n,) for the next substitution from two residuals (n, k, 2) in a row."""
+    change = now - before
+    square = np.sum(change**2, axis=(1, 2))
+    ratio = -np.sum(before * change, axis=(1, 2)) / np.where(square > 0.0, square, 1.0)
+    return np.clip(np.where(square > 1e-12, weight * ratio, 1.0), 0.05, 2.0)
+
+
+def _ended(values: np.ndarray, after: np.ndarray, end: np.ndarray, past: np.ndarray) -> np.ndarray:
+    """Rows cut after their last node, which takes the value at the arrival."""
+    cut = np.where(past, np.nan, values)
+    cut[np.arange(len(after)), after] = end
+    return cut

@@ -1,0 +1,169 @@
+"""The stream over the whole plan: several stations, land between them, and eddies with a station of their own."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+import numpy as np
+
+from ..planar import PlanarArea, filled_grid
+from .stream import EXTRAPOLATED, UNKNOWN, StationStream, StreamSample
+from .tide import TideTable
+
+STATION_REACH_M = 10_000.0  # farther from every station than this, the stream is extrapolated; common practice, no source
+GRID_SIDE = 128
+PHASES = ("flood", "ebb", "always")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Station:
+    """A stream station: its place in the frame, its stream, its source, and its port's tide for flood and ebb."""
+
+    name: str
+    x_m: float
+    y_m: float
+    stream: StationStream
+    source: str = ""
+    confidence: float = float("nan")
+    tide: TideTable | None = None
+
+
+@dataclass(frozen=True, kw_only=True)
+class RuledArea:
+    """An eddy or a bight in which one station rules, on the flood (tide rising at its port), the ebb, or always."""
+
+    area: PlanarArea
+    station: str
+    phase: str = "always"
+
+
+@dataclass(frozen=True, kw_only=True)
+class StreamField:
+    """Stream at any place and time of the plan.
+
+    Between stations the vectors are shared by the inverse square of the distance (D. Shepard, A two-dimensional
+    interpolation function for irregularly-spaced data, Proc. 23rd ACM National Conference, 1968); a station with land
+    between it and the place has no share. A station named by a ruled area rules there alone and has no share
+    elsewhere. A station that does not know at that time leaves the stream unknown wherever it has more than a tenth of
+    the share. Where no station is left the stream is unknown.
+    """
+
+    stations: tuple[Station, ...]
+    ruled_areas: tuple[RuledArea, ...] = ()
+    land: tuple[PlanarArea, ...] = ()
+    places_m: np.ndarray = field(default_factory=lambda: np.empty((0, 2)))
+    _sight: _Sight | None = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        shared = self.shared_stations
+        sight = _Sight(self.land, shared, self.places_m) if self.land and shared and len(self.places_m) else None
+        object.__setattr__(self, "_sight", sight)
+
+    @property
+    def shared_stations(self) -> tuple[Station, ...]:
+        """The stations that rule no area of their own."""
+        rulers = {ruled.station for ruled in self.ruled_areas}
+        return tuple(station for station in self.stations if station.name not in rulers)
+
+    def at(self, x_m, y_m, t_s) -> StreamSample:
+        """Stream at places (metres) and times (seconds from the plan's start); arguments broadcast."""
+        x, y, t = np.broadcast_arrays(*(np.asarray(value, dtype=float) for value in (x_m, y_m, t_s)))
+        sample = self._shared_at(x, y, t)
+        by_name = {station.name: station for station in self.stations}
+        for ruled in self.ruled_areas:
+            sample = _overruled(sample, ruled, by_name[ruled.station], x, y, t)
+        return sample
+
+    def _shared_at(self, x, y, t) -> StreamSample:
+        stations = self.shared_stations
+        if not stations:
+            nothing = np.full(x.shape, np.nan)
+            return StreamSample(east_m_s=nothing, north_m_s=nothing, status=np.full(x.shape, UNKNOWN, dtype=np.int8))
+        samples = [station.stream.at(t) for station in stations]
+        square = np.stack([(x - station.x_m) ** 2 + (y - station.y_m) ** 2 for station in stations])
+        if len(stations) == 1 and self._sight is None:
+            share = np.ones_like(square)
+        else:
+            share = 1.0 / np.maximum(square, 1.0)
+            if self._sight is not None:
+                share = share * self._sight.of(x, y)
+            total = share.sum(axis=0)
+            share = share / np.where(total > 0.0, total, np.nan)
+        return _mixed(samples, share, np.min(square, axis=0) > STATION_REACH_M**2)
+
+
+def _mixed(samples: list[StreamSample], share: np.ndarray, far: np.ndarray) -> StreamSample:
+    """The stations' vectors by their shares (k, ...); unknown where a station that matters does not know."""
+    known = np.stack([sample.status for sample in samples]) != UNKNOWN
+    beyond = np.stack([sample.status for sample in samples]) == EXTRAPOLATED
+    counted = np.where(known, share, 0.0)
+    left = counted.sum(axis=0)
+    lost = np.any(~known & ~(share <= 0.1), axis=0) | ~(left > 0.0)
+    counted = counted / np.where(lost, np.nan, left)
+    east = sum(np.where(weight > 0.0, weight * sample.east_m_s, 0.0) for weight, sample in zip(counted, samples))
+    north = sum(np.where(weight > 0.0, weight * sample.north_m_s, 0.0) for weight, sample in zip(counted, samples))
+    status = np.where(np.any(beyond & (counted > 0.0), axis=0) | far, EXTRAPOLATED, 2)
+    return StreamSample(
+        east_m_s=np.where(lost, np.nan, east),
+        north_m_s=np.where(lost, np.nan, north),
+        status=np.where(lost, UNKNOWN, status).astype(np.int8),
+    )
+
+
+def _overruled(sample: StreamSample, ruled: RuledArea, station: Station, x, y, t) -> StreamSample:
+    """The sample with the ruling station's stream put in where and when it rules."""
+    inside = ruled.area.contains(np.stack([x.ravel(), y.ravel()], axis=1)).reshape(x.shape)
+    if not inside.any():
+        return sample
+    own = station.stream.at(t)
+    rules = inside
+    doubt = np.zeros_like(inside)
+    if ruled.phase != "always":
+        rising = station.tide.rising(t) if station.tide is not None else np.full(t.shape, np.nan)
+        rules = inside & (rising == (1.0 if ruled.phase == "flood" else 0.0))
+        doubt = inside & np.isnan(rising)
+    return StreamSample(
+        east_m_s=np.where(doubt, np.nan, np.where(rules, own.east_m_s, sample.east_m_s)),
+        north_m_s=np.where(doubt, np.nan, np.where(rules, own.north_m_s, sample.north_m_s)),
+        status=np.where(doubt, UNKNOWN, np.where(rules, own.status, sample.status)).astype(np.int8),
+    )
+
+
+class _Sight:
+    """Which stations see which places over water, on a grid over the stations and places, shared between its points."""
+
+    def __init__(self, land: tuple[PlanarArea, ...], stations: tuple[Station, ...], places_m: np.ndarray) -> None:
+        spots = np.array([[station.x_m, station.y_m] for station in stations])
+        corners = np.vstack([places_m, spots])
+        low, high = corners.min(axis=0) - 500.0, corners.max(axis=0) + 500.0
+        self._low, self._cell = low, float(np.max(high - low)) / (GRID_SIDE - 1)
+        self._shape = tuple(np.ceil((high - low) / self._cell).astype(int) + 1)
+        x = low[0] + self._cell * np.arange(self._shape[0])
+        y = low[1] + self._cell * np.arange(self._shape[1])
+        dry = filled_grid(list(land), x, y)
+        self._seen = np.stack([self._seen_from(spot, dry, x, y) for spot in spots]).astype(float)
+
+    def of(self, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+        """Share 0-1 (k, ...) to which each station sees each place, bilinear between the grid's points."""
+        column = np.clip((x - self._low[0]) / self._cell, 0.0, self._shape[0] - 1.000001)
+        row = np.clip((y - self._low[1]) / self._cell, 0.0, self._shape[1] - 1.000001)
+        c, r = column.astype(int), row.astype(int)
+        dc, dr = column - c, row - r
+        seen = self._seen
+        west = seen[:, r, c] * (1 - dr) + seen[:, r + 1, c] * dr
+        east = seen[:, r, c + 1] * (1 - dr) + seen[:, r + 1, c + 1] * dr
+        return west * (1 - dc) + east * dc
+
+    def _seen_from(self, spot: np.ndarray, dry: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
+        """Grid points whose straight line to the station crosses no dry grid point."""
+        columns, rows = np.meshgrid(np.arange(len(x)), np.arange(len(y)))
+        own = (spot - self._low) / self._cell
+        seen = np.ones(dry.shape, dtype=bool)
+        steps = int(max(dry.shape)) * 2
+        # The station's own cell and the place's own cell do not count: stations and beaches stand at the coast.
+        for share in np.arange(1, steps) / steps:
+            c, r = columns + (own[0] - columns) * share, rows + (own[1] - rows) * share
+            apart = np.maximum(np.abs(c - columns), np.abs(r - rows)) > 1.0
+            apart &= np.maximum(np.abs(c - own[0]), np.abs(r - own[1])) > 1.0
+            seen &= ~(apart & dry[np.rint(r).astype(int), np.rint(c).astype(int)])
+        return seen

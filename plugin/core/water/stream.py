@@ -1,0 +1,70 @@
+"""What every source of tidal stream answers: rate and set at places and times, and whether it knows."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Protocol
+
+import numpy as np
+
+UNKNOWN, EXTRAPOLATED, KNOWN = 0, 1, 2
+
+
+@dataclass(frozen=True, kw_only=True)
+class StreamSample:
+    """Stream at places and times: ``east_m_s`` and ``north_m_s`` TOWARDS (true), NaN where unknown.
+
+    ``status`` holds UNKNOWN, EXTRAPOLATED or KNOWN. All arrays have the broadcast shape of what was asked.
+    """
+
+    east_m_s: np.ndarray
+    north_m_s: np.ndarray
+    status: np.ndarray
+
+    @property
+    def rate_m_s(self) -> np.ndarray:
+        """Rate, m/s."""
+        return np.hypot(self.east_m_s, self.north_m_s)
+
+    @property
+    def set_deg(self) -> np.ndarray:
+        """Set, TOWARDS, degrees 0-360."""
+        return np.degrees(np.arctan2(self.east_m_s, self.north_m_s)) % 360.0
+
+
+class StationStream(Protocol):
+    """Stream at one station as a function of time alone."""
+
+    def at(self, t_s) -> StreamSample:
+        """Stream at times in seconds from the plan's start (any shape)."""
+
+
+class Stream(Protocol):
+    """Stream as a function of place and time."""
+
+    def at(self, x_m, y_m, t_s) -> StreamSample:
+        """Stream at places of the plan's frame and times in seconds from its start; arguments broadcast."""
+
+
+@dataclass(frozen=True, kw_only=True)
+class ConstantStream:
+    """A stream that never changes: a river's outflow, a wind-driven current. NaN components mean unknown."""
+
+    east_m_s: float
+    north_m_s: float
+
+    @classmethod
+    def from_set(cls, set_deg: float, rate_m_s: float) -> ConstantStream:
+        """A constant stream of that rate TOWARDS the true direction."""
+        angle = np.radians(set_deg)
+        return cls(east_m_s=float(rate_m_s * np.sin(angle)), north_m_s=float(rate_m_s * np.cos(angle)))
+
+    def at(self, t_s) -> StreamSample:
+        """The same stream at every time."""
+        shape = np.shape(t_s)
+        known = np.isfinite(self.east_m_s) and np.isfinite(self.north_m_s)
+        return StreamSample(
+            east_m_s=np.full(shape, self.east_m_s),
+            north_m_s=np.full(shape, self.north_m_s),
+            status=np.full(shape, KNOWN if known else UNKNOWN, dtype=np.int8),
+        )
