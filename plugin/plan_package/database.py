@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import closing, contextmanager
 from pathlib import Path
 
@@ -31,6 +31,15 @@ def replace_pairs(path: Path, pairs: Mapping[str, str]) -> None:
     with _writing(path) as connection:
         connection.executemany("DELETE FROM settings WHERE key = ?", [(key,) for key in pairs])
         connection.executemany("INSERT INTO settings (key, value) VALUES (?, ?)", list(pairs.items()))
+
+
+def edit_styles(path: Path, edit: Callable[[str], str]) -> None:
+    """Pass the stored style document of every layer through `edit`."""
+    with _writing(path) as connection:
+        styles = connection.execute("SELECT id, styleQML FROM layer_styles").fetchall()
+        connection.executemany(
+            "UPDATE layer_styles SET styleQML = ? WHERE id = ?", [(edit(qml), key) for key, qml in styles]
+        )
 
 
 def settle(path: Path) -> None:

@@ -4,14 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from pathlib import Path
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
+from ..core.clock import zone_named
 from ..core.errors import BadInputError, SwimPlanError
 from . import database
 from .row_check import checked_text
 from .schema import PACKAGE_VERSION, SETTING_BY_KEY, VERSION_KEY, default_settings
 
 TABLE = "settings"
+ZONE_REMEDY = "Write a name of the IANA time zone list, such as Europe/Lisbon, Pacific/Auckland or UTC"
 
 
 def read_settings(path: str | Path) -> dict[str, str]:
@@ -80,13 +81,8 @@ def _check_one(key: str, text: str) -> None:
 
 def _check_zone(name: str) -> None:
     try:
-        ZoneInfo(name)
-    except (ZoneInfoNotFoundError, ValueError, OSError):
+        zone_named(name)
+    except SwimPlanError as error:
         raise BadInputError(
-            layer=TABLE,
-            row="zone",
-            field="value",
-            value=name,
-            allowed="Allowed is a name of the IANA time zone database",
-            remedy="Write it like Europe/Lisbon, Pacific/Auckland or UTC",
-        ) from None
+            layer=TABLE, row="zone", field="value", value=name, allowed=error.allowed, remedy=ZONE_REMEDY
+        ) from error

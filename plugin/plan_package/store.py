@@ -16,6 +16,7 @@ from .geopackage import GeoPackage
 from .row_check import checked_geometry, checked_values
 from .schema import EPSG, LAYER_BY_NAME, LAYERS, LayerSpec, default_settings
 from .settings import checked_settings, read_settings, require_readable, write_settings
+from .styles import store_styles
 
 __all__ = ["append_rows", "create_plan", "open_layer", "read_settings", "write_settings"]
 
@@ -72,19 +73,21 @@ def append_rows(path: str | Path, layer_name: str, rows: Iterable[Row]) -> int:
         return package.append(layer_name, stored)
 
 
-def open_layer(path: str | Path, layer_name: str) -> QgsVectorLayer:
+def open_layer(path: str | Path, layer_name: str, *, geometry_type: str = "") -> QgsVectorLayer:
     """One layer or table of a plan with its stored form and style.
 
-    `channels` holds lines and areas: its layer gives the features of both, and calls itself after the first of them.
-    Raises BadInputError when the file or the layer is not there.
+    `channels` holds lines and areas: its layer gives the features of both and takes its type from the first of them,
+    none while it is empty. `geometry_type` ("LineString" or "Polygon") opens one of the two alone, ready to be drawn
+    into. Raises BadInputError when the file or the layer is not there.
     """
     path = Path(path)
     require_readable(path)
     spec = _spec(path, layer_name)
-    layer = QgsVectorLayer(f"{path}|layername={layer_name}", spec.title, "ogr")
+    part = f"|geometrytype={geometry_type}" if geometry_type else ""
+    layer = QgsVectorLayer(f"{path}|layername={layer_name}{part}", layer_name, "ogr")
     if not layer.isValid():
         raise BadInputError(
-            layer=layer_name,
+            layer=spec.name,
             allowed=f"The file {path} must be a plan with this layer",
             remedy="Make a new plan, or copy the file again if it is damaged",
         )
@@ -118,6 +121,7 @@ def _build(draft: Path, settings: Mapping[str, str]) -> None:
         for spec in LAYERS:
             package.add_layer(spec, EPSG)
     write_settings(draft, settings)
+    store_styles(draft, LAYERS)
 
 
 def _move(draft: Path, target: Path) -> None:

@@ -1,0 +1,69 @@
+"""What is written on the chart beside the features of a plan: labels by layer name."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from qgis.core import QgsPalLayerSettings, QgsTextBufferSettings, QgsTextFormat, QgsVectorLayerSimpleLabeling
+from qgis.PyQt.QtGui import QColor
+
+from .plan_symbols import CHANNEL_SLATE, CONTOUR_GREY, INK, RULE_BROWN, STREAM_GREEN
+
+# Scale denominators: beyond them labels would cover the chart.
+SOUNDINGS_TO_SCALE = 25_000.0
+CONTOURS_TO_SCALE = 50_000.0
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Label:
+    """One layer's label: QGIS expression, colour, size in points, placement and the widest scale it is shown at."""
+
+    expression: str
+    color: str
+    size_pt: float = 8.0
+    placement: str = "AroundPoint"
+    to_scale: float = 0.0
+
+
+_LABELS = {
+    "marks": _Label(expression='"name"', color=INK, size_pt=9.0),
+    "routes": _Label(expression='"name"', color=INK, placement="Line"),
+    "channels": _Label(expression='"name"', color=CHANNEL_SLATE, placement="Horizontal"),
+    "closed_areas": _Label(expression='"name"', color=RULE_BROWN, placement="Horizontal"),
+    "land": _Label(expression='"name"', color=INK, placement="Horizontal"),
+    "depth_contours": _Label(
+        expression='"depth_m"', color=CONTOUR_GREY, size_pt=7.0, placement="Line", to_scale=CONTOURS_TO_SCALE
+    ),
+    "soundings": _Label(expression='round("depth_m", 1)', color=CONTOUR_GREY, size_pt=7.0, to_scale=SOUNDINGS_TO_SCALE),
+    "stream_stations": _Label(expression='"station"', color=STREAM_GREEN),
+    "stream_areas": _Label(expression='"station"', color=STREAM_GREEN, placement="Horizontal"),
+}
+
+
+def plan_labeling(layer_name: str) -> QgsVectorLayerSimpleLabeling | None:
+    """New labels for a layer of the plan; None for a layer without and for a table."""
+    label = _LABELS.get(layer_name)
+    if label is None:
+        return None
+    settings = QgsPalLayerSettings()
+    settings.fieldName = label.expression
+    settings.isExpression = True
+    settings.placement = getattr(QgsPalLayerSettings.Placement, label.placement)
+    settings.setFormat(_format(label))
+    if label.to_scale:
+        settings.scaleVisibility = True
+        settings.minimumScale = label.to_scale
+        settings.maximumScale = 0.0
+    return QgsVectorLayerSimpleLabeling(settings)
+
+
+def _format(label: _Label) -> QgsTextFormat:
+    text = QgsTextFormat()
+    text.setSize(label.size_pt)
+    text.setColor(QColor(label.color))
+    halo = QgsTextBufferSettings()
+    halo.setEnabled(True)
+    halo.setSize(0.8)
+    halo.setColor(QColor("#ffffff"))
+    text.setBuffer(halo)
+    return text

@@ -1,0 +1,68 @@
+"""Shows a plan in a QGIS project: one group, every layer in it, with its stored form and style."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from qgis.core import QgsLayerTreeGroup, QgsProject, QgsVectorLayer
+from qgis.PyQt.QtCore import QCoreApplication
+
+from .schema import LAYER_BY_NAME, LayerSpec
+from .settings import read_settings
+from .store import open_layer
+
+# Top of the layer tree first: what is drawn last lies on top, tables stand below the chart.
+TREE_ORDER = (
+    "marks",
+    "routes",
+    "sessions",
+    "stream_stations",
+    "soundings",
+    "channels",
+    "closed_areas",
+    "stream_areas",
+    "depth_contours",
+    "land",
+    "tides",
+    "stream_rates",
+    "stream_events",
+    "ferries",
+    "swimmers",
+    "settings",
+    "catches",
+)
+_PART_TITLES = {"LineString": "{} (lines)", "Polygon": "{} (areas)"}
+
+
+def add_plan_to_project(path: str | Path, project: QgsProject) -> QgsLayerTreeGroup:
+    """Add every layer of the plan to the project in one group at the top, named by the plan's title.
+
+    A layer that holds lines and areas comes as two, so that either can be drawn. Raises SwimPlanError with nothing
+    added when the plan cannot be read.
+    """
+    path = Path(path)
+    title = read_settings(path)["title"] or path.stem
+    layers = [layer for name in TREE_ORDER for layer in _layers_of(path, LAYER_BY_NAME[name])]
+    group = project.layerTreeRoot().insertGroup(0, title)
+    for layer in layers:
+        project.addMapLayer(layer, False)
+        group.addLayer(layer).setExpanded(False)
+    return group
+
+
+def _layers_of(path: Path, spec: LayerSpec) -> list[QgsVectorLayer]:
+    title = _tr(spec.title)
+    if len(spec.geometry_types) < 2:
+        layers = {title: open_layer(path, spec.name)}
+    else:
+        layers = {
+            _tr(_PART_TITLES[part]).format(title): open_layer(path, spec.name, geometry_type=part)
+            for part in spec.geometry_types
+        }
+    for name, layer in layers.items():
+        layer.setName(name)
+    return list(layers.values())
+
+
+def _tr(text: str) -> str:
+    return QCoreApplication.translate("Tideleg", text)
