@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import sys
+from importlib import invalidate_caches
 from importlib.util import find_spec
 from pathlib import Path
 
@@ -18,6 +19,7 @@ def _make_importable() -> None:
     if not link.exists():
         LINK_FOLDER.mkdir(parents=True, exist_ok=True)
         link.symlink_to(Path("..", "..", "plugin"), target_is_directory=True)
+        invalidate_caches()  # python remembers that a folder on PYTHONPATH was not there when it started
     if str(LINK_FOLDER) not in sys.path:
         sys.path.insert(0, str(LINK_FOLDER))
 
@@ -26,6 +28,16 @@ _make_importable()
 
 # Without QGIS there is nothing for these to test; everything else still runs.
 collect_ignore = [] if find_spec("qgis") else ["qgis"]
+
+
+def pytest_report_header() -> str:
+    """Say what the run was made with, so that a log of it can be read later."""
+    if not find_spec("qgis"):
+        return "QGIS: none"
+    import shapely
+    from qgis.core import Qgis
+
+    return f"QGIS: {Qgis.QGIS_VERSION}, shapely {shapely.__version__}"
 
 
 @pytest.fixture(scope="session")

@@ -47,14 +47,15 @@ def meaning(node: ast.expr, names: dict[str, object]) -> object:
 
 
 def enum_of(owner: object, member: str) -> str | None:
-    """Return the name of the enum that `owner.member` belongs to, None unless it is reached past its enum."""
+    """Return the name that `owner` has for the enum of `owner.member`, None unless the member is reached past it."""
     if not isinstance(owner, type):
         return None
     value = getattr(owner, member, None)
     kind = type(value)
     if kind is owner or kind in (int, bool) or not issubclass(kind, (int, enum.Enum)):
         return None
-    return kind.__name__
+    # The enum's own name changed between versions (Type became WkbType); the owner keeps the old one as well.
+    return next((name for name in dir(owner) if getattr(owner, name, None) is kind), kind.__name__)
 
 
 def unscoped(node: ast.AST, names: dict[str, object]) -> Iterator[tuple[ast.Attribute, str]]:

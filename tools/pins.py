@@ -1,4 +1,4 @@
-"""Print the pinned requirements of one extra of pyproject.toml, one per line: `pins.py dev`."""
+"""Print the pinned requirements of extras of pyproject.toml, one per line: `pins.py dev`, `pins.py vendor test`."""
 
 from __future__ import annotations
 
@@ -28,4 +28,4 @@ def pins(extra: str) -> list[str]:
 
 
 if __name__ == "__main__":
-    print("\n".join(pins(sys.argv[1])))
+    print("\n".join(pin for extra in sys.argv[1:] for pin in pins(extra)))

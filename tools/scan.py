@@ -20,8 +20,9 @@ def bandit_findings(folder: Path) -> list[str]:
 
 def secrets_findings(folder: Path) -> list[str]:
     """Return one line for each thing that looks like a password or a key; nothing is asked over the network."""
-    command = [sys.executable, "-m", "detect_secrets", "scan", "--no-verify", "--all-files", str(folder)]
-    report = json.loads(subprocess.run(command, capture_output=True, text=True, check=True).stdout)
+    command = [sys.executable, "-m", "detect_secrets", "scan", "--no-verify", "--all-files", "."]
+    # It searches below its working folder only, and finds nothing anywhere else without saying so.
+    report = json.loads(subprocess.run(command, cwd=folder, capture_output=True, text=True, check=True).stdout)
     return [
         f"{path}:{found['line_number']} {found['type']}" for path, rows in report["results"].items() for found in rows
     ]

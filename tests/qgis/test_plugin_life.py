@@ -19,8 +19,8 @@ from qgis.PyQt.QtWidgets import QAction, QMainWindow
 from tideleg.processing import provider as provider_module
 from tideleg.processing.provider import ALGORITHMS, TidelegProvider, load_algorithm
 
-# Slow to import, or absent on some machines: QGIS's start must not pay for them.
-LATE = ("numpy", "shapely", "pyproj", "pygeomag", "astral")
+# Slow to import, or absent on some machines: QGIS's start must not pay for them. (QGIS's own Processing has numpy.)
+LATE = ("shapely", "pyproj", "pygeomag", "astral")
 
 
 def provider_ids() -> list[str]:
@@ -141,7 +141,9 @@ def texts(menu):
 def menus():
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     providers = sorted(one.id() for one in QgsApplication.processingRegistry().providers())
-    actions = len(iface.mainWindow().findChildren(QAction))
+    # What QGIS itself keeps of an emptied submenu is in no menu any more and belongs to the Plugins menu.
+    window = iface.mainWindow()
+    actions = sum(1 for one in window.findChildren(QAction) if one.associatedWidgets() or one.parent() is window)
     plugins, helps = texts(iface.pluginMenu()), texts(iface.pluginHelpMenu())
     return {"plugins": plugins, "help": helps, "providers": providers}, actions
 
