@@ -41,7 +41,7 @@ def checked_values(layer: LayerSpec, row: int, values: Mapping[str, object]) -> 
                 allowed="The layer has the fields " + ", ".join(field.name for field in layer.fields),
                 remedy="Drop the value or give it one of these names",
             )
-    return {field.name: _checked(layer, row, field, values.get(field.name, field.default)) for field in layer.fields}
+    return {field.name: checked_value(layer, row, field, values.get(field.name, field.default)) for field in layer.fields}
 
 
 def checked_text(field: FieldSpec, text: str, *, layer: str, row: object) -> object:
@@ -74,7 +74,8 @@ def checked_geometry(layer: LayerSpec, row: int, geometry: QgsGeometry | None) -
     return [_checked_part(layer, row, part) for part in _flat_parts(geometry)]
 
 
-def _checked(layer: LayerSpec, row: int, field: FieldSpec, value: object) -> object:
+def checked_value(layer: LayerSpec, row: int, field: FieldSpec, value: object) -> object:
+    """The value as it is stored: str, int, float, aware UTC datetime or None; BadInputError for one not allowed."""
     if _is_null(value) or (field.kind == "text" and value == ""):
         if field.required:
             raise BadInputError(

@@ -50,10 +50,10 @@ class PlanSettings:
 SETTING_LIMITS = {
     "reserve_factor": (1.0, 5.0),
     "reserve_min": (0.0, 240.0),
-    "heading_step_deg": (1.0, 30.0),
+    "heading_step_deg": (0.1, 45.0),
     "alarm_after_min": (0.0, 720.0),
     "square_within_deg": (0.0, 90.0),
-    "shallow_depth_m": (0.0, 20.0),
+    "shallow_depth_m": (0.0, 50.0),
 }
 
 

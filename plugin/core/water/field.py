@@ -7,7 +7,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from ..planar import PlanarArea, filled_grid
-from .stream import EXTRAPOLATED, UNKNOWN, StationStream, StreamSample
+from .stream import EXTRAPOLATED, KNOWN, UNKNOWN, StationStream, StreamSample
 from .tide import TideTable
 
 STATION_REACH_M = 10_000.0  # farther from every station than this, the stream is extrapolated; common practice, no source
@@ -43,9 +43,10 @@ class StreamField:
 
     Between stations the vectors are shared by the inverse square of the distance (D. Shepard, A two-dimensional
     interpolation function for irregularly-spaced data, Proc. 23rd ACM National Conference, 1968); a station with land
-    between it and the place has no share. A station named by a ruled area rules there alone and has no share
-    elsewhere. A station that does not know at that time leaves the stream unknown wherever it has more than a tenth of
-    the share. Where no station is left the stream is unknown.
+    between it and the place has no share. Where land lies between the place and every station they all share, and the
+    stream is extrapolated; so it is more than 10 km from the nearest. A station named by a ruled area rules there alone
+    and has no share elsewhere. A station that does not know at that time leaves the stream unknown wherever it has more
+    than a tenth of the share. Where there is no station the stream is unknown.
     """
 
     stations: tuple[Station, ...]
@@ -81,18 +82,16 @@ class StreamField:
             return StreamSample(east_m_s=nothing, north_m_s=nothing, status=np.full(x.shape, UNKNOWN, dtype=np.int8))
         samples = [station.stream.at(t) for station in stations]
         square = np.stack([(x - station.x_m) ** 2 + (y - station.y_m) ** 2 for station in stations])
-        if len(stations) == 1 and self._sight is None:
-            share = np.ones_like(square)
-        else:
-            share = 1.0 / np.maximum(square, 1.0)
-            if self._sight is not None:
-                share = share * self._sight.of(x, y)
-            total = share.sum(axis=0)
-            share = share / np.where(total > 0.0, total, np.nan)
-        return _mixed(samples, share, np.min(square, axis=0) > STATION_REACH_M**2)
+        share = 1.0 / np.maximum(square, 1.0)
+        doubt = np.min(square, axis=0) > STATION_REACH_M**2
+        if self._sight is not None:
+            seen = share * self._sight.of(x, y)
+            hidden = seen.sum(axis=0) <= 0.0
+            share, doubt = np.where(hidden, share, seen), doubt | hidden
+        return _mixed(samples, share / share.sum(axis=0), doubt)
 
 
-def _mixed(samples: list[StreamSample], share: np.ndarray, far: np.ndarray) -> StreamSample:
+def _mixed(samples: list[StreamSample], share: np.ndarray, doubt: np.ndarray) -> StreamSample:
     """The stations' vectors by their shares (k, ...); unknown where a station that matters does not know."""
     known = np.stack([sample.status for sample in samples]) != UNKNOWN
     beyond = np.stack([sample.status for sample in samples]) == EXTRAPOLATED
@@ -102,7 +101,7 @@ def _mixed(samples: list[StreamSample], share: np.ndarray, far: np.ndarray) -> S
     counted = counted / np.where(lost, np.nan, left)
     east = sum(np.where(weight > 0.0, weight * sample.east_m_s, 0.0) for weight, sample in zip(counted, samples))
     north = sum(np.where(weight > 0.0, weight * sample.north_m_s, 0.0) for weight, sample in zip(counted, samples))
-    status = np.where(np.any(beyond & (counted > 0.0), axis=0) | far, EXTRAPOLATED, 2)
+    status = np.where(np.any(beyond & (counted > 0.0), axis=0) | doubt, EXTRAPOLATED, KNOWN)
     return StreamSample(
         east_m_s=np.where(lost, np.nan, east),
         north_m_s=np.where(lost, np.nan, north),

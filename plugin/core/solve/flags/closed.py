@@ -52,7 +52,7 @@ def _closed_flag(request: SwimRequest, leg: LegTrack, closed: ClosedArea, stretc
         sentences.append(f"{leg.end_name} lies inside it.")
     if words := closed.in_force.words():
         sentences.append(f"In force {words}.")
-    sentences.append(f"Rule: {closed.citation}." if closed.citation else "No citation given.")
+    sentences.append(f"Rule: {closed.citation.rstrip('. ')}." if closed.citation else "No citation given.")
     checked = f"Checked on {closed.checked_on}" if closed.checked_on else "Not marked as checked"
     sentences.append(f"{checked}; the local law decides.")
     return stretch_flag(

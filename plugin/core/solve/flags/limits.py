@@ -24,7 +24,7 @@ def leg_flags(request: SwimRequest, legs: tuple[LegTrack, ...], endings: list[in
         if ending == ARRIVED and np.any(leg.status == EXTRAPOLATED):
             message = (
                 f"The stream on leg {leg.number} is extrapolated: the range of the day is outside neaps and springs or "
-                "unknown, or no station is near. Allow for more stream than shown."
+                "unknown, or no station is near or in sight over water. Allow for more stream than shown."
             )
             flags.append(_whole_leg(request, leg, "stream_extrapolated", "warn", message))
     return flags

@@ -1,0 +1,41 @@
+"""Files written whole or not at all: everything is laid beside its place first, then moved there."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Callable, Mapping
+from pathlib import Path
+
+from ..core.errors import SwimPlanError
+
+
+def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
+    """Write each file with its function, which gets the path to write to.
+
+    Nothing is moved to its place before all are written; drafts are removed if one fails. SwimPlanError where the folder
+    cannot be written to.
+    """
+    drafts = {Path(path): Path(path).with_name(f".draft-{os.getpid()}-{Path(path).name}") for path in files}
+    try:
+        for path, write in files.items():
+            Path(path).parent.mkdir(parents=True, exist_ok=True)
+            write(drafts[Path(path)])
+        for path, draft in drafts.items():
+            draft.replace(path)
+    except OSError as error:
+        raise SwimPlanError(
+            asked=f"Could not write {error.filename or next(iter(drafts))}: {error.strerror}",
+            remedy="Choose another folder or close the program that holds the file",
+        ) from error
+    finally:
+        for draft in drafts.values():
+            draft.unlink(missing_ok=True)
+
+
+def text_writer(text: str) -> Callable[[Path], None]:
+    """A function that writes the text as UTF-8 with the line ends it has."""
+
+    def write(path: Path) -> None:
+        path.write_bytes(text.encode("utf-8"))
+
+    return write

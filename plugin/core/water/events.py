@@ -1,0 +1,68 @@
+"""Streams known by their slacks and maxima."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ..errors import SwimPlanError
+from ..quantities import SECONDS_PER_HOUR
+from .stream import KNOWN, UNKNOWN, StreamSample
+
+LONGEST_GAP_S = 8 * SECONDS_PER_HOUR  # slack to maximum is some 3 h, some 6 h where the tide is diurnal
+
+
+@dataclass(frozen=True, kw_only=True)
+class EventStream:
+    """Slacks and maxima of one station: ``times_s`` (n,) rising, seconds from the plan's start; ``rates_m_s`` (n,) signed,
+    flood positive, nothing at slack; the sets of flood and ebb, TOWARDS, true.
+
+    Between slack and maximum the rate is cmax sin(pi / 2 * share of the time from the slack). Source: the sine that
+    underlies Table 3 of the NOAA Tidal Current Tables. Two maxima in a row pass into each other by a half cosine, as
+    where there is no slack. Outside the events, and across a gap of more than eight hours, the stream is unknown.
+    """
+
+    station: str
+    times_s: np.ndarray
+    rates_m_s: np.ndarray
+    flood_set_deg: float
+    ebb_set_deg: float
+
+    def __post_init__(self) -> None:
+        order = np.argsort(self.times_s, kind="stable")
+        for name in ("times_s", "rates_m_s"):
+            array = np.array(getattr(self, name), dtype=float)[order]
+            array.setflags(write=False)
+            object.__setattr__(self, name, array)
+        if np.any(np.diff(self.times_s) <= 0.0):
+            raise SwimPlanError(
+                asked=f"The stream events of {self.station} have two rows at one time", remedy="Delete one of them"
+            )
+
+    def at(self, t_s) -> StreamSample:
+        """Stream at times in seconds from the plan's start (any shape)."""
+        rate = self.signed_rate_m_s(t_s)
+        towards = np.radians(np.where(rate >= 0.0, self.flood_set_deg, self.ebb_set_deg))
+        # At slack there is no set, and a set that is not given does no harm.
+        east = np.where(rate == 0.0, 0.0, np.abs(rate) * np.sin(towards))
+        north = np.where(rate == 0.0, 0.0, np.abs(rate) * np.cos(towards))
+        status = np.where(np.isfinite(east), KNOWN, UNKNOWN).astype(np.int8)
+        return StreamSample(east_m_s=east, north_m_s=north, status=status)
+
+    def signed_rate_m_s(self, t_s) -> np.ndarray:
+        """Rate, flood positive, NaN where unknown."""
+        t_s = np.asarray(t_s, dtype=float)
+        if len(self.times_s) < 2:
+            return np.full(t_s.shape, np.nan)
+        row = np.clip(np.searchsorted(self.times_s, t_s, side="right") - 1, 0, len(self.times_s) - 2)
+        span = self.times_s[row + 1] - self.times_s[row]
+        share = (t_s - self.times_s[row]) / span
+        first, second = self.rates_m_s[row], self.rates_m_s[row + 1]
+        rising = second * np.sin(np.pi / 2.0 * share)
+        falling = first * np.cos(np.pi / 2.0 * share)
+        passing = first + (second - first) * (1.0 - np.cos(np.pi * share)) / 2.0
+        rate = np.where(first == 0.0, rising, np.where(second == 0.0, falling, passing))
+        between_slacks = (first == 0.0) & (second == 0.0)
+        known = (share >= 0.0) & (share <= 1.0) & (span <= LONGEST_GAP_S) & ~between_slacks
+        return np.where(known, rate, np.nan)

@@ -1,0 +1,146 @@
+"""Everything a swim is planned from: a plan's layers, or others in their place, as one request to the core."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass
+from pathlib import Path
+
+import numpy as np
+from qgis.core import QgsFeatureSource
+
+from ..core.chart.areas import Chart
+from ..core.chart.marks import Mark, Route, marks_at_stops
+from ..core.clock import PlanClock, moment_from_text, zone_named
+from ..core.errors import SwimPlanError
+from ..core.geodesy import LocalFrame, check_position
+from ..core.solve.request import PlanSettings, SwimRequest
+from ..core.solve.swim import SwimWay
+from ..plan_package.schema import LAYER_BY_NAME
+from ..plan_package.store import open_layer, read_settings
+from .swim_chart import chart_from, depths_from
+from .swim_people import settings_from, swimmer_from
+from .swim_water import stream_from, tide_for_heights, tides_from
+from .table import Table
+
+USED = (
+    "routes",
+    "marks",
+    "channels",
+    "closed_areas",
+    "land",
+    "depth_contours",
+    "soundings",
+    "tides",
+    "stream_stations",
+    "stream_rates",
+    "stream_events",
+    "stream_areas",
+    "ferries",
+    "swimmers",
+)
+AROUND_ROUTE_M = 2000.0
+
+
+@dataclass(frozen=True, kw_only=True)
+class SwimAsked:
+    """What the user asked for besides the layers: texts as typed, ``pace_m_s`` None for the swimmer's own."""
+
+    route: str = ""
+    depart: str
+    swimmer: str = ""
+    pace_m_s: float | None = None
+    way: SwimWay = SwimWay()
+
+
+def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource], asked: SwimAsked) -> SwimRequest:
+    """The request for one swim.
+
+    ``sources`` are layers by the plan's layer names; those not given come from the plan. Raises SwimPlanError, and
+    BadInputError naming layer, row, field and value.
+    """
+    warnings: list[str] = []
+    settings = settings_from(read_settings(plan)) if plan else PlanSettings()
+    if not plan:
+        warnings.append("No plan was given: times are read and shown in UTC, and settings are the defaults.")
+    tables = _tables(plan, sources, warnings)
+    route = _route(tables.get("routes"), asked.route)
+    frame = LocalFrame.around(route.lonlat)
+    zone = zone_named(settings.zone)
+    depart = moment_from_text(asked.depart, zone)
+    clock = PlanClock(start=depart, zone_name=settings.zone)
+    chart = chart_from(tables, frame, zone, warnings)
+    tides = tides_from(tables.get("tides"), clock)
+    places_m = _places_m(route, frame)
+    land = tuple(piece.area for piece in chart.land)
+    port = read_settings(plan).get("port", "") if plan else ""
+    return SwimRequest(
+        route=route,
+        stops=tuple(marks_at_stops(route, _marks(tables.get("marks")))),
+        depart=depart,
+        swimmer=swimmer_from(tables.get("swimmers"), asked.swimmer, asked.pace_m_s, warnings),
+        way=asked.way,
+        frame=frame,
+        clock=clock,
+        stream=stream_from(tables, tides, frame, clock, land, places_m, warnings),
+        tide=tide_for_heights(tides, port, warnings),
+        chart=chart,
+        depths=depths_from(tables, frame),
+        settings=settings,
+        warnings=tuple(warnings + _missing(chart, tables)),
+    )
+
+
+def _tables(plan, sources: Mapping[str, QgsFeatureSource], warnings: list[str]) -> dict[str, Table]:
+    """The tables by name: a given layer first, else the plan's."""
+    found = {}
+    for name in USED:
+        source = sources.get(name)
+        if source is None and plan:
+            source = open_layer(plan, name)
+        if source is not None:
+            found[name] = Table(source, LAYER_BY_NAME[name], warnings)
+    return found
+
+
+def _missing(chart: Chart, tables: Mapping[str, Table]) -> list[str]:
+    """What an empty chart does not mean."""
+    words = {"channels": "boat channel", "closed_areas": "closed area", "land": "land"}
+    empty = [words[name] for name in words if not getattr(chart, name)]
+    return [f"The plan holds no {' and no '.join(empty)}: that is not to say there is none."] if empty else []
+
+
+def _route(table: Table | None, name: str) -> Route:
+    rows = list(table.rows()) if table else []
+    names = [row.values["name"] for row in rows]
+    chosen = [row for row in rows if row.values["name"] == name] if name else rows
+    if len(chosen) != 1:
+        raise SwimPlanError(
+            asked=f"Asked for the route '{name}'" if name else "No route was named",
+            allowed=f"The routes layer has {', '.join(map(str, names)) or 'no rows'}",
+            remedy="Name one route that stands there once, drawn in one piece",
+        )
+    for number, (lon, lat) in enumerate(chosen[0].rings[0], start=1):
+        check_position(float(lon), float(lat), f"Vertex {number} of route '{chosen[0].values['name']}'")
+    return Route(name=chosen[0].values["name"], lonlat=chosen[0].rings[0], note=chosen[0].values["note"] or "")
+
+
+def _marks(table: Table | None) -> list[Mark]:
+    keys = ("name", "kind", "stay_min", "charted_depth_m", "bottom", "note")
+    marks = []
+    for row in table.rows() if table else ():
+        values = {key: row.values[key] for key in keys}
+        lon, lat = row.rings[0][0]
+        for key in ("bottom", "note"):
+            values[key] = values[key] or ""
+        values["stay_min"] = values["stay_min"] or 0.0
+        marks.append(Mark(lon=float(lon), lat=float(lat), **values))
+    return marks
+
+
+def _places_m(route: Route, frame: LocalFrame) -> np.ndarray:
+    """Corners around the route within which the stream may be asked for."""
+    stops = frame.to_xy(route.lonlat)
+    return np.array([stops.min(axis=0) - AROUND_ROUTE_M, stops.max(axis=0) + AROUND_ROUTE_M])
+
+

@@ -1,0 +1,66 @@
+"""Who swims, and the plan's settings, as the core's objects."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from ..core.errors import SwimPlanError
+from ..core.solve.request import SETTING_LIMITS, PlanSettings
+from ..core.swimmer import NUMBERS, Swimmer
+from .table import Table
+
+IN_WORDS = {
+    "pace_m_s": "pace {:g} m/s",
+    "path_factor": "path factor {:g}",
+    "range_m": "range {:g} m",
+    "max_hours": "{:g} hours",
+    "depth_limit_m": "depth limit {:g} m",
+    "min_ground_speed_m_s": "least ground speed {:g} m/s",
+    "fluid_l": "{:g} L to drink",
+    "fluid_l_h": "{:g} L an hour drunk",
+    "line_m": "anchor line {:g} m",
+}
+
+
+def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warnings: list[str]) -> Swimmer:
+    """The swimmer of that name, the only one where none is named, or the defaults; a pace given overrides theirs."""
+    rows = {row.values["name"]: row.values for row in (table.rows() if table else ())}
+    if name and name not in rows:
+        raise SwimPlanError(
+            asked=f"Asked for the swimmer '{name}'",
+            allowed=f"The swimmers table has {', '.join(rows) or 'no rows'}",
+            remedy="Choose one of them or add the swimmer",
+        )
+    swimmer = _default_swimmer()
+    if rows:
+        chosen = name or next(iter(rows))
+        if not name and len(rows) > 1:
+            warnings.append(f"No swimmer was named; planned for the first one, {chosen}.")
+        swimmer = Swimmer(name=chosen, **{key: rows[chosen][key] for key in NUMBERS if rows[chosen][key] is not None})
+    if pace_m_s is None:
+        return swimmer
+    guessed = tuple(words for words in swimmer.guessed if not words.startswith("pace"))
+    return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed)
+
+
+def _default_swimmer() -> Swimmer:
+    plain = Swimmer()
+    return replace(plain, guessed=tuple(IN_WORDS[key].format(getattr(plain, key)) for key in NUMBERS))
+
+
+def settings_from(texts: dict[str, str]) -> PlanSettings:
+    """The settings that planning needs, from the texts of the settings table."""
+    values = {key: texts[key] for key in ("title", "zone", "datum") if texts.get(key)}
+    for key in SETTING_LIMITS:
+        if texts.get(key):
+            values[key] = _number(key, texts[key])
+    return PlanSettings(**values)
+
+
+def _number(key: str, text: str) -> float:
+    try:
+        return float(text)
+    except ValueError as error:
+        raise SwimPlanError(
+            asked=f"The setting {key} is {text!r}", allowed="It is a number", remedy="Correct the settings table"
+        ) from error

@@ -1,0 +1,194 @@
+"""Rows of a layer or table as the plan's schema means them: named fields, checked values, places in degrees."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from dataclasses import dataclass, replace
+from datetime import date, time
+from typing import Any
+
+import numpy as np
+from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsCoordinateTransform,
+    QgsCsException,
+    QgsFeature,
+    QgsFeatureRequest,
+    QgsFeatureSource,
+    QgsGeometry,
+    QgsProcessingFeatureSource,
+    QgsProject,
+)
+from qgis.PyQt.QtCore import QDate, QDateTime, Qt, QTime, QVariant
+
+from ..core.errors import BadInputError
+from ..plan_package.field_spec import FieldSpec, LayerSpec
+from ..plan_package.row_check import checked_value
+from .moments import utc_moment
+from .whole_shapes import whole_shapes
+
+PLAN_CRS = "EPSG:4326"
+CLOCK_DIGITS = "yyyy-MM-ddTHH:mm:ss"
+
+
+@dataclass(frozen=True, kw_only=True)
+class TableRow:
+    """One row: its number as the user sees it, its values by field name, and its place.
+
+    ``kind`` is Point, LineString or Polygon; ``rings`` are arrays (k, 2) of longitude and latitude: one point, one line,
+    or the rings of one polygon. Both are empty for a table.
+    """
+
+    number: int
+    values: dict[str, Any]
+    kind: str = ""
+    rings: tuple[np.ndarray, ...] = ()
+
+
+class Table:
+    """A layer read by the plan's schema. ``warnings`` collects what was skipped or repaired while reading."""
+
+    def __init__(self, source: QgsFeatureSource, spec: LayerSpec, warnings: list[str]) -> None:
+        self.name = source.sourceName() or spec.name
+        self._source = source
+        self._spec = replace(spec, name=self.name)
+        self._warnings = warnings
+        self._check_fields()
+        self._transform = self._to_degrees() if spec.has_geometry else None
+
+    def rows(self) -> Iterator[TableRow]:
+        """The rows in the layer's order, one for each part; BadInputError for a value that is not allowed."""
+        skipped = repaired = 0
+        for feature in self._features():
+            if not self._spec.has_geometry:
+                yield TableRow(number=feature.id(), values=self._values(feature))
+                continue
+            shapes = whole_shapes(feature.geometry(), None)
+            skipped += not shapes.parts
+            repaired += shapes.repaired
+            if not shapes.parts:
+                continue
+            self._check_kind(feature, shapes.kind)
+            values = self._values(feature)
+            for part in shapes.parts:
+                rings = tuple(self._degrees(ring, feature.id()) for ring in _rings(part, shapes.kind))
+                yield TableRow(number=feature.id(), values=values, kind=shapes.kind, rings=rings)
+        self._note(skipped, "with no geometry skipped")
+        self._note(repaired, "with an invalid polygon repaired")
+
+    def refused(self, row: int, field: str, value: object, allowed: str, remedy: str) -> BadInputError:
+        """The error for a value of this layer that a later check refuses."""
+        return BadInputError(layer=self.name, row=row, field=field, value=value, allowed=allowed, remedy=remedy)
+
+    def _note(self, count: int, words: str) -> None:
+        if count:
+            self._warnings.append(f"Layer '{self.name}': {count} row{'' if count == 1 else 's'} {words}.")
+
+    def _features(self) -> Iterator[QgsFeature]:
+        if isinstance(self._source, QgsProcessingFeatureSource):
+            # Invalid polygons are repaired here and said so, not refused by Processing.
+            flag = QgsProcessingFeatureSource.Flag.FlagSkipGeometryValidityChecks
+            return self._source.getFeatures(QgsFeatureRequest(), flag)
+        return self._source.getFeatures(QgsFeatureRequest())
+
+    def _check_fields(self) -> None:
+        present = {field.name() for field in self._source.fields()}
+        for field in self._spec.fields:
+            if field.required and field.default is None and field.name not in present:
+                raise BadInputError(
+                    layer=self.name,
+                    field=field.name,
+                    allowed=f"The layer needs the field '{field.name}'; it has {', '.join(sorted(present)) or 'none'}",
+                    remedy="Rename the field, add it, or read the layer into the plan with a field mapping",
+                )
+
+    def _to_degrees(self) -> QgsCoordinateTransform:
+        crs = self._source.sourceCrs()
+        if not crs.isValid():
+            raise BadInputError(
+                layer=self.name,
+                allowed="A layer with places needs a coordinate reference system; this one has none",
+                remedy="Set the layer's coordinate reference system in its properties",
+            )
+        transform = QgsCoordinateTransform(crs, QgsCoordinateReferenceSystem(PLAN_CRS), QgsProject.instance())
+        return transform
+
+    def _check_kind(self, feature: QgsFeature, kind: str) -> None:
+        if kind not in self._spec.geometry_types:
+            raise self.refused(
+                feature.id(),
+                "geometry",
+                kind,
+                f"The layer holds {self._spec.geometry}",
+                "Convert the geometry or choose another layer",
+            )
+
+    def _degrees(self, ring: np.ndarray, row: int) -> np.ndarray:
+        """A ring in degrees; refused when it is off the globe."""
+        if not self._transform.isShortCircuited():
+            try:
+                ring = np.array([list(self._transform.transform(x, y)) for x, y in ring.tolist()])
+            except QgsCsException as error:
+                raise self.refused(
+                    row,
+                    "geometry",
+                    str(error).split("\n")[0],
+                    "The geometry must lie where its reference system is defined",
+                    "Check the layer's coordinate reference system",
+                ) from error
+        wrong = ~(np.isfinite(ring).all(axis=1) & (np.abs(ring[:, 1]) <= 90.0) & (np.abs(ring[:, 0]) <= 360.0))
+        if wrong.any():
+            lon, lat = ring[wrong][0]
+            raise self.refused(
+                row,
+                "geometry",
+                f"longitude {lon:g}, latitude {lat:g}",
+                "Longitudes lie within 360 and latitudes within 90 degrees",
+                "Check the layer's coordinate reference system, longitude before latitude",
+            )
+        return ring
+
+    def _values(self, feature: QgsFeature) -> dict[str, Any]:
+        return {field.name: self._value(feature, field) for field in self._spec.fields}
+
+    def _value(self, feature: QgsFeature, field: FieldSpec) -> Any:
+        index = self._source.fields().indexOf(field.name)
+        raw = feature.attribute(index) if index >= 0 else None
+        if raw is None or (isinstance(raw, (QVariant, QDateTime, QDate, QTime)) and raw.isNull()) or raw == "":
+            raw = field.default
+        if raw is not None and field.kind == "datetime":
+            raw = utc_moment(raw, layer=self.name, row=feature.id(), field=field.name)
+        return checked_value(self._spec, feature.id(), field, _plain(raw, field))
+
+
+def _plain(raw: Any, field: FieldSpec) -> Any:
+    """A value of QGIS as the schema's kind of Python value, where that is no guess."""
+    if isinstance(raw, QDateTime):
+        # Digits without a zone are left so: the reader of the text knows the plan's zone.
+        naive = raw.timeSpec() == Qt.TimeSpec.LocalTime
+        return raw.toString(CLOCK_DIGITS) if naive else raw.toUTC().toString(CLOCK_DIGITS) + "Z"
+    if isinstance(raw, (QDate, QTime)):
+        raw = raw.toPyDate() if isinstance(raw, QDate) else raw.toPyTime()
+    if isinstance(raw, date) and field.kind == "text":
+        return raw.isoformat()
+    if isinstance(raw, time):
+        return f"{raw:%H:%M}"
+    if field.kind == "text" and isinstance(raw, (int, float)) and not isinstance(raw, bool):
+        return f"{raw:g}" if isinstance(raw, float) else str(raw)
+    if field.is_number and isinstance(raw, str):
+        try:
+            number = float(raw.strip())
+        except ValueError:
+            return raw
+        return number if math.isfinite(number) else raw
+    return raw
+
+
+def _rings(part: QgsGeometry, kind: str) -> list[np.ndarray]:
+    """Coordinates of a single part."""
+    if kind == "Point":
+        point = part.asPoint()
+        return [np.array([[point.x(), point.y()]])]
+    lines = [part.asPolyline()] if kind == "LineString" else part.asPolygon()
+    return [np.array([[point.x(), point.y()] for point in line]) for line in lines]

@@ -1,0 +1,237 @@
+"""`tideleg:planswim`: swims a route at one departure and writes headings, flags, layers, card and files."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from qgis.core import (
+    QgsFeatureSink,
+    QgsProcessing,
+    QgsProcessingAlgorithm,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingOutputBoolean,
+    QgsProcessingOutputNumber,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
+    QgsProcessingParameterFile,
+    QgsProcessingParameterFileDestination,
+    QgsProcessingParameterNumber,
+    QgsProcessingParameterString,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.errors import SwimPlanError
+from ..core.results.swim_plan import SwimPlan
+from ..core.solve.request import SwimRequest
+from ..core.solve.swim import SwimCancelled, SwimWay
+from ..layers_in.swim_in import SwimAsked, request_from
+from ..version import tideleg_version
+
+VECTOR = QgsProcessing.SourceType.TypeVector
+POINT, LINE = QgsProcessing.SourceType.TypeVectorPoint, QgsProcessing.SourceType.TypeVectorLine
+POLYGON = QgsProcessing.SourceType.TypeVectorPolygon
+SOURCES = (
+    ("ROUTES", "Routes", LINE),
+    ("MARKS", "Marks", POINT),
+    ("CHANNELS", "Channels", VECTOR),
+    ("CLOSED_AREAS", "Closed areas", POLYGON),
+    ("LAND", "Land", POLYGON),
+    ("DEPTH_CONTOURS", "Depth contours", LINE),
+    ("SOUNDINGS", "Soundings", POINT),
+    ("TIDES", "Tides", VECTOR),
+    ("STREAM_STATIONS", "Stream stations", POINT),
+    ("STREAM_RATES", "Stream rates by the hour", VECTOR),
+)
+SINKS = (
+    ("LEGS", "Legs", LINE),
+    ("TRACK", "Track swum", LINE),
+    ("FLAGS", "What to mind", POINT),
+    ("STOPS", "Stops", POINT),
+)
+FILES = (
+    ("REPORT", "Report", "JSON (*.json)"),
+    ("GPX", "Marks and route for a GPS", "GPX (*.gpx)"),
+    ("CARD", "Wet card", "PDF (*.pdf)"),
+    ("CSV", "Legs as a table", "CSV (*.csv)"),
+)
+
+
+class PlanSwim(QgsProcessingAlgorithm):
+    """Plans one swim; the request is built on the main thread, so that no layer is touched by the worker."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._request: SwimRequest | None = None
+        self._plan: SwimPlan | None = None
+        self._card = ""
+        self._stylers: dict[str, object] = {}
+
+    def name(self) -> str:
+        return "planswim"
+
+    def displayName(self) -> str:
+        return self._tr("Plan swim")
+
+    def tags(self) -> list[str]:
+        return self._tr("plan,swim,route,heading,stream,tide,legs,card,gpx").split(",")
+
+    def shortHelpString(self) -> str:
+        return self._tr(
+            "Swims a route leaving at one moment, leg by leg, in the stream as it changes: the heading to hold on each "
+            "leg, minutes, the track really swum and what it meets (channels, closed areas, land, darkness, depth, "
+            "the swimmer's limits).\n\n"
+            "Plan: a plan's GeoPackage. A layer given below stands in for the plan's own.\n"
+            "Departure: ISO 8601, such as 2027-06-05T10:00; without an offset it is read in the plan's zone.\n"
+            "Pace: through the water, m/s; overrides the swimmer's.\n"
+            "Headings: one for the whole leg, solved so that the track ends on the mark; a new one every so many "
+            "minutes, each ending on the line; or held on the line all the time.\n\n"
+            "Stream that is not known is never taken as none: the leg is refused and said so. A prediction, not an "
+            "observation; feasible is not safe; never dive alone. Not for the navigation of vessels."
+        )
+
+    def createInstance(self) -> PlanSwim:
+        return PlanSwim()
+
+    def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
+        self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg", optional=True))
+        for name, label, kind in SOURCES:
+            self.addParameter(QgsProcessingParameterFeatureSource(name, self._tr(label), [kind], optional=True))
+        self.addParameter(QgsProcessingParameterString("ROUTE", self._tr("Name of the route"), optional=True))
+        self.addParameter(QgsProcessingParameterString("DEPART", self._tr("Departure (date and time)")))
+        self.addParameter(QgsProcessingParameterString("SWIMMER", self._tr("Name of the swimmer"), optional=True))
+        double, integer = QgsProcessingParameterNumber.Type.Double, QgsProcessingParameterNumber.Type.Integer
+        self.addParameter(
+            QgsProcessingParameterNumber(
+                "PACE", self._tr("Pace through the water (m/s)"), double, None, True, minValue=0.1, maxValue=2.5
+            )
+        )
+        ways = [self._tr(way) for way in ("One heading per leg", "A new heading every so often", "Hold the line")]
+        self.addParameter(QgsProcessingParameterEnum("HEADING_MODE", self._tr("Headings"), ways, defaultValue=0))
+        self.addParameter(
+            QgsProcessingParameterNumber(
+                "HEADING_EVERY", self._tr("New heading every (min)"), integer, 10, minValue=1, maxValue=120
+            )
+        )
+        for name, label, kind in SINKS:
+            self.addParameter(QgsProcessingParameterFeatureSink(name, self._tr(label), kind, optional=True))
+        for name, label, ending in FILES:
+            default = name == "REPORT"
+            self.addParameter(
+                QgsProcessingParameterFileDestination(
+                    name, self._tr(label), ending, optional=True, createByDefault=default
+                )
+            )
+        self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
+        self.addOutput(QgsProcessingOutputNumber("MINUTES", self._tr("Minutes in all")))
+
+    def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
+        if not self.parameterAsFile(parameters, "PLAN", context) and not parameters.get("ROUTES"):
+            return False, self._tr("Give a plan, or at least a layer of routes.")
+        return super().checkParameterValues(parameters, context)
+
+    def prepareAlgorithm(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> bool:
+        sources = {
+            name.lower(): source
+            for name, _, _ in SOURCES
+            if (source := self.parameterAsSource(parameters, name, context)) is not None
+        }
+        given = parameters.get("PACE") is not None
+        try:
+            asked = SwimAsked(
+                route=self.parameterAsString(parameters, "ROUTE", context).strip(),
+                depart=self.parameterAsString(parameters, "DEPART", context),
+                swimmer=self.parameterAsString(parameters, "SWIMMER", context).strip(),
+                pace_m_s=self.parameterAsDouble(parameters, "PACE", context) if given else None,
+                way=SwimWay(
+                    mode=self.parameterAsEnum(parameters, "HEADING_MODE", context),
+                    heading_every_s=60.0 * self.parameterAsInt(parameters, "HEADING_EVERY", context),
+                ),
+            )
+            plan = self.parameterAsFile(parameters, "PLAN", context)
+            self._request = request_from(plan or None, sources, asked)
+        except SwimPlanError as error:
+            raise QgsProcessingException(str(error)) from error
+        return True
+
+    def processAlgorithm(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> dict[str, Any]:
+        from ..core.solve.plan_swim import plan_swim
+
+        try:
+            self._plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
+        except SwimCancelled:
+            return {}
+        except SwimPlanError as error:
+            raise QgsProcessingException(str(error)) from error
+        for warning in self._plan.warnings:
+            feedback.pushWarning(warning)
+        for flag in self._plan.flags:
+            feedback.pushInfo(f"[{flag.severity}] {flag.message}")
+        if feedback.isCanceled():
+            return {}
+        results = {"FEASIBLE": self._plan.feasible, "MINUTES": self._plan.total_min}
+        results |= self._write_files(parameters, context)
+        return results | self._write_layers(parameters, context)
+
+    def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
+        """The card is a print layout, which only the main thread may make."""
+        if self._plan is None or not self._card:
+            return {}
+        from ..cards.wet_card import write_card
+        from ..cards.whole_files import write_whole
+
+        try:
+            write_whole({self._card: lambda path: write_card(self._plan, path)})
+        except SwimPlanError as error:
+            raise QgsProcessingException(str(error)) from error
+        return {"CARD": self._card}
+
+    def _write_files(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
+        from ..cards.csv_legs import csv_text
+        from ..cards.gpx import gpx_text
+        from ..cards.whole_files import text_writer, write_whole
+        from ..core.results.report import report_text
+
+        texts = {
+            "REPORT": lambda: report_text(self._plan, tideleg_version()),
+            "GPX": lambda: gpx_text(self._plan),
+            "CSV": lambda: csv_text(self._plan),
+        }
+        paths = {name: self.parameterAsFileOutput(parameters, name, context) for name, _, _ in FILES}
+        self._card = paths["CARD"]
+        try:
+            write_whole({paths[name]: text_writer(text()) for name, text in texts.items() if paths[name]})
+        except SwimPlanError as error:
+            raise QgsProcessingException(str(error)) from error
+        return {name: path for name, path in paths.items() if path}
+
+    def _write_layers(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
+        from ..layers_out import plan_layers
+        from ..layers_out.styling import ResultStyler
+
+        results = {}
+        for output in (plan_layers.LEGS, plan_layers.TRACK, plan_layers.FLAGS, plan_layers.STOPS):
+            name = output.parameter
+            sink, layer = self.parameterAsSink(
+                parameters, name, context, output.fields(), output.wkb_type, plan_layers.output_crs()
+            )
+            if sink is None:
+                continue
+            if not sink.addFeatures(output.features(self._plan), QgsFeatureSink.Flag.FastInsert):
+                raise QgsProcessingException(self.writeFeatureError(sink, parameters, name))
+            sink.flushBuffer()
+            results[name] = layer
+            if context.willLoadLayerOnCompletion(layer):
+                self._stylers[name] = ResultStyler(name)
+                context.layerToLoadOnCompletionDetails(layer).setPostProcessor(self._stylers[name])
+        return results
+
+    @staticmethod
+    def _tr(text: str) -> str:
+        return QCoreApplication.translate("Tideleg", text)
