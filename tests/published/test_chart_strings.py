@@ -10,7 +10,8 @@ from tideleg.core.water.chart_strings import parse_t_hwlw, parse_ts_tsp, parse_t
 # IHO Transfer Standard for Digital Hydrographic Data S-57, Edition 3.1, Appendix A (object catalogue), Chapter 2
 # (attributes): the example of each attribute's page. Values are printed whole, so they are met exactly.
 TS_TSP_EXAMPLE = (
-    "63230,Darwin,HW,124,2.2,128,2.1,125,2.9,116,2.8,110,2.0,095,0.6,020,0.2,320,1.9,315,2.1,300,2.8,268,2.6,200,2.4,165,2.5"
+    "63230,Darwin,HW,124,2.2,128,2.1,125,2.9,116,2.8,110,2.0,095,0.6,"
+    "020,0.2,320,1.9,315,2.1,300,2.8,268,2.6,200,2.4,165,2.5"
 )
 TS_TSV_EXAMPLE = "135,1.5,156,1.9,301,1.1,342,0.9"
 T_HWLW_EXAMPLE = "19950428T1020,1.2,19950428T1455,4.8"

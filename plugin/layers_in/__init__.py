@@ -1,0 +1,1 @@
+"""Layers, tables and chart cells on their way into a plan."""

@@ -1,0 +1,93 @@
+"""The report of a read, as JSON: what was read, from where, what became of it, and what to beware of."""
+
+from __future__ import annotations
+
+import json
+import os
+from pathlib import Path
+from typing import Any
+
+from qgis.core import QgsRectangle
+
+from ..core.errors import SwimPlanError
+from ..version import tideleg_version
+from .chart_cell import CellFacts
+from .plan_append import Added
+from .read_tally import ReadTally
+
+DEFAULT_DATUM = "chart datum"
+COVERED = 0.001  # share of the extent without chart data that is a rounding of its edge
+
+
+def read_report(
+    *,
+    plan: Path,
+    sources: list[str],
+    facts: CellFacts | None,
+    extent: QgsRectangle | None,
+    tally: ReadTally,
+    added: Added,
+    unread: dict[str, int],
+    warnings: list[str],
+) -> dict[str, Any]:
+    """The whole report; ``unread`` counts the objects of the cell of classes that a plan does not use."""
+    layers = sorted({*added.written, *added.already_there})
+    return {
+        "tideleg": tideleg_version(),
+        "plan": str(plan),
+        "sources": sources,
+        "cell": None if facts is None else _cell(facts),
+        "extent": None
+        if extent is None
+        else [extent.xMinimum(), extent.yMinimum(), extent.xMaximum(), extent.yMaximum()],
+        **tally.as_dict(),
+        "layers": {
+            name: {"written": added.written[name], "already_there": added.already_there[name]} for name in layers
+        },
+        "unread_classes": unread,
+        "warnings": warnings,
+    }
+
+
+def cell_warnings(facts: CellFacts, plan_datum: str, uncovered: float, anything: bool) -> list[str]:
+    """What a swimmer should know of the cell before trusting what was read from it."""
+    words, letters = facts.sounding_datum
+    warnings = [
+        "The chart is for planning ashore, not for navigation; an area that is not charted is not thereby permitted."
+    ]
+    if plan_datum.strip().lower() not in (DEFAULT_DATUM, "", words.lower(), letters.lower()):
+        warnings.append(
+            f"Depths of the chart are from {words}, the plan's tides from {plan_datum}: they do not add up."
+        )
+    if facts.horizontal_datum != 2:
+        warnings.append(f"The chart's horizontal datum has code {facts.horizontal_datum}; it is taken as WGS 84.")
+    if uncovered > COVERED:
+        warnings.append(f"The chart has no data for {100.0 * uncovered:.0f} % of the extent: water there is unknown.")
+    if not anything:
+        warnings.append("Nothing of the chart that a plan can use lies in the extent.")
+    return warnings
+
+
+def write_report(path: Path, report: dict[str, Any]) -> None:
+    """Write the report, whole or not at all; SwimPlanError where it cannot be written."""
+    draft = path.with_name(path.name + ".part")
+    try:
+        draft.write_text(json.dumps(report, indent=2, ensure_ascii=False, allow_nan=False) + "\n", encoding="utf-8")
+        os.replace(draft, path)
+    except OSError as error:
+        draft.unlink(missing_ok=True)
+        raise SwimPlanError(
+            asked=f"The report {path} could not be written ({error.strerror})",
+            allowed="It is a file in a folder that is there",
+            remedy="Choose another place for REPORT",
+        ) from error
+
+
+def _cell(facts: CellFacts) -> dict[str, str]:
+    return {
+        "name": facts.name,
+        "edition": facts.edition,
+        "update": facts.update,
+        "dated": facts.dated,
+        "sounding_datum": facts.sounding_datum[0],
+    }
