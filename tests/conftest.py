@@ -26,13 +26,16 @@ def _make_importable() -> None:
 
 _make_importable()
 
+# The folder tests/qgis looks like a package `qgis` too, but one without a file of its own.
+_found = find_spec("qgis")
+HAS_QGIS = _found is not None and _found.origin is not None
 # Without QGIS there is nothing for these to test; everything else still runs.
-collect_ignore = [] if find_spec("qgis") else ["qgis"]
+collect_ignore = [] if HAS_QGIS else ["qgis"]
 
 
 def pytest_report_header() -> str:
     """Say what the run was made with, so that a log of it can be read later."""
-    if not find_spec("qgis"):
+    if not HAS_QGIS:
         return "QGIS: none"
     import shapely
     from qgis.core import Qgis
