@@ -13,7 +13,11 @@ from ..version import tideleg_version
 
 ICON = Path(__file__).resolve().parent.parent / "resources" / "icon.svg"
 # Module in this folder, class in it. An algorithm that is not written here does not exist.
-ALGORITHMS: tuple[tuple[str, str], ...] = (("newplan", "NewPlan"), ("readchart", "ReadChart"), ("planswim", "PlanSwim"))
+ALGORITHMS: tuple[tuple[str, str], ...] = (
+    ("newplan", "NewPlan"),
+    ("readchart", "ReadChart"),
+    ("planswim", "PlanSwim"),
+)
 
 
 class TidelegProvider(QgsProcessingProvider):
