@@ -42,6 +42,22 @@ def edit_styles(path: Path, edit: Callable[[str], str]) -> None:
         )
 
 
+def drop_styles(path: Path, names: list[str]) -> None:
+    """Forget the stored styles of these names, each of the layer of the same name; other styles stay."""
+    if "layer_styles" not in table_names(path):
+        return
+    with _writing(path) as connection:
+        connection.executemany(
+            "DELETE FROM layer_styles WHERE f_table_name = ? AND styleName = ?", [(name, name) for name in names]
+        )
+
+
+def copy_whole(source: Path, destination: Path) -> None:
+    """Copy the database as it stands, what lies in its journal included."""
+    with _reading(source) as connection, closing(sqlite3.connect(destination)) as copy:
+        connection.backup(copy)
+
+
 def settle(path: Path) -> None:
     """Fold journal files into the file and check that it is whole; raises SwimPlanError when it is not."""
     with _writing(path) as connection:

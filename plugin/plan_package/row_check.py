@@ -41,7 +41,9 @@ def checked_values(layer: LayerSpec, row: int, values: Mapping[str, object]) -> 
                 allowed="The layer has the fields " + ", ".join(field.name for field in layer.fields),
                 remedy="Drop the value or give it one of these names",
             )
-    return {field.name: checked_value(layer, row, field, values.get(field.name, field.default)) for field in layer.fields}
+    return {
+        field.name: checked_value(layer, row, field, values.get(field.name, field.default)) for field in layer.fields
+    }
 
 
 def checked_text(field: FieldSpec, text: str, *, layer: str, row: object) -> object:
@@ -49,10 +51,9 @@ def checked_text(field: FieldSpec, text: str, *, layer: str, row: object) -> obj
     if field.kind == "text":
         return text
     try:
-        number = int(text) if field.kind == "integer" else float(text)
-    except (TypeError, ValueError):
+        return _checked_number(layer, row, field, int(text) if field.kind == "integer" else float(text))
+    except (TypeError, ValueError, BadInputError):
         raise _refusal(layer, row, field, text) from None
-    return _checked_number(layer, row, field, number)
 
 
 def checked_geometry(layer: LayerSpec, row: int, geometry: QgsGeometry | None) -> list[bytes | None]:

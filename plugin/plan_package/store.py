@@ -2,25 +2,21 @@
 
 from __future__ import annotations
 
-import os
-import shutil
-import tempfile
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from qgis.core import QgsGeometry, QgsVectorLayer
 
-from ..core.errors import BadInputError, SwimPlanError
+from ..core.errors import BadInputError
 from . import database
 from .geopackage import GeoPackage
+from .placing import placed_whole
 from .row_check import checked_geometry, checked_values
 from .schema import EPSG, LAYER_BY_NAME, LAYERS, LayerSpec, default_settings
 from .settings import checked_settings, read_settings, require_readable, write_settings
 from .styles import store_styles
 
 __all__ = ["append_rows", "create_plan", "open_layer", "read_settings", "write_settings"]
-
-SUFFIX = ".gpkg"
 
 Row = tuple["QgsGeometry | None", Mapping[str, object]]
 
@@ -38,19 +34,14 @@ def create_plan(
     `zone` is an IANA name. The file appears whole or not at all. An existing file is refused unless `overwrite`; then
     it is replaced once the new one is whole. Raises SwimPlanError.
     """
-    target = _checked_target(Path(path), overwrite=overwrite)
     settings = checked_settings({**default_settings(), "zone": zone, "datum": datum, "title": title})
-    workshop = Path(tempfile.mkdtemp(prefix=".tideleg-", dir=target.parent))
-    try:
-        draft = workshop / target.name
-        _build(draft, settings)
-        database.settle(draft)
-        if target.exists():
-            database.settle_before_replacing(target)
-        _move(draft, target)
-    finally:
-        shutil.rmtree(workshop, ignore_errors=True)
-    return target
+    with placed_whole(path, overwrite=overwrite) as draft:
+        with GeoPackage(draft, create=True) as package:
+            for spec in LAYERS:
+                package.add_layer(spec, EPSG)
+        write_settings(draft, settings)
+        store_styles(draft, LAYERS)
+    return Path(path)
 
 
 def append_rows(path: str | Path, layer_name: str, rows: Iterable[Row]) -> int:
@@ -70,6 +61,7 @@ def append_rows(path: str | Path, layer_name: str, rows: Iterable[Row]) -> int:
     if not stored:
         return 0
     with GeoPackage(path) as package:
+        _require_fields(spec, package.field_names(layer_name))
         return package.append(layer_name, stored)
 
 
@@ -94,45 +86,15 @@ def open_layer(path: str | Path, layer_name: str, *, geometry_type: str = "") ->
     return layer
 
 
-def _checked_target(path: Path, *, overwrite: bool) -> Path:
-    if path.suffix.lower() != SUFFIX:
-        raise SwimPlanError(
-            asked=f"The plan was to be written to {path}",
-            allowed=f"A plan is a GeoPackage and its name ends in {SUFFIX}",
-            remedy=f"Use {path.with_suffix(SUFFIX).name}",
-        )
-    if not path.parent.is_dir():
-        raise SwimPlanError(
-            asked=f"The plan was to be written to {path}",
-            allowed="The folder must exist",
-            remedy=f"Make the folder {path.parent} or choose another",
-        )
-    if path.is_dir() or (path.exists() and not overwrite):
-        raise SwimPlanError(
-            asked=f"The plan was to be written to {path}, which is already there",
-            allowed="An existing plan is not written over unless that is asked for",
-            remedy="Choose another name, or ask for the old plan to be replaced",
-        )
-    return path
-
-
-def _build(draft: Path, settings: Mapping[str, str]) -> None:
-    with GeoPackage(draft, create=True) as package:
-        for spec in LAYERS:
-            package.add_layer(spec, EPSG)
-    write_settings(draft, settings)
-    store_styles(draft, LAYERS)
-
-
-def _move(draft: Path, target: Path) -> None:
-    try:
-        os.replace(draft, target)
-    except OSError as error:
-        raise SwimPlanError(
-            asked=f"The plan could not be put in place as {target} ({error.strerror})",
-            allowed="No other program may have the file open",
-            remedy="Remove its layers from open projects and try again",
-        ) from error
+def _require_fields(spec: LayerSpec, present: list[str]) -> None:
+    for field in spec.fields:
+        if field.name not in present:
+            raise BadInputError(
+                layer=spec.name,
+                field=field.name,
+                allowed="The plan's layer lacks this field",
+                remedy="Bring the plan up to date, or make a new one",
+            )
 
 
 def _spec(path: Path, layer_name: str) -> LayerSpec:

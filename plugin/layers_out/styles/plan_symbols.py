@@ -83,20 +83,21 @@ def _channels() -> QgsFeatureRenderer:
     """Rules for lines and for areas stand side by side, as the layer holds both."""
     root = QgsRuleBasedRenderer.Rule(None)
     for kind, label in value_lists.CHANNEL_KIND.items():
-        dash = {"use_custom_dash": "1", "customdash": CHANNEL_DASHES[kind], "customdash_unit": "MM"}
-        line = QgsLineSymbol.createSimple(
-            {"line_color": CHANNEL_SLATE, "line_width": "0.8", "capstyle": "flat", **dash}
-        )
-        border = QgsLineSymbol.createSimple(
-            {"line_color": CHANNEL_SLATE, "line_width": "0.5", "capstyle": "flat", **dash}
-        )
-        area = _filled("52,73,94,28", border)
-        for symbol, shape in ((line, "Line"), (area, "Polygon")):
-            rule = QgsRuleBasedRenderer.Rule(symbol)
-            rule.setFilterExpression(f"\"kind\" = '{kind}' AND geometry_type(@geometry) = '{shape}'")
-            rule.setLabel(_tr(label))
-            root.appendChild(rule)
+        _add_channel_rules(root, f"\"kind\" = '{kind}'", _tr(label), CHANNEL_DASHES[kind])
+    kinds = ", ".join(f"'{kind}'" for kind in value_lists.CHANNEL_KIND)
+    _add_channel_rules(root, f'("kind" IS NULL OR "kind" NOT IN ({kinds}))', _tr(_OTHER), "1;1")
     return QgsRuleBasedRenderer(root)
+
+
+def _add_channel_rules(root: QgsRuleBasedRenderer.Rule, condition: str, label: str, dash: str) -> None:
+    dashed = {"use_custom_dash": "1", "customdash": dash, "customdash_unit": "MM", "capstyle": "flat"}
+    line = QgsLineSymbol.createSimple({"line_color": CHANNEL_SLATE, "line_width": "0.8", **dashed})
+    border = QgsLineSymbol.createSimple({"line_color": CHANNEL_SLATE, "line_width": "0.5", **dashed})
+    for symbol, shape in ((line, "Line"), (_filled("52,73,94,28", border), "Polygon")):
+        rule = QgsRuleBasedRenderer.Rule(symbol)
+        rule.setFilterExpression(f"{condition} AND geometry_type($geometry) = '{shape}'")
+        rule.setLabel(label)
+        root.appendChild(rule)
 
 
 def _closed_areas() -> QgsFeatureRenderer:
