@@ -12,8 +12,8 @@ from ..core.errors import SwimPlanError
 def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
     """Write each file with its function, which gets the path to write to.
 
-    Nothing is moved to its place before all are written; drafts are removed if one fails. SwimPlanError where the folder
-    cannot be written to.
+    Nothing is moved to its place before all are written; drafts are removed if one fails. SwimPlanError where the
+    folder cannot be written to.
     """
     drafts = {Path(path): Path(path).with_name(f".draft-{os.getpid()}-{Path(path).name}") for path in files}
     try:

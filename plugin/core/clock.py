@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta, timezone, tzinfo
 from zoneinfo import ZoneInfo
@@ -88,7 +89,7 @@ class PlanClock:
         """Seconds from the start to an aware moment, negative before it."""
         return (aware(moment) - self.start).total_seconds()
 
-    def seconds_of(self, moments) -> np.ndarray:
+    def seconds_of(self, moments: Iterable[datetime]) -> np.ndarray:
         """Seconds from the start for a sequence of aware moments, shape (n,)."""
         return np.array([self.seconds(moment) for moment in moments], dtype=float)
 

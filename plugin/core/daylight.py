@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from typing import Any
 
 from .clock import UTC, PlanClock, aware
 from .vendored import ensure_vendored
@@ -62,7 +63,7 @@ def _days_around(moment: datetime) -> list[date]:
     return [day + timedelta(days=shift) for shift in (-1, 0, 1)]
 
 
-def _crossing(kind: str, observer, midday: datetime, clock: PlanClock) -> datetime | None:
+def _crossing(kind: str, observer: Any, midday: datetime, clock: PlanClock) -> datetime | None:
     """The crossing of that kind within half a day of midday, in the plan's zone; None where the sun makes none."""
     from astral import sun
 

@@ -3,17 +3,19 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cached_property, lru_cache
+from functools import cache, cached_property
+from typing import Any
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from .errors import OutsideModelError
 
 SEMI_MAJOR_AXIS_M = 6378137.0  # WGS84, NGA.STND.0036
 
 
-@lru_cache(maxsize=None)
-def _ellipsoid():
+@cache
+def _ellipsoid() -> Any:
     from pyproj import Geod
 
     return Geod(ellps="WGS84")
@@ -65,7 +67,7 @@ class LocalFrame:
         return f"+proj=tmerc +lat_0={self.lat!r} +lon_0={self.lon!r} +k=1 +x_0=0 +y_0=0 +ellps=WGS84 +units=m +no_defs"
 
     @cached_property
-    def _proj(self):
+    def _proj(self) -> Any:
         from pyproj import Proj
 
         return Proj(self.proj_text)
@@ -82,7 +84,7 @@ class LocalFrame:
         lon, lat = self._proj(xy_m[:, 0], xy_m[:, 1], inverse=True)
         return np.column_stack([_wrapped(np.asarray(lon)), lat])
 
-    def convergence_deg(self, lon, lat):
+    def convergence_deg(self, lon: ArrayLike, lat: ArrayLike) -> np.ndarray:
         """Degrees to add to a bearing of the frame's grid to get the true bearing there.
 
         gamma = atan(tan(dlon) sin(lat)), exact on a sphere; on the ellipsoid within 1e-5 degree over a plan's width.
@@ -91,7 +93,7 @@ class LocalFrame:
         dlon = np.radians(_wrapped(np.asarray(lon, dtype=float) - self.lon))
         return np.degrees(np.arctan(np.tan(dlon) * np.sin(np.radians(lat))))
 
-    def convergence_at(self, x_m):
+    def convergence_at(self, x_m: ArrayLike) -> np.ndarray:
         """The same for places x metres east of the centre: gamma = x tan(lat) / a, its first term.
 
         The error is below 1 % of the convergence within 25 km of the centre up to 70 degrees of latitude.
@@ -99,6 +101,6 @@ class LocalFrame:
         return np.degrees(np.asarray(x_m, dtype=float) * np.tan(np.radians(self.lat)) / SEMI_MAJOR_AXIS_M)
 
 
-def _wrapped(degrees):
+def _wrapped(degrees: ArrayLike) -> np.ndarray:
     """Angle differences brought to -180..180."""
     return (np.asarray(degrees) + 180.0) % 360.0 - 180.0

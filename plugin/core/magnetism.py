@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime
-from functools import lru_cache
+from functools import cache
+from typing import Any
 
 from .clock import UTC, aware
 from .errors import OutsideModelError
@@ -55,8 +56,8 @@ def decimal_year(date: datetime) -> float:
     return utc.year + (utc - start) / length
 
 
-@lru_cache(maxsize=None)
-def _model():
+@cache
+def _model() -> Any:
     ensure_vendored()
     from pygeomag import GeoMag
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -36,6 +37,12 @@ class PlanarArea:
             inside[rows] = _odd_crossings(xy_m[rows], self.edges)
         return inside
 
+    def distance_m(self, xy_m: np.ndarray) -> np.ndarray:
+        """Distance (n,) from places (n, 2) to the boundary."""
+        size = max(1, 500_000 // len(self.edges))
+        blocks = [xy_m[start : start + size] for start in range(0, len(xy_m), size)]
+        return np.concatenate([distance_to_segments(block, self.edges)[0].min(axis=1) for block in blocks])
+
     def stretches(self, track_xy_m: np.ndarray) -> list[tuple[float, float]]:
         """Stretches of the track (n, 2) inside, as (start, end) in fractional vertex numbers 0..n-1."""
         track = np.asarray(track_xy_m, dtype=float).reshape(-1, 2)
@@ -58,7 +65,7 @@ def boxes_touch(boxes: np.ndarray, box: np.ndarray, margin_m: float = 0.0) -> np
     return np.all((boxes[:, :2] <= high) & (boxes[:, 2:] >= low), axis=1)
 
 
-def along(track: np.ndarray, position) -> np.ndarray:
+def along(track: np.ndarray, position: ArrayLike) -> np.ndarray:
     """Values of a track's rows (n, ...) at fractional row numbers, linear between the rows."""
     position = np.asarray(position, dtype=float)
     row = np.clip(np.floor(position).astype(int), 0, max(len(track) - 2, 0))
@@ -79,7 +86,7 @@ def length_m(track_xy_m: np.ndarray) -> float:
 
 
 def distance_to_segments(xy_m: np.ndarray, segments: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Distance (n, m) from places (n, 2) to segments (m, 4), and the share 0-1 along each segment of its nearest place."""
+    """Distance (n, m) from places (n, 2) to segments (m, 4), and the share 0-1 along each of its nearest place."""
     start, step = segments[None, :, :2], (segments[:, 2:] - segments[:, :2])[None]
     square = np.sum(step**2, axis=2)
     offset = xy_m[:, None, :] - start
@@ -150,4 +157,6 @@ def _cross(first: np.ndarray, second: np.ndarray) -> np.ndarray:
 def _merged(breaks: np.ndarray, inside: np.ndarray) -> list[tuple[float, float]]:
     """Neighbouring inside pieces joined."""
     edges = np.diff(np.concatenate([[False], inside, [False]]).astype(int))
-    return [(float(breaks[a]), float(breaks[b])) for a, b in zip(np.flatnonzero(edges == 1), np.flatnonzero(edges == -1))]
+    return [
+        (float(breaks[a]), float(breaks[b])) for a, b in zip(np.flatnonzero(edges == 1), np.flatnonzero(edges == -1))
+    ]

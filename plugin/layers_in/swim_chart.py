@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
 from datetime import tzinfo
 
 import numpy as np
@@ -10,7 +11,7 @@ import numpy as np
 from ..core.chart.areas import Channel, Chart, ClosedArea, Land, Sailing
 from ..core.chart.depths import DepthSurvey
 from ..core.chart.hours import in_force_from_text, sailing_from_text
-from ..core.errors import SwimPlanError
+from ..core.errors import BadInputError, SwimPlanError
 from ..core.geodesy import LocalFrame
 from ..core.planar import PlanarArea
 from ..core.quantities import m_s_from_knots
@@ -48,7 +49,7 @@ def depths_from(tables: dict[str, Table], frame: LocalFrame) -> DepthSurvey:
     )
 
 
-def _near(table: Table | None, frame: LocalFrame):
+def _near(table: Table | None, frame: LocalFrame) -> Iterator[TableRow]:
     """The rows that reach within a degree of the plan's centre; the rest of a big layer is left aside."""
     for row in table.rows() if table else ():
         lon = (row.rings[0][:, 0] - frame.lon + 180.0) % 360.0 - 180.0
@@ -68,7 +69,7 @@ def _pieces(row: TableRow, frame: LocalFrame) -> np.ndarray:
     return np.hstack([line[:-1], line[1:], np.full((len(line) - 1, 1), row.values["depth_m"])])
 
 
-def _channels(table: Table | None, frame: LocalFrame, sailings: dict[str, list[Sailing]]):
+def _channels(table: Table | None, frame: LocalFrame, sailings: dict[str, list[Sailing]]) -> Iterator[Channel]:
     for row in _near(table, frame):
         values, centre = row.values, None
         if row.kind == "LineString":
@@ -120,7 +121,7 @@ def _sailings(table: Table | None, zone: tzinfo) -> dict[str, list[Sailing]]:
     return dict(found)
 
 
-def _closed_areas(table: Table | None, frame: LocalFrame, zone: tzinfo):
+def _closed_areas(table: Table | None, frame: LocalFrame, zone: tzinfo) -> Iterator[ClosedArea]:
     for row in _near(table, frame):
         values = row.values
         try:
@@ -138,7 +139,7 @@ def _closed_areas(table: Table | None, frame: LocalFrame, zone: tzinfo):
         )
 
 
-def _retold(table: Table, row: TableRow, field: str, value: object, error: SwimPlanError):
+def _retold(table: Table, row: TableRow, field: str, value: object, error: SwimPlanError) -> BadInputError:
     """An error of the core with its place in the user's layer."""
     return table.refused(row.number, field, value, error.allowed, error.remedy)
 

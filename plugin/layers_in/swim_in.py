@@ -91,7 +91,7 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     )
 
 
-def _tables(plan, sources: Mapping[str, QgsFeatureSource], warnings: list[str]) -> dict[str, Table]:
+def _tables(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource], warnings: list[str]) -> dict[str, Table]:
     """The tables by name: a given layer first, else the plan's."""
     found = {}
     for name in USED:
@@ -142,5 +142,3 @@ def _places_m(route: Route, frame: LocalFrame) -> np.ndarray:
     """Corners around the route within which the stream may be asked for."""
     stops = frame.to_xy(route.lonlat)
     return np.array([stops.min(axis=0) - AROUND_ROUTE_M, stops.max(axis=0) + AROUND_ROUTE_M])
-
-

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Iterator
 
 import numpy as np
 
@@ -88,7 +89,12 @@ def _by_station(table: Table | None) -> dict[str, list[TableRow]]:
     return found
 
 
-def _check_names(tables, stations, rates, events) -> None:
+def _check_names(
+    tables: dict[str, Table],
+    stations: tuple[Station, ...],
+    rates: dict[str, list[TableRow]],
+    events: dict[str, list[TableRow]],
+) -> None:
     """A rate without its station, or a station given twice, is a slip that must not pass for missing stream."""
     names = [station.name for station in stations]
     for key, found in (("stream_rates", rates), ("stream_events", events)):
@@ -106,7 +112,16 @@ def _check_names(tables, stations, rates, events) -> None:
         )
 
 
-def _station(table, row, rates, events, tides, frame, clock, warnings) -> Station:
+def _station(
+    table: Table,
+    row: TableRow,
+    rates: dict[str, list[TableRow]],
+    events: dict[str, list[TableRow]],
+    tides: dict[str, TideTable],
+    frame: LocalFrame,
+    clock: PlanClock,
+    warnings: list[str],
+) -> Station:
     name = row.values["station"]
     tide = _port_tide(table, row, tides, warnings)
     x_m, y_m = frame.to_xy(row.rings[0])[0]
@@ -131,7 +146,14 @@ def _port_tide(table: Table, row: TableRow, tides: dict[str, TideTable], warning
     return None
 
 
-def _constant(table: Table, row: TableRow, rates: list[TableRow], _events, _tide, _clock) -> StationStream:
+def _constant(
+    table: Table,
+    row: TableRow,
+    rates: list[TableRow],
+    _events: list[TableRow],
+    _tide: TideTable | None,
+    _clock: PlanClock,
+) -> StationStream:
     if len(rates) != 1 or rates[0].values["hour"] != 0:
         raise table.refused(
             row.number,
@@ -146,7 +168,14 @@ def _constant(table: Table, row: TableRow, rates: list[TableRow], _events, _tide
     return ConstantStream.from_set(towards or 0.0, m_s_from_knots(rate))
 
 
-def _hourly(table: Table, row: TableRow, rates: list[TableRow], _events, tide, _clock) -> StationStream:
+def _hourly(
+    table: Table,
+    row: TableRow,
+    rates: list[TableRow],
+    _events: list[TableRow],
+    tide: TideTable | None,
+    _clock: PlanClock,
+) -> StationStream:
     values = {name: np.full(len(HOURS), NOTHING) for name in ("set_deg", "spring_kn", "neap_kn")}
     taken = set()
     for rate in rates:
@@ -172,7 +201,14 @@ def _hourly(table: Table, row: TableRow, rates: list[TableRow], _events, tide, _
     return HourlyStream(hourly, tide)
 
 
-def _events(table: Table, row: TableRow, _rates, events: list[TableRow], _tide, clock: PlanClock) -> StationStream:
+def _events(
+    table: Table,
+    row: TableRow,
+    _rates: list[TableRow],
+    events: list[TableRow],
+    _tide: TideTable | None,
+    clock: PlanClock,
+) -> StationStream:
     rates = [0.0 if event.values["kind"] == "slack" else _or_nan(event.values["rate_kn"]) for event in events]
     sets = {
         field: next((event.values[field] for event in events if event.values[field] is not None), NOTHING)
@@ -186,7 +222,7 @@ def _events(table: Table, row: TableRow, _rates, events: list[TableRow], _tide, 
     )
 
 
-def _ruled_areas(table: Table | None, frame: LocalFrame, names: set[str]):
+def _ruled_areas(table: Table | None, frame: LocalFrame, names: set[str]) -> Iterator[RuledArea]:
     for row in table.rows() if table else ():
         if row.values["station"] not in names:
             raise table.refused(

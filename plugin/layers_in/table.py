@@ -36,8 +36,8 @@ CLOCK_DIGITS = "yyyy-MM-ddTHH:mm:ss"
 class TableRow:
     """One row: its number as the user sees it, its values by field name, and its place.
 
-    ``kind`` is Point, LineString or Polygon; ``rings`` are arrays (k, 2) of longitude and latitude: one point, one line,
-    or the rings of one polygon. Both are empty for a table.
+    ``kind`` is Point, LineString or Polygon; ``rings`` are arrays (k, 2) of longitude and latitude: one point, one
+    line, or the rings of one polygon. Both are empty for a table.
     """
 
     number: int

@@ -22,7 +22,7 @@ class ChartedDepth:
 
 @dataclass(frozen=True, kw_only=True)
 class DepthSurvey:
-    """Soundings (n, 3) of x, y, depth and contour pieces (m, 5) of x1, y1, x2, y2, depth; metres, depth positive down."""
+    """Soundings (n, 3) of x, y, depth and contour pieces (m, 5) of x1, y1, x2, y2, depth; metres, positive down."""
 
     soundings: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
     contours: np.ndarray = field(default_factory=lambda: np.empty((0, 5)))
@@ -30,8 +30,9 @@ class DepthSurvey:
     def depth_at(self, x_m: float, y_m: float) -> ChartedDepth:
         """Charted depth at a place.
 
-        A sounding within 25 m stands, the shoalest where there are several. Else the nearest contour or sounding and the
-        nearest one of another depth share by distance; beyond 500 m the bottom is unsurveyed. Common practice, no source.
+        A sounding within 25 m stands, the shoalest where there are several. Else the nearest contour or sounding and
+        the nearest one of another depth share by distance; beyond 500 m the bottom is unsurveyed. Common practice, no
+        source.
         """
         place = np.array([[x_m, y_m]])
         near = np.hypot(self.soundings[:, 0] - x_m, self.soundings[:, 1] - y_m)

@@ -12,7 +12,9 @@ from ..errors import SwimPlanError
 _HOUR = re.compile(r"^(\d{1,2}):(\d{2})(?::(\d{2}))?$")
 _DAY_OF_YEAR = re.compile(r"^--(\d{2})-?(\d{2})$")
 _DATE = re.compile(r"^(\d{4})-?(\d{2})-?(\d{2})$")
-_OGR_MOMENT = re.compile(r"^(\d{4})[/-](\d{2})[/-](\d{2})[ T](\d{1,2}:\d{2}(?::\d{2})?(?:\.\d+)?)(Z|[+-]\d{2}(?::?\d{2})?)?$")
+_OGR_MOMENT = re.compile(
+    r"^(\d{4})[/-](\d{2})[/-](\d{2})[ T](\d{1,2}:\d{2}(?::\d{2})?(?:\.\d+)?)(Z|[+-]\d{2}(?::?\d{2})?)?$"
+)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -15,13 +16,15 @@ class Triangle:
     ground_speed_m_s: np.ndarray
 
 
-def components(track_true_deg, set_deg, drift_m_s) -> tuple[np.ndarray, np.ndarray]:
+def components(track_true_deg: ArrayLike, set_deg: ArrayLike, drift_m_s: ArrayLike) -> tuple[np.ndarray, np.ndarray]:
     """The stream along the track (ahead positive) and across it (to the right positive), m/s; set is TOWARDS."""
     angle = np.radians(np.asarray(set_deg, dtype=float) - np.asarray(track_true_deg, dtype=float))
     return drift_m_s * np.cos(angle), drift_m_s * np.sin(angle)
 
 
-def heading_to_make_good(track_true_deg, pace_m_s, set_deg, drift_m_s) -> Triangle:
+def heading_to_make_good(
+    track_true_deg: ArrayLike, pace_m_s: ArrayLike, set_deg: ArrayLike, drift_m_s: ArrayLike
+) -> Triangle:
     """Heading that makes good the track, and the ground speed; arguments broadcast.
 
     alpha = asin(-c_across / v), ground speed = c_along + sqrt(v^2 - c_across^2); NaN where the stream across is not
@@ -36,13 +39,15 @@ def heading_to_make_good(track_true_deg, pace_m_s, set_deg, drift_m_s) -> Triang
     return Triangle(heading_true_deg=(track + alpha) % 360.0, ground_speed_m_s=speed)
 
 
-def along_line_speed(pace_m_s, along_m_s, across_m_s):
+def along_line_speed(pace_m_s: ArrayLike, along_m_s: ArrayLike, across_m_s: ArrayLike) -> np.ndarray:
     """Ground speed of a swimmer who holds the line, m/s; NaN where the stream across is not less than the pace."""
     spare = np.square(pace_m_s) - np.square(across_m_s)
     return np.where(spare > 0.0, along_m_s + np.sqrt(np.maximum(spare, 0.0)), np.nan)
 
 
-def course_made_good(heading_true_deg, speed_m_s, set_deg, drift_m_s) -> tuple[np.ndarray, np.ndarray]:
+def course_made_good(
+    heading_true_deg: ArrayLike, speed_m_s: ArrayLike, set_deg: ArrayLike, drift_m_s: ArrayLike
+) -> tuple[np.ndarray, np.ndarray]:
     """Track true 0-360 and ground speed m/s of a heading held in a stream; arguments broadcast."""
     heading, towards = np.radians(np.asarray(heading_true_deg, dtype=float)), np.radians(set_deg)
     east = speed_m_s * np.sin(heading) + drift_m_s * np.sin(towards)
@@ -50,6 +55,8 @@ def course_made_good(heading_true_deg, speed_m_s, set_deg, drift_m_s) -> tuple[n
     return np.degrees(np.arctan2(east, north)) % 360.0, np.hypot(east, north)
 
 
-def set_and_drift(track_true_deg, ground_speed_m_s, heading_true_deg, speed_m_s) -> tuple[np.ndarray, np.ndarray]:
+def set_and_drift(
+    track_true_deg: ArrayLike, ground_speed_m_s: ArrayLike, heading_true_deg: ArrayLike, speed_m_s: ArrayLike
+) -> tuple[np.ndarray, np.ndarray]:
     """Set 0-360 and drift m/s that turned a heading and speed into a track and ground speed."""
     return course_made_good(track_true_deg, ground_speed_m_s, np.asarray(heading_true_deg) + 180.0, speed_m_s)

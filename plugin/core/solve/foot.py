@@ -6,6 +6,7 @@ import numpy as np
 
 from ..quantities import knots_from_m_s
 from ..results.swim_plan import StreamTurn, TideMoment
+from ..water.stream import StreamSample
 from ..water.tide import HW, LW
 from .request import SwimRequest
 
@@ -42,7 +43,7 @@ def stream_turns(request: SwimRequest, start_s: float, end_s: float) -> tuple[St
     return tuple(_turn(request, times, sample, int(row)) for row in inner)
 
 
-def _turn(request: SwimRequest, times: np.ndarray, sample, row: int) -> StreamTurn:
+def _turn(request: SwimRequest, times: np.ndarray, sample: StreamSample, row: int) -> StreamTurn:
     # Half an hour on the new stream has made up its mind.
     after = min(row + 30, len(times) - 1)
     set_after = float(sample.set_deg[after])

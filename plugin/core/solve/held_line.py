@@ -4,15 +4,13 @@ from __future__ import annotations
 
 import numpy as np
 
-from ..water.stream import UNKNOWN, Stream
+from ..water.stream import UNKNOWN, Stream, StreamSample
 from .current_triangle import along_line_speed
 from .one_heading import CLOSE_M, LONGEST_LEG_S, MOST_ROUNDS, Held, hold_one_heading
 from .swum import ARRIVED, NEVER_ARRIVES, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Line, Nodes, running_integral
 
 
-def hold_the_line(
-    stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, *, step_s: float = 30.0
-) -> Held:
+def hold_the_line(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, *, step_s: float = 30.0) -> Held:
     """Headings that keep n departures on the ruler line: ds/dt = c_along + sqrt(v^2 - c_across^2), second order."""
     n = len(depart_s)
     arrive, ending, parts = np.full(n, np.nan), np.full(n, NEVER_ARRIVES), []
@@ -28,7 +26,9 @@ def hold_the_line(
     return Held(arrive_s=arrive, ending=ending, nodes=_overlaid(parts))
 
 
-def _line_window(stream, line: Line, depart_s, pace, window_s, step_s):
+def _line_window(
+    stream: Stream, line: Line, depart_s: np.ndarray, pace: float, window_s: float, step_s: float
+) -> tuple[np.ndarray, np.ndarray, Nodes]:
     """Arrival (n,), ending (n,) and nodes within a window, by repeated substitution of the way along the line."""
     count = max(4, int(np.ceil(window_s / step_s)))
     tau = window_s / count * np.arange(count + 1)
@@ -61,7 +61,14 @@ def _line_window(stream, line: Line, depart_s, pace, window_s, step_s):
     return arrive, ending, nodes
 
 
-def _line_nodes(place, depart_s, tau, sample, heading, past) -> Nodes:
+def _line_nodes(
+    place: np.ndarray,
+    depart_s: np.ndarray,
+    tau: np.ndarray,
+    sample: StreamSample,
+    heading: np.ndarray,
+    past: np.ndarray,
+) -> Nodes:
     columns = {
         "t_s": depart_s[:, None] + tau,
         "x_m": place[..., 0],
@@ -74,7 +81,9 @@ def _line_nodes(place, depart_s, tau, sample, heading, past) -> Nodes:
     return Nodes(**arrays, status=np.where(past, UNKNOWN, sample.status))
 
 
-def _time_at(way, speed, step, tau, node, length_m):
+def _time_at(
+    way: np.ndarray, speed: np.ndarray, step: np.ndarray, tau: np.ndarray, node: np.ndarray, length_m: float
+) -> np.ndarray:
     """Time at which the way reaches the length, the speed linear within the step: a root of a quadratic."""
     rows, before = np.arange(len(node)), np.maximum(node - 1, 0)
     first = np.nan_to_num(speed[rows, before])
@@ -120,7 +129,9 @@ def renew_heading(
     return Held(arrive_s=arrive, ending=ending, nodes=Nodes.joined(parts))
 
 
-def _back_on_line(stream, line: Line, start, depart_s, pace, every_s, step_s):
+def _back_on_line(
+    stream: Stream, line: Line, start: np.ndarray, depart_s: np.ndarray, pace: float, every_s: float, step_s: float
+) -> tuple[np.ndarray, Nodes, np.ndarray]:
     """One heading (n,) held for ``every_s`` such that the track ends on the ruler line; ending, nodes and place."""
     count = max(4, int(np.ceil(every_s / step_s)))
     step = np.full(len(depart_s), every_s / count)

@@ -4,8 +4,8 @@ With the swimmer's own way a constant vector, the place after a time tau is star
 stream's displacement along the track. The mark is reached at the first tau with |mark - start - D(tau)| = v tau, and
 the heading is the direction of that vector. D depends on the track where the stream varies in space, so track and
 heading are found together by repeated substitution on evenly spaced nodes (trapezoid rule, second order in the step),
-hastened and kept from swinging by Aitken's accelerator for vectors (B. M. Irons and R. C. Tuck, Int. J. Numerical Methods
-in Engineering 1 (1969) 275; cited from memory).
+hastened and kept from swinging by Aitken's accelerator for vectors (B. M. Irons and R. C. Tuck, Int. J. Numerical
+Methods in Engineering 1 (1969) 275; cited from memory).
 """
 
 from __future__ import annotations
@@ -15,7 +15,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..water.stream import UNKNOWN, Stream
-from .swum import ARRIVED, NEVER_ARRIVES, NO_SINGLE_HEADING, STREAM_UNKNOWN, Line, Nodes, running_integral
+from .swum import ARRIVED, NEVER_ARRIVES, NO_SINGLE_HEADING, STREAM_UNKNOWN, Nodes, running_integral
 
 LONGEST_LEG_S = 12 * 3600.0  # by then the stream has turned and turned again
 CLOSE_M = 0.01
@@ -52,7 +52,9 @@ def hold_one_heading(
     mark = end - line_start
     window = np.minimum(1.5 * np.hypot(*mark.T) / pace_m_s + 2.0 * step_s, longest_s)
     while len(waiting):
-        search = _Search(stream, line_start[waiting], mark[waiting], depart_s[waiting], pace_m_s, window[waiting], step_s)
+        search = _Search(
+            stream, line_start[waiting], mark[waiting], depart_s[waiting], pace_m_s, window[waiting], step_s
+        )
         found, nodes = search.solved()
         last_chance = window[waiting] >= longest_s
         done = (found != NEVER_ARRIVES) | last_chance
@@ -77,7 +79,16 @@ def _gathered(parts: list[tuple[np.ndarray, Nodes]], n: int) -> Nodes:
 class _Search:
     """The repeated substitution for departures that share a number of nodes, each with a window of its own."""
 
-    def __init__(self, stream, start, mark, depart_s, pace_m_s, window_s, step_s) -> None:
+    def __init__(
+        self,
+        stream: Stream,
+        start: np.ndarray,
+        mark: np.ndarray,
+        depart_s: np.ndarray,
+        pace_m_s: float,
+        window_s: np.ndarray,
+        step_s: float,
+    ) -> None:
         self.stream, self.start, self.mark, self.pace = stream, start, mark, pace_m_s
         self.depart_s = depart_s
         nodes = max(4, int(np.ceil(np.max(window_s) / step_s)))

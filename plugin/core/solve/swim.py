@@ -6,6 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..geodesy import LocalFrame
@@ -62,7 +63,7 @@ class GridStream:
     stream: Stream
     frame: LocalFrame
 
-    def at(self, x_m, y_m, t_s) -> StreamSample:
+    def at(self, x_m: ArrayLike, y_m: ArrayLike, t_s: ArrayLike) -> StreamSample:
         """Stream in the grid's own east and north."""
         sample = self.stream.at(x_m, y_m, t_s)
         turn = np.radians(self.frame.convergence_at(x_m))
@@ -133,6 +134,16 @@ def _held(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, way
     return hold_one_heading(stream, start, line.end, depart_s, pace_m_s, step_s=way.step_s)
 
 
+WHY_NOT = {
+    STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that cover it",
+    TOO_STRONG_ACROSS: "the stream across the leg is not less than your {:.2f} m/s: you would be set off the line",
+    NEVER_ARRIVES: "at {:.2f} m/s against this stream you would not arrive within 12 hours",
+    NO_SINGLE_HEADING: "no single heading was found: the stream changes too sharply; put a waypoint into the leg, or "
+    "take a new heading every so often",
+    NOT_REACHED: "it is not reached: an earlier leg is not completed",
+}
+
+
 def swimmable(leg: LegSwum, line: Line, swimmer: Swimmer) -> np.ndarray:
     """Whether each departure can swim the leg, shape (n,).
 
@@ -152,15 +163,8 @@ def swimmable(leg: LegSwum, line: Line, swimmer: Swimmer) -> np.ndarray:
 def why_not(leg: LegSwum, row: int, line: Line, swimmer: Swimmer) -> str:
     """Why a departure cannot swim the leg, in words; empty where it can."""
     pace = swimmer.made_good_m_s
-    words = {
-        STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that cover it",
-        TOO_STRONG_ACROSS: f"the stream across the leg is not less than your {pace:.2f} m/s: you would be set off the line",
-        NEVER_ARRIVES: f"at {pace:.2f} m/s against this stream you would not arrive within 12 hours",
-        NO_SINGLE_HEADING: "no single heading was found: the stream changes too sharply; put a waypoint into the leg",
-        NOT_REACHED: "it is not reached: an earlier leg is not completed",
-    }
     if int(leg.ending[row]) != ARRIVED:
-        return words[int(leg.ending[row])]
+        return WHY_NOT[int(leg.ending[row])].format(pace)
     if leg.most_across_m_s[row] >= pace:
         return f"the stream across reaches {leg.most_across_m_s[row]:.2f} m/s, not less than your {pace:.2f} m/s"
     if leg.least_ahead_m_s[row] <= 0.0:

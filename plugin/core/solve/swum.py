@@ -94,7 +94,15 @@ class LegSwum:
     nodes: Nodes | None = None
 
 
-def read_off(line: Line, pace_m_s: float, depart_s, arrive_s, ending, nodes: Nodes, keep_track: bool) -> LegSwum:
+def read_off(
+    line: Line,
+    pace_m_s: float,
+    depart_s: np.ndarray,
+    arrive_s: np.ndarray,
+    ending: np.ndarray,
+    nodes: Nodes,
+    keep_track: bool,
+) -> LegSwum:
     """What the nodes say of each leg; means by the trapezoid rule over time."""
     ahead_c = nodes.east_m_s * line.ahead[0] + nodes.north_m_s * line.ahead[1]
     right_c = nodes.east_m_s * line.right[0] + nodes.north_m_s * line.right[1]

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
@@ -15,8 +16,8 @@ LONGEST_GAP_S = 8 * SECONDS_PER_HOUR  # slack to maximum is some 3 h, some 6 h w
 
 @dataclass(frozen=True, kw_only=True)
 class EventStream:
-    """Slacks and maxima of one station: ``times_s`` (n,) rising, seconds from the plan's start; ``rates_m_s`` (n,) signed,
-    flood positive, nothing at slack; the sets of flood and ebb, TOWARDS, true.
+    """Slacks and maxima of one station: ``times_s`` (n,) rising, seconds from the plan's start; ``rates_m_s`` (n,)
+    signed, flood positive, nothing at slack; the sets of flood and ebb, TOWARDS, true.
 
     Between slack and maximum the rate is cmax sin(pi / 2 * share of the time from the slack). Source: the sine that
     underlies Table 3 of the NOAA Tidal Current Tables. Two maxima in a row pass into each other by a half cosine, as
@@ -40,7 +41,7 @@ class EventStream:
                 asked=f"The stream events of {self.station} have two rows at one time", remedy="Delete one of them"
             )
 
-    def at(self, t_s) -> StreamSample:
+    def at(self, t_s: ArrayLike) -> StreamSample:
         """Stream at times in seconds from the plan's start (any shape)."""
         rate = self.signed_rate_m_s(t_s)
         towards = np.radians(np.where(rate >= 0.0, self.flood_set_deg, self.ebb_set_deg))
@@ -50,7 +51,7 @@ class EventStream:
         status = np.where(np.isfinite(east), KNOWN, UNKNOWN).astype(np.int8)
         return StreamSample(east_m_s=east, north_m_s=north, status=status)
 
-    def signed_rate_m_s(self, t_s) -> np.ndarray:
+    def signed_rate_m_s(self, t_s: ArrayLike) -> np.ndarray:
         """Rate, flood positive, NaN where unknown."""
         t_s = np.asarray(t_s, dtype=float)
         if len(self.times_s) < 2:

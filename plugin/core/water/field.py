@@ -5,13 +5,19 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 
 import numpy as np
+from numpy.typing import ArrayLike
 
+from ..grid import EvenGrid
 from ..planar import PlanarArea, filled_grid
 from .stream import EXTRAPOLATED, KNOWN, UNKNOWN, StationStream, StreamSample
 from .tide import TideTable
 
-STATION_REACH_M = 10_000.0  # farther from every station than this, the stream is extrapolated; common practice, no source
+STATION_REACH_M = (
+    10_000.0  # farther from every station than this, the stream is extrapolated; common practice, no source
+)
 GRID_SIDE = 128
+RULED_GRID_SIDE = 256
+EDGE_M = 40.0
 PHASES = ("flood", "ebb", "always")
 
 
@@ -30,11 +36,28 @@ class Station:
 
 @dataclass(frozen=True, kw_only=True)
 class RuledArea:
-    """An eddy or a bight in which one station rules, on the flood (tide rising at its port), the ebb, or always."""
+    """An eddy or a bight in which one station rules, on the flood (tide rising at its port), the ebb, or always.
+
+    Its edge is a shear layer: outside it the rule fades over 40 m (common practice, no source).
+    """
 
     area: PlanarArea
     station: str
     phase: str = "always"
+    _share: EvenGrid = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        low, high = self.area.bounds[:2] - 2.0 * EDGE_M, self.area.bounds[2:] + 2.0 * EDGE_M
+        cell = max(EDGE_M / 4.0, float(np.max(high - low)) / RULED_GRID_SIDE)
+        x, y = EvenGrid.places(low, high, cell)
+        places = np.stack(np.meshgrid(x, y), axis=-1).reshape(-1, 2)
+        away = np.where(self.area.contains(places), 0.0, self.area.distance_m(places))
+        share = np.clip(1.0 - away / EDGE_M, 0.0, 1.0).reshape(1, len(y), len(x))
+        object.__setattr__(self, "_share", EvenGrid(low_m=low, cell_m=cell, values=share))
+
+    def share(self, x_m: np.ndarray, y_m: np.ndarray) -> np.ndarray:
+        """How much the station rules at places: 1 inside, 0 from 40 m outside."""
+        return self._share.at(x_m, y_m)[0]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -66,7 +89,7 @@ class StreamField:
         rulers = {ruled.station for ruled in self.ruled_areas}
         return tuple(station for station in self.stations if station.name not in rulers)
 
-    def at(self, x_m, y_m, t_s) -> StreamSample:
+    def at(self, x_m: ArrayLike, y_m: ArrayLike, t_s: ArrayLike) -> StreamSample:
         """Stream at places (metres) and times (seconds from the plan's start); arguments broadcast."""
         x, y, t = np.broadcast_arrays(*(np.asarray(value, dtype=float) for value in (x_m, y_m, t_s)))
         sample = self._shared_at(x, y, t)
@@ -75,7 +98,7 @@ class StreamField:
             sample = _overruled(sample, ruled, by_name[ruled.station], x, y, t)
         return sample
 
-    def _shared_at(self, x, y, t) -> StreamSample:
+    def _shared_at(self, x: np.ndarray, y: np.ndarray, t: np.ndarray) -> StreamSample:
         stations = self.shared_stations
         if not stations:
             nothing = np.full(x.shape, np.nan)
@@ -109,49 +132,44 @@ def _mixed(samples: list[StreamSample], share: np.ndarray, doubt: np.ndarray) ->
     )
 
 
-def _overruled(sample: StreamSample, ruled: RuledArea, station: Station, x, y, t) -> StreamSample:
+def _overruled(
+    sample: StreamSample, ruled: RuledArea, station: Station, x: np.ndarray, y: np.ndarray, t: np.ndarray
+) -> StreamSample:
     """The sample with the ruling station's stream put in where and when it rules."""
-    inside = ruled.area.contains(np.stack([x.ravel(), y.ravel()], axis=1)).reshape(x.shape)
-    if not inside.any():
+    share = ruled.share(x, y)
+    if not share.any():
         return sample
     own = station.stream.at(t)
-    rules = inside
-    doubt = np.zeros_like(inside)
     if ruled.phase != "always":
         rising = station.tide.rising(t) if station.tide is not None else np.full(t.shape, np.nan)
-        rules = inside & (rising == (1.0 if ruled.phase == "flood" else 0.0))
-        doubt = inside & np.isnan(rising)
-    return StreamSample(
-        east_m_s=np.where(doubt, np.nan, np.where(rules, own.east_m_s, sample.east_m_s)),
-        north_m_s=np.where(doubt, np.nan, np.where(rules, own.north_m_s, sample.north_m_s)),
-        status=np.where(doubt, UNKNOWN, np.where(rules, own.status, sample.status)).astype(np.int8),
-    )
+        # Where the tide is not known, neither is which stream rules: NaN makes it unknown.
+        share = np.where(share > 0.0, share * (rising if ruled.phase == "flood" else 1.0 - rising), 0.0)
+    part = {
+        name: np.where(share != 0.0, share * getattr(own, name), 0.0)
+        + np.where(share != 1.0, (1.0 - share) * getattr(sample, name), 0.0)
+        for name in ("east_m_s", "north_m_s")
+    }
+    status = np.where(share >= 0.5, own.status, sample.status)
+    status = np.where(np.isfinite(part["east_m_s"]), status, UNKNOWN).astype(np.int8)
+    return StreamSample(**part, status=status)
 
 
 class _Sight:
-    """Which stations see which places over water, on a grid over the stations and places, shared between its points."""
+    """Which stations see which places over water, on a grid over the stations and places."""
 
     def __init__(self, land: tuple[PlanarArea, ...], stations: tuple[Station, ...], places_m: np.ndarray) -> None:
         spots = np.array([[station.x_m, station.y_m] for station in stations])
         corners = np.vstack([places_m, spots])
-        low, high = corners.min(axis=0) - 500.0, corners.max(axis=0) + 500.0
-        self._low, self._cell = low, float(np.max(high - low)) / (GRID_SIDE - 1)
-        self._shape = tuple(np.ceil((high - low) / self._cell).astype(int) + 1)
-        x = low[0] + self._cell * np.arange(self._shape[0])
-        y = low[1] + self._cell * np.arange(self._shape[1])
+        self._low, high = corners.min(axis=0) - 500.0, corners.max(axis=0) + 500.0
+        self._cell = float(np.max(high - self._low)) / (GRID_SIDE - 1)
+        x, y = EvenGrid.places(self._low, high, self._cell)
         dry = filled_grid(list(land), x, y)
-        self._seen = np.stack([self._seen_from(spot, dry, x, y) for spot in spots]).astype(float)
+        seen = np.stack([self._seen_from(spot, dry, x, y) for spot in spots]).astype(float)
+        self._grid = EvenGrid(low_m=self._low, cell_m=self._cell, values=seen)
 
     def of(self, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-        """Share 0-1 (k, ...) to which each station sees each place, bilinear between the grid's points."""
-        column = np.clip((x - self._low[0]) / self._cell, 0.0, self._shape[0] - 1.000001)
-        row = np.clip((y - self._low[1]) / self._cell, 0.0, self._shape[1] - 1.000001)
-        c, r = column.astype(int), row.astype(int)
-        dc, dr = column - c, row - r
-        seen = self._seen
-        west = seen[:, r, c] * (1 - dr) + seen[:, r + 1, c] * dr
-        east = seen[:, r, c + 1] * (1 - dr) + seen[:, r + 1, c + 1] * dr
-        return west * (1 - dc) + east * dc
+        """Share 0-1 (k, ...) to which each station sees each place."""
+        return self._grid.at(x, y)
 
     def _seen_from(self, spot: np.ndarray, dry: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
         """Grid points whose straight line to the station crosses no dry grid point."""

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
@@ -90,7 +91,7 @@ class HourlyStream:
         self._times_s, self._east_m_s, self._north_m_s = knots[:, 0], knots[:, 1], knots[:, 2]
         self._extrapolated = knots[:, 3] > 0.0
 
-    def at(self, t_s) -> StreamSample:
+    def at(self, t_s: ArrayLike) -> StreamSample:
         """Stream at times in seconds from the plan's start (any shape)."""
         t_s = np.asarray(t_s, dtype=float)
         knots = self._times_s
@@ -100,15 +101,15 @@ class HourlyStream:
         row = np.clip(np.searchsorted(knots, t_s, side="right") - 1, 0, len(knots) - 2)
         span = knots[row + 1] - knots[row]
         share = (t_s - knots[row]) / span
-        share = np.where(
-            (share >= 0.0) & (share <= 1.0) & (span <= LONGEST_SPACE_H * SECONDS_PER_HOUR), share, np.nan
-        )
+        share = np.where((share >= 0.0) & (share <= 1.0) & (span <= LONGEST_SPACE_H * SECONDS_PER_HOUR), share, np.nan)
         east = _between(self._east_m_s, row, share)
         north = _between(self._north_m_s, row, share)
         known = np.isfinite(east) & np.isfinite(north)
         beyond = self._extrapolated[row] | self._extrapolated[row + 1]
         status = np.where(known, np.where(beyond, EXTRAPOLATED, KNOWN), UNKNOWN).astype(np.int8)
-        return StreamSample(east_m_s=np.where(known, east, np.nan), north_m_s=np.where(known, north, np.nan), status=status)
+        return StreamSample(
+            east_m_s=np.where(known, east, np.nan), north_m_s=np.where(known, north, np.nan), status=status
+        )
 
 
 def _between(values: np.ndarray, row: np.ndarray, share: np.ndarray) -> np.ndarray:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Protocol
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 UNKNOWN, EXTRAPOLATED, KNOWN = 0, 1, 2
 
@@ -35,14 +36,14 @@ class StreamSample:
 class StationStream(Protocol):
     """Stream at one station as a function of time alone."""
 
-    def at(self, t_s) -> StreamSample:
+    def at(self, t_s: ArrayLike) -> StreamSample:
         """Stream at times in seconds from the plan's start (any shape)."""
 
 
 class Stream(Protocol):
     """Stream as a function of place and time."""
 
-    def at(self, x_m, y_m, t_s) -> StreamSample:
+    def at(self, x_m: ArrayLike, y_m: ArrayLike, t_s: ArrayLike) -> StreamSample:
         """Stream at places of the plan's frame and times in seconds from its start; arguments broadcast."""
 
 
@@ -59,7 +60,7 @@ class ConstantStream:
         angle = np.radians(set_deg)
         return cls(east_m_s=float(rate_m_s * np.sin(angle)), north_m_s=float(rate_m_s * np.cos(angle)))
 
-    def at(self, t_s) -> StreamSample:
+    def at(self, t_s: ArrayLike) -> StreamSample:
         """The same stream at every time."""
         shape = np.shape(t_s)
         known = np.isfinite(self.east_m_s) and np.isfinite(self.north_m_s)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
@@ -56,7 +57,7 @@ class TideTable:
                     remedy="Check the kind, height and time of that row and the one before",
                 )
 
-    def height_m(self, t_s) -> np.ndarray:
+    def height_m(self, t_s: ArrayLike) -> np.ndarray:
         """Height of tide in metres at times (any shape), NaN outside the table or across a missing row.
 
         h = h1 + (h2 - h1) (1 - cos(pi f)) / 2 with f the elapsed fraction between the events.
@@ -69,7 +70,7 @@ class TideTable:
         first, second = self.heights_m[row], self.heights_m[row + 1]
         return first + (second - first) * (1.0 - np.cos(np.pi * fraction)) / 2.0
 
-    def rising(self, t_s) -> np.ndarray:
+    def rising(self, t_s: ArrayLike) -> np.ndarray:
         """1.0 where the tide rises, 0.0 where it falls, NaN where the table does not say."""
         t_s = np.asarray(t_s, dtype=float)
         if len(self.times_s) < 2:
@@ -95,7 +96,7 @@ class TideTable:
         count = np.sum(np.isfinite(sides), axis=0)
         return np.where(count > 0, np.nansum(sides, axis=0) / np.maximum(count, 1), np.nan)
 
-    def hours_from(self, reference: str, t_s) -> np.ndarray:
+    def hours_from(self, reference: str, t_s: ArrayLike) -> np.ndarray:
         """Hours from the nearest reference water (negative before it), NaN where the table has none."""
         t_s, waters = np.asarray(t_s, dtype=float), self.reference_times_s(reference)
         if not len(waters):

@@ -54,7 +54,9 @@ def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[
     )
 
 
-def _crossing(request, leg: LegTrack, channel: Channel, stretch: tuple[float, float], part: np.ndarray) -> Crossing:
+def _crossing(
+    request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[float, float], part: np.ndarray
+) -> Crossing:
     start, end = stretch
     middle = (start + end) / 2.0
     heading = part_of(leg.heading_rad, start, end)
@@ -79,7 +81,9 @@ def _flow_rad(request: SwimRequest, channel: Channel, place_m: np.ndarray) -> fl
     return float(np.arctan2(nearest[2] - nearest[0], nearest[3] - nearest[1]))
 
 
-def _judged(request, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float) -> tuple[str, list[str]]:
+def _judged(
+    request: SwimRequest, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float
+) -> tuple[str, list[str]]:
     minutes = crossing.seconds / 60.0
     sentences = [
         f"You are in the {_words(channel)} from {clock_words(request, enter_s)} to {clock_words(request, leave_s)}: "
@@ -108,7 +112,9 @@ def _angle_words(crossing: Crossing, square: bool) -> str:
     return f"Near square: {angles}." if square else f"Not near a right angle: {angles}; cross square."
 
 
-def _sailing_words(request, channel: Channel, crossing: Crossing, enter_s, leave_s) -> tuple[bool, list[str]]:
+def _sailing_words(
+    request: SwimRequest, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float
+) -> tuple[bool, list[str]]:
     """Whether a sailing falls into the crossing, and between which times to enter."""
     blocked = _blocked_s(request, channel, enter_s, leave_s)
     if not blocked:
@@ -136,7 +142,9 @@ def _slot_words(request: SwimRequest, slot: tuple[float, float]) -> str:
     return f"Enter between {clock_words(request, first)} and {clock_words(request, last)}."
 
 
-def _blocked_s(request, channel: Channel, enter_s: float, leave_s: float) -> list[tuple[float, float, float]]:
+def _blocked_s(
+    request: SwimRequest, channel: Channel, enter_s: float, leave_s: float
+) -> list[tuple[float, float, float]]:
     """Times not to be in the channel within half a day: from, to, and the sailing itself, seconds."""
     first = request.clock.moment(enter_s) - timedelta(hours=12)
     last = request.clock.moment(leave_s) + timedelta(hours=12)

@@ -15,7 +15,9 @@ RULE_WORDS = {
     "loaded_gun_ban": "no loaded gun may be carried",
     "caution": "take care",
 }
-BEACH_M = 50.0  # charted coasts are generalised, so a beach may seem to start a little inland; common practice, no source
+BEACH_M = (
+    50.0  # charted coasts are generalised, so a beach may seem to start a little inland; common practice, no source
+)
 
 
 def closed_area_flags(request: SwimRequest, legs: tuple[LegTrack, ...]) -> list[Flag]:
@@ -96,7 +98,7 @@ def _ends(leg: LegTrack, stretch: tuple[float, float], legs: tuple[LegTrack, ...
     return beach
 
 
-def _land_flag(request, leg: LegTrack, land: Land, stretch: tuple[float, float], beach: bool) -> Flag:
+def _land_flag(request: SwimRequest, leg: LegTrack, land: Land, stretch: tuple[float, float], beach: bool) -> Flag:
     metres = length_m(part_of(leg.xy_m, *stretch))
     name = land.name or "land"
     message = f"Leg {leg.number} crosses {metres:.0f} m of {name}: route it round, watching the bow of the track."

@@ -13,8 +13,8 @@ from ...geodesy import LocalFrame
 class Crossing:
     """A stretch of track through a channel.
 
-    ``part_m`` (k, 2) in the frame, ``seconds`` inside, ``heading_rad`` and ``flow_rad`` of the grid (flow either way, NaN
-    where unknown), ``stream_m_s`` (2,) the mean stream, ``pace_m_s`` through the water.
+    ``part_m`` (k, 2) in the frame, ``seconds`` inside, ``heading_rad`` and ``flow_rad`` of the grid (flow either way,
+    NaN where unknown), ``stream_m_s`` (2,) the mean stream, ``pace_m_s`` through the water.
     """
 
     part_m: np.ndarray

@@ -36,7 +36,10 @@ def _mark_flags(request: SwimRequest, number: int, charted_m: float, arrive_s: f
     heights = np.full(25, np.nan) if request.tide is None else request.tide.height_m(times)
     stop = request.stops[number]
     if np.any(np.isnan(heights)):
-        message = f"The height of tide at {stop.name} is not known: the depth there is the charted {charted_m:.1f} m plus an unknown height."
+        message = (
+            f"The height of tide at {stop.name} is not known: the depth there is the charted {charted_m:.1f} m plus an "
+            "unknown height."
+        )
         return [_at_stop(request, number, arrive_s, leave_s, "tide_unknown", message)]
     depth, limit, flags = charted_m + heights, request.swimmer.depth_limit_m, []
     if depth.max() > limit:

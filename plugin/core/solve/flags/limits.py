@@ -43,7 +43,9 @@ def swimmer_flags(request: SwimRequest, total_m: float, total_min: float) -> lis
     place = tuple((float(lon), float(lat)) for lon, lat in request.route.lonlat)
     flags = []
     if total_m > swimmer.range_m:
-        message = f"The route is {total_m / 1000.0:.1f} km, over the {swimmer.range_m / 1000.0:.1f} km of {swimmer.name}."
+        message = (
+            f"The route is {total_m / 1000.0:.1f} km, over the {swimmer.range_m / 1000.0:.1f} km of {swimmer.name}."
+        )
         flags.append(Flag(kind="over_range", severity="stop", message=message, points=place, length_m=total_m))
     if total_min > 60.0 * swimmer.max_hours:
         message = f"The swim takes {total_min / 60.0:.1f} h, over the {swimmer.max_hours:g} h of {swimmer.name}."

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cached_property
+from typing import Any
 
 import numpy as np
 
@@ -88,7 +89,7 @@ def _leg_track(request: SwimRequest, swum: RouteSwum, stops_m: np.ndarray, numbe
     )
 
 
-def stretch_flag(request: SwimRequest, leg: LegTrack, start: float, end: float, **about) -> Flag:
+def stretch_flag(request: SwimRequest, leg: LegTrack, start: float, end: float, **about: Any) -> Flag:
     """A flag on a stretch of a leg, with its place and times filled in."""
     times = (request.clock.moment(leg.time_at(start)), request.clock.moment(leg.time_at(end)))
     return Flag(leg=leg.number, points=leg.points(start, end), start=times[0], end=times[1], **about)

@@ -1,0 +1,54 @@
+"""The stops of a swim as they are reported: times and depths."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+import numpy as np
+
+from ..results.swim_plan import Stop
+from .flags.depths import charted_depth
+from .request import SwimRequest
+from .swim import RouteSwum
+
+
+def stop_results(request: SwimRequest, swum: RouteSwum, warnings: list[str]) -> tuple[Stop, ...]:
+    stops = tuple(_stop(request, swum, number, warnings) for number in range(len(request.stops)))
+    warnings.append("Turn-back times and exits are not computed by planswim: latest_leave and exit are empty.")
+    return stops
+
+
+def _stop(request: SwimRequest, swum: RouteSwum, number: int, warnings: list[str]) -> Stop:
+    mark, last = request.stops[number], len(request.stops) - 1
+    arrive_s, leave_s = float(swum.arrive_s[0, number]), float(swum.leave_s[0, number])
+    charted = charted_depth(request, number)
+    if mark.kind == "mark" and np.isnan(charted.depth_m):
+        warnings.append(f"No charted depth at {mark.name}: {charted.basis}.")
+    height = float("nan") if request.tide is None else float(request.tide.height_m(arrive_s))
+    return Stop(
+        name=mark.name,
+        kind=mark.kind,
+        lon=mark.lon,
+        lat=mark.lat,
+        arrive=request.clock.moment(arrive_s),
+        leave=request.clock.moment(leave_s),
+        charted_depth_m=or_none(charted.depth_m),
+        depth_now_m=or_none(charted.depth_m + height),
+        depth_by_hour=_depth_by_hour(request, charted.depth_m, arrive_s, leave_s) if 0 < number < last else (),
+        note=mark.note,
+    )
+
+
+def _depth_by_hour(request: SwimRequest, charted_m: float, arrive_s: float, leave_s: float) -> tuple:
+    """Depth on the full hours around the stay, for the card."""
+    if request.tide is None or not np.isfinite(charted_m) or not np.isfinite(arrive_s):
+        return ()
+    start = request.clock.moment(arrive_s).replace(minute=0, second=0, microsecond=0)
+    hours = [start + timedelta(hours=n) for n in range(int((leave_s - arrive_s) // 3600.0) + 3)]
+    depths = charted_m + request.tide.height_m(request.clock.seconds_of(hours))
+    return tuple((hour, float(depth)) for hour, depth in zip(hours, depths) if np.isfinite(depth))
+
+
+def or_none(value: float) -> float | None:
+    """The number, None where it is missing."""
+    return float(value) if np.isfinite(value) else None
