@@ -19,6 +19,7 @@ TURNED_DEG = 0.5  # a heading that has turned less is the same heading; half of 
 def leg_result(
     request: SwimRequest, swum: RouteSwum, tracks: tuple[LegTrack, ...], number: int, variation: Variation
 ) -> Leg:
+    """Leg ``number`` (from 0) of the first departure of a route as swum."""
     leg, track = swum.legs[number], tracks[number]
     start, end = request.stops[number], request.stops[number + 1]
     distance_m, bearing = geodesic_leg(start.lon, start.lat, end.lon, end.lat)

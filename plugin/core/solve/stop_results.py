@@ -13,6 +13,7 @@ from .swim import RouteSwum
 
 
 def stop_results(request: SwimRequest, swum: RouteSwum, warnings: list[str]) -> tuple[Stop, ...]:
+    """The stops of the first departure, entry and exit included; adds what is not known to ``warnings``."""
     stops = tuple(_stop(request, swum, number, warnings) for number in range(len(request.stops)))
     warnings.append("Turn-back times and exits are not computed by planswim: latest_leave and exit are empty.")
     return stops
