@@ -32,7 +32,7 @@ from ..layers_in.chart_layers import PLAN_CRS, LayerReader
 from ..layers_in.chart_objects import ChartReader, count_to_read, objects_to_read, uncovered_share, unread_classes
 from ..layers_in.field_mapping import mapping_from_text
 from ..layers_in.gathering import gather_rows
-from ..layers_in.plan_append import ReadCancelledError, append_to_plan
+from ..layers_in.plan_append import Added, ReadCancelledError, append_to_plan
 from ..layers_in.plan_rows import PlanRow
 from ..layers_in.read_report import cell_warnings, read_report, write_report
 from ..layers_in.read_tally import ReadTally
@@ -146,45 +146,49 @@ class ReadChart(QgsProcessingAlgorithm):
         extent = self._extent(parameters, context)
         chart = self.parameterAsFile(parameters, self.CHART, context)
         cell = ChartCell(chart) if chart else None
+        source = self.parameterAsSource(parameters, self.LAYER, context)
         tally = ReadTally()
         rows = self._cell_rows(cell, extent, tally, feedback) if cell else []
         warnings = cell_warnings(cell.facts, datum, uncovered_share(cell, extent), bool(rows)) if cell else []
-        source = self.parameterAsSource(parameters, self.LAYER, context)
         if source is not None:
             rows += self._layer_rows(source, parameters, context, extent, tally, feedback)
         report_path = self.parameterAsFileOutput(parameters, self.REPORT, context)
 
-        def report(added: Any) -> None:
-            if report_path:
-                names = [str(chart)] if chart else []
-                names += [source.sourceName()] if source is not None else []
-                content = read_report(
-                    plan=plan,
-                    sources=names,
-                    facts=cell.facts if cell else None,
-                    extent=extent,
-                    tally=tally,
-                    added=added,
-                    unread=unread_classes(cell) if cell else {},
-                    warnings=warnings,
-                )
-                write_report(Path(report_path), content)
+        def report(added: Added) -> None:
+            content = read_report(
+                plan=plan,
+                sources=([chart] if chart else []) + ([source.sourceName()] if source is not None else []),
+                facts=cell.facts if cell else None,
+                extent=extent,
+                tally=tally,
+                added=added,
+                unread=unread_classes(cell) if cell else {},
+                warnings=warnings,
+            )
+            write_report(Path(report_path), content)
 
         added = append_to_plan(
             plan,
             rows,
             is_cancelled=feedback.isCanceled,
             progress=_between(feedback, LAYER_SHARE, 100.0),
-            before_commit=report,
+            before_commit=report if report_path else lambda _added: None,
         )
+        self._tell(feedback, tally, warnings, added)
+        results = {
+            self.PLAN: str(plan),
+            self.WRITTEN: sum(added.written.values()),
+            self.ALREADY_THERE: sum(added.already_there.values()),
+        }
+        return {**results, self.REPORT: report_path} if report_path else results
+
+    def _tell(self, feedback: QgsProcessingFeedback, tally: ReadTally, warnings: list[str], added: Added) -> None:
         for sentence in tally.sentences():
             feedback.pushInfo(sentence)
         for warning in warnings:
             feedback.pushWarning(warning)
         written, there = sum(added.written.values()), sum(added.already_there.values())
         feedback.pushInfo(self._tr("{} rows written, {} were there already").format(written, there))
-        results = {self.PLAN: str(plan), self.WRITTEN: written, self.ALREADY_THERE: there}
-        return {**results, self.REPORT: report_path} if report_path else results
 
     def _cell_rows(
         self, cell: ChartCell, extent: QgsRectangle | None, tally: ReadTally, feedback: QgsProcessingFeedback

@@ -1,6 +1,7 @@
 """`tideleg:readchart` on a cell of an invented sea: what each class of object becomes, what a failed run leaves."""
 
 import json
+import shutil
 import struct
 from collections import Counter
 from pathlib import Path
@@ -27,9 +28,15 @@ TS_TSP = (
 CITED = "on chart {}, edition 4, update 0, dated 2027-01-05"
 
 
+@pytest.fixture(scope="module")
+def empty_plan(tmp_path_factory) -> Path:
+    folder = tmp_path_factory.mktemp("empty")
+    return create_plan(folder / "plan.gpkg", zone="Atlantic/Azores", datum="lowest astronomical tide")
+
+
 @pytest.fixture
-def plan(tmp_path) -> Path:
-    return create_plan(tmp_path / "plan.gpkg", zone="Atlantic/Azores", datum="lowest astronomical tide")
+def plan(empty_plan, tmp_path) -> Path:
+    return Path(shutil.copy(empty_plan, tmp_path / "plan.gpkg"))
 
 
 @pytest.fixture

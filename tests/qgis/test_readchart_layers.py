@@ -1,6 +1,8 @@
 """`tideleg:readchart` on ordinary layers: reprojection, mapped fields, repairs, and refusals by name."""
 
 import json
+import shutil
+from pathlib import Path
 
 import pytest
 from osgeo import gdal
@@ -24,9 +26,14 @@ from tideleg.processing.readchart import ReadChart
 KINDS = {int: QVariant.Int, float: QVariant.Double, str: QVariant.String}
 
 
+@pytest.fixture(scope="module")
+def empty_plan(tmp_path_factory):
+    return create_plan(tmp_path_factory.mktemp("empty") / "plan.gpkg")
+
+
 @pytest.fixture
-def plan(tmp_path):
-    return create_plan(tmp_path / "plan.gpkg")
+def plan(empty_plan, tmp_path):
+    return Path(shutil.copy(empty_plan, tmp_path / "plan.gpkg"))
 
 
 def make_layer(
