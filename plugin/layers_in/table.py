@@ -19,6 +19,7 @@ from qgis.core import (
     QgsGeometry,
     QgsProcessingFeatureSource,
     QgsProject,
+    QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QDate, QDateTime, Qt, QTime, QVariant
 
@@ -29,6 +30,7 @@ from .moments import utc_moment
 from .whole_shapes import whole_shapes
 
 PLAN_CRS = "EPSG:4326"
+KINDLESS = (QgsWkbTypes.Type.NoGeometry, QgsWkbTypes.Type.Unknown)
 CLOCK_DIGITS = "yyyy-MM-ddTHH:mm:ss"
 
 
@@ -55,7 +57,7 @@ class Table:
         self._spec = replace(spec, name=self.name)
         self._warnings = warnings
         self._check_fields()
-        self._transform = self._to_degrees() if spec.has_geometry else None
+        self._transform = self._to_degrees() if spec.has_geometry and not self._undrawn() else None
 
     def rows(self) -> Iterator[TableRow]:
         """The rows in the layer's order, one for each part; BadInputError for a value that is not allowed."""
@@ -103,6 +105,10 @@ class Table:
                     remedy="Rename the field, add it, or read the layer into the plan with a field mapping",
                 )
 
+    def _undrawn(self) -> bool:
+        """Whether it is empty and without a kind, as the channels of a plan are before their first row."""
+        return self._source.wkbType() in KINDLESS and self._source.featureCount() == 0
+
     def _to_degrees(self) -> QgsCoordinateTransform:
         crs = self._source.sourceCrs()
         if not crs.isValid():
@@ -111,8 +117,7 @@ class Table:
                 allowed="A layer with places needs a coordinate reference system; this one has none",
                 remedy="Set the layer's coordinate reference system in its properties",
             )
-        transform = QgsCoordinateTransform(crs, QgsCoordinateReferenceSystem(PLAN_CRS), QgsProject.instance())
-        return transform
+        return QgsCoordinateTransform(crs, QgsCoordinateReferenceSystem(PLAN_CRS), QgsProject.instance())
 
     def _check_kind(self, feature: QgsFeature, kind: str) -> None:
         if kind not in self._spec.geometry_types:
