@@ -21,7 +21,13 @@ INVENTED = f"{NOTICE}."
 MARKS: dict[str, tuple[Place, str, float, str, str]] = {
     "Long Shingle": ((0.0, 0.0), "entry", 0.0, "shingle", "Wide beach, easy in any height of tide."),
     "Boathouse Slip": ((-1100.0, 125.0), "exit", 0.0, "concrete and sand", "Second way out, down-stream of the bay."),
-    "Head Steps": ((1325.0, 745.0), "exit", 0.0, "rock", "Cut steps in the lee of Veshan Head; slippery at low water."),
+    "Head Steps": (
+        (1325.0, 745.0),
+        "entry",
+        0.0,
+        "rock",
+        "Cut steps in the lee of Veshan Head; slippery at low water.",
+    ),
     "Kelp Step": ((-264.0, 1368.0), "mark", 25.0, "kelp on rock", "Where the reef's south wall meets the gully."),
     "Wether Table": ((12.0, 1512.0), "mark", 30.0, "flat rock", "Shoalest part of the inner reef."),
     "East Shoulder": ((180.0, 1560.0), "mark", 25.0, "rock and sand", "End of the inner reef, drops off eastward."),
@@ -37,7 +43,7 @@ ROUTES: dict[str, tuple[tuple[str, ...], str]] = {
         "The easy one: squarely over the fairway, two marks, home to the same beach.",
     ),
     "Round by the Spindle": (
-        ("Head Steps", "Far Table", "The Spindle", "Elbow North", "Head Steps"),
+        ("Head Steps", "East Shoulder", "The Spindle", "Elbow North", "Head Steps"),
         "Runs into the stream off the head: at the sample's hour one leg cannot be swum.",
     ),
     "Slantwise from the slip": (

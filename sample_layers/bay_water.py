@@ -83,8 +83,8 @@ def _rows_of_hours(station: str, set_deg: float, turn_h: float, spring_kn: float
 
 
 def stream_rate_rows() -> list[dict[str, object]]:
-    """Rows of `stream_rates`: the bay turns 1.8 h after high water, the water off the head 2.8 h later still."""
+    """Rows of `stream_rates`: the bay turns 1.8 h after high water, the water off the head 3.2 h later still."""
     rows = _rows_of_hours(INNER, 76.0, 1.8, 0.95, 0.42, 0.07)
-    rows += _rows_of_hours(OUTER, 104.0, 4.6, 3.0, 1.5, -0.09)
+    rows += _rows_of_hours(OUTER, 80.0, 5.0, 4.0, 2.1, -0.09)
     rows.append({"station": EDDY, "hour": 0, "set_deg": 18.0, "spring_kn": 0.35, "neap_kn": 0.35})
     return rows

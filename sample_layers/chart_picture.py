@@ -8,19 +8,25 @@ from pathlib import Path
 from bay_frame import LATITUDE_DEG, LONGITUDE_DEG, NOTICE
 from qgis.core import (
     QgsCoordinateReferenceSystem,
+    QgsGeometry,
+    QgsLabelBlockingRegion,
     QgsMapLayer,
     QgsMapRendererParallelJob,
     QgsMapSettings,
     QgsRectangle,
+    QgsVectorLayerSimpleLabeling,
 )
 from qgis.PyQt.QtCore import QPointF, QRectF, QSize, Qt
 from qgis.PyQt.QtGui import QColor, QFont, QImage, QPainter, QPen, QPolygonF
 
+INK = QColor("#10222e")
+SWUM = "#12355b"
 SEA = QColor("#e9f2f7")
 VIEW_M = QgsRectangle(-2350.0, -400.0, 2350.0, 3420.0)
 SIZE = QSize(1880, 1528)
 DPI = 125
 BANNER_HEIGHT = 74
+LABEL_GAP_MM = 1.3
 
 
 def draw_chart(layers: Iterable[QgsMapLayer], path: Path, title: str) -> Path:
@@ -28,36 +34,72 @@ def draw_chart(layers: Iterable[QgsMapLayer], path: Path, title: str) -> Path:
     settings = QgsMapSettings()
     local = f"+proj=tmerc +lat_0={LATITUDE_DEG} +lon_0={LONGITUDE_DEG} +k=1 +datum=WGS84 +units=m +type=crs"
     settings.setDestinationCrs(QgsCoordinateReferenceSystem.fromProj(local))
-    settings.setLayers(list(layers))
+    layers = list(layers)
+    for rank, layer in enumerate(layers):
+        _rank_labels(layer, max(1, 10 - rank))
+    settings.setLayers(layers)
     settings.setOutputSize(SIZE)
     settings.setOutputDpi(DPI)
     settings.setExtent(VIEW_M)
     settings.setBackgroundColor(SEA)
+    settings.setLabelBlockingRegions([_blocked(settings, area) for area in (_banner(), _corner())])
     job = QgsMapRendererParallelJob(settings)
     job.start()
     job.waitForFinished()
     picture = job.renderedImage()
-    _write_margin(picture, title, settings.visibleExtent())
+    _write_margin(picture, title, picture.width() / settings.visibleExtent().width())
     if not picture.save(str(path), "PNG"):
         raise OSError(f"The picture could not be written to {path}.")
     return path
 
 
-def _write_margin(picture: QImage, title: str, shown_m: QgsRectangle) -> None:
-    """Title and notice along the top, north arrow and scale bar in the lower right corner."""
+def _blocked(settings: QgsMapSettings, area: QRectF) -> QgsLabelBlockingRegion:
+    """A part of the picture where no label may stand."""
+    area = area.adjusted(-12.0, -32.0, 12.0, 12.0)
+    corners = (area.topLeft(), area.topRight(), area.bottomRight(), area.bottomLeft())
+    ring = [settings.mapToPixel().toMapCoordinates(int(corner.x()), int(corner.y())) for corner in corners]
+    return QgsLabelBlockingRegion(QgsGeometry.fromPolygonXY([ring]))
+
+
+def _rank_labels(layer: QgsMapLayer, priority: int) -> None:
+    """Let the labels of upper layers win, and let no small dot of the chart keep a name away."""
+    if layer.labeling() is None:
+        return
+    settings = layer.labeling().settings()
+    settings.priority = priority
+    settings.dist = max(settings.dist, LABEL_GAP_MM)
+    settings.obstacleSettings().setIsObstacle(False)
+    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
+
+
+def _write_margin(picture: QImage, title: str, pixels_per_m: float) -> None:
+    """Title and notice along the top, key, north arrow and scale bar in the lower right corner."""
     painter = QPainter(picture)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    banner = QRectF(0.0, 0.0, picture.width(), BANNER_HEIGHT)
-    painter.fillRect(banner, QColor(255, 255, 255, 235))
-    text = banner.adjusted(26.0, 0.0, -26.0, 0.0)
-    painter.setPen(QColor("#10222e"))
+    painter.fillRect(_banner(), QColor(255, 255, 255))
+    text = _banner().adjusted(26.0, 0.0, -26.0, 0.0)
+    painter.setPen(INK)
     painter.setFont(_font(30, bold=True))
     painter.drawText(text, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, title)
     painter.setPen(QColor("#a01818"))
     painter.setFont(_font(24, bold=True))
     painter.drawText(text, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignRight, NOTICE)
-    _write_scale(painter, picture, picture.width() / shown_m.width())
+    painter.setPen(QPen(INK, 1.5))
+    painter.drawLine(_banner().bottomLeft(), _banner().bottomRight())
+    painter.setBrush(QColor("white"))
+    painter.drawRect(_corner())
+    painter.setFont(_font(22))
+    _write_key(painter)
+    _write_scale(painter, pixels_per_m)
     painter.end()
+
+
+def _banner() -> QRectF:
+    return QRectF(0.0, 0.0, SIZE.width(), BANNER_HEIGHT)
+
+
+def _corner() -> QRectF:
+    return QRectF(SIZE.width() - 530.0, SIZE.height() - 262.0, 510.0, 242.0)
 
 
 def _font(pixels: int, *, bold: bool = False) -> QFont:
@@ -67,23 +109,32 @@ def _font(pixels: int, *, bold: bool = False) -> QFont:
     return font
 
 
-def _write_scale(painter: QPainter, picture: QImage, pixels_per_m: float) -> None:
-    right, bottom = picture.width() - 70.0, picture.height() - 50.0
+def _write_key(painter: QPainter) -> None:
+    """What the two lines of each leg mean."""
+    left, top = _corner().left() + 24.0, _corner().top() + 30.0
+    thick = QPen(QColor(SWUM), 5.0)
+    dashes = QPen(INK, 2.0, Qt.PenStyle.DashLine)
+    for number, (pen, words) in enumerate(((thick, "Predicted track"), (dashes, "Straight leg: heading, minutes"))):
+        y = top + 36.0 * number
+        painter.setPen(pen)
+        painter.drawLine(QPointF(left, y), QPointF(left + 80.0, y))
+        painter.setPen(INK)
+        painter.drawText(QPointF(left + 100.0, y + 8.0), words)
+
+
+def _write_scale(painter: QPainter, pixels_per_m: float) -> None:
+    left, bottom = _corner().left() + 40.0, _corner().bottom() - 34.0
     half = 500.0 * pixels_per_m
-    left = right - 2.0 * half
-    painter.fillRect(QRectF(left - 36.0, bottom - 128.0, 2.0 * half + 90.0, 160.0), QColor(255, 255, 255, 215))
-    ink = QColor("#10222e")
-    painter.setPen(QPen(ink, 2.0))
-    painter.setBrush(ink)
-    painter.drawRect(QRectF(left, bottom, half, 9.0))
-    painter.setBrush(QColor("white"))
-    painter.drawRect(QRectF(left + half, bottom, half, 9.0))
-    painter.setFont(_font(22))
-    for metres, x in ((0, left), (500, left + half), (1000, right)):
-        words = f"{metres} m" if metres == 1000 else str(metres)
-        painter.drawText(QRectF(x - 60.0, bottom - 34.0, 120.0, 28.0), Qt.AlignmentFlag.AlignCenter, words)
-    middle = left + half
-    painter.setBrush(ink)
-    arrow = ((-11.0, 0.0), (0.0, -34.0), (11.0, 0.0), (0.0, -8.0))
-    painter.drawPolygon(QPolygonF([QPointF(middle + dx, bottom - 58.0 + dy) for dx, dy in arrow]))
-    painter.drawText(QRectF(middle - 60.0, bottom - 124.0, 120.0, 28.0), Qt.AlignmentFlag.AlignCenter, "N")
+    painter.setPen(QPen(INK, 2.0))
+    for start, colour in ((left, INK), (left + half, QColor("white"))):
+        painter.setBrush(colour)
+        painter.drawRect(QRectF(start, bottom, half, 10.0))
+    for metres in (0, 500, 1000):
+        place = QRectF(left + metres * pixels_per_m - 60.0, bottom - 36.0, 120.0, 28.0)
+        painter.drawText(place, Qt.AlignmentFlag.AlignCenter, f"{metres} m" if metres == 1000 else str(metres))
+    painter.setBrush(INK)
+    tip = QPointF(left + half, bottom - 96.0)
+    painter.drawPolygon(
+        QPolygonF([tip + QPointF(*step) for step in ((-10.0, 32.0), (0.0, 0.0), (10.0, 32.0), (0.0, 24.0))])
+    )
+    painter.drawText(QRectF(tip.x() + 8.0, tip.y() + 2.0, 40.0, 28.0), Qt.AlignmentFlag.AlignCenter, "N")

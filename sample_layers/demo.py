@@ -18,7 +18,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 import bay_plan
 import make_bay
 from chart_picture import draw_chart
-from demo_words import Report, flag_sentences, headline, legs_table
+from demo_words import Report, flag_sentences, headline, legs_table, stop_lines
 from osgeo import gdal
 from qgis.core import (
     QgsApplication,
@@ -38,7 +38,6 @@ ON_THE_CHART = (
     "marks",
     "stream_stations",
     "soundings",
-    "routes",
     "channels",
     "stream_areas",
     "closed_areas",
@@ -86,17 +85,18 @@ def start_qgis() -> QgsApplication:
     provider = TidelegProvider()
     if not QgsApplication.processingRegistry().addProvider(provider):
         raise DemoError("Tideleg's Processing provider could not be added to QGIS.")
+    application.tideleg_provider = provider  # the registry does not keep Python's half of it alive
     return application
 
 
-def plan_swim(plan: Path, route: str, folder: Path) -> Report:
-    """Run `tideleg:planswim` for one route, leaving its files in the folder."""
+def plan_swim(plan: Path, route: str, folder: Path, depart: str = bay_plan.DEPART) -> Report:
+    """Run `tideleg:planswim` for one route, leaving its files in the folder; `depart` is read in the plan's zone."""
     folder.mkdir(parents=True, exist_ok=True)
     layers = folder / RESULT_LAYERS
     parameters = {
         "PLAN": str(plan),
         "ROUTE": route,
-        "DEPART": bay_plan.DEPART,
+        "DEPART": depart,
         "SWIMMER": SWIMMER,
         "HEADING_MODE": 0,
         **{sink.upper(): f"ogr:dbname='{layers}' table=\"{sink}\" (geom)" for sink in SINKS},
@@ -137,17 +137,27 @@ def picture_of_card(card: Path) -> Path:
     return png
 
 
-def chart_layers(plan: Path, folder: Path) -> list[QgsMapLayer]:
-    """Results over the plan's own layers, first on top."""
+def chart_layers(plan: Path, folder: Path, route: str) -> list[QgsMapLayer]:
+    """Results over the plan's own layers, first on top; a mark that is a stop of the route is drawn as a stop only."""
+    from tideleg.layers_out.styling import STYLES
     from tideleg.plan_package import store
+    from tideleg.plan_package.schema import LAYER_BY_NAME
 
-    results = []
+    shown: list[QgsMapLayer] = []
     for name in ("stops", "flags", "track", "legs"):
         layer = QgsVectorLayer(f"{folder / RESULT_LAYERS}|layername={name}", name, "ogr")
         if not layer.isValid():
             raise DemoError(f"{folder / RESULT_LAYERS} has no layer {name}.")
-        results.append(layer)
-    return [*results, *(store.open_layer(plan, name) for name in ON_THE_CHART)]
+        STYLES[name.upper()](layer)
+        shown.append(layer)
+    # A swim that ends where it began is named there once.
+    shown[0].setSubsetString('"fid" IN (SELECT min("fid") FROM "stops" GROUP BY "name")')
+    for name in ON_THE_CHART:
+        parts = LAYER_BY_NAME[name].geometry_types
+        shown += [store.open_layer(plan, name, geometry_type=part if len(parts) > 1 else "") for part in parts]
+    stops = ", ".join(f"'{stop}'" for stop in bay_plan.ROUTES[route][0])
+    next(layer for layer in shown if layer.source().endswith("=marks")).setSubsetString(f'"name" NOT IN ({stops})')
+    return shown
 
 
 def one_swim(plan: Path, route: str, folder: Path) -> None:
@@ -155,8 +165,11 @@ def one_swim(plan: Path, route: str, folder: Path) -> None:
     say(f"planning {route}")
     report = plan_swim(plan, route, folder)
     picture_of_card(folder / "card.pdf")
-    draw_chart(chart_layers(plan, folder), folder / "map.png", route)
-    print("\n" + "\n".join([*headline(report), "", *legs_table(report), "", *flag_sentences(report)]))
+    draw_chart(chart_layers(plan, folder, route), folder / "map.png", route)
+    print(
+        "\n"
+        + "\n".join([*headline(report), "", *legs_table(report), "", *stop_lines(report), "", *flag_sentences(report)])
+    )
     print(
         f"  Files: {folder}/ (card.pdf, card.png, map.png, report.json, legs.csv, marks.gpx, {RESULT_LAYERS})",
         flush=True,

@@ -56,6 +56,15 @@ def legs_table(report: Report) -> list[str]:
     return lines
 
 
+def stop_lines(report: Report) -> list[str]:
+    """Each stop on the way with its times and the water over it."""
+    lines = []
+    for stop in report["stops"][1:-1]:
+        depth = "depth unknown" if stop["depth_now_m"] is None else f"{stop['depth_now_m']:.1f} m of water on arrival"
+        lines.append(f"  {stop['name']}: {_clock(stop['arrive'])} to {_clock(stop['leave'])}, {depth}")
+    return lines
+
+
 def flag_sentences(report: Report) -> list[str]:
     """Each flag as a sentence, gravest first, then the warnings about the data."""
     order = list(SEVERITY_WORDS)
@@ -70,7 +79,9 @@ def flag_sentences(report: Report) -> list[str]:
 def headline(report: Report) -> list[str]:
     """Who, when, how far and whether it can be swum at all."""
     start = dt.datetime.fromisoformat(report["depart"])
-    can = "every leg can be swum" if report["feasible"] else "NOT FEASIBLE at this hour"
+    can = "every leg can be swum" if all(leg["feasible"] for leg in report["legs"]) else "NOT FEASIBLE at this hour"
+    if any(flag["severity"] == "stop" for flag in report["flags"]):
+        can += ", see STOP below"
     variation = report["variation_deg"]
     turned = f"variation {abs(variation):.1f} {'E' if variation >= 0 else 'W'}"
     lines = [f"{report['route']} - {report['swimmer']}, leaving {start:%A %d %B %Y %H:%M} ({report['zone']})"]

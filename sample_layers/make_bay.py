@@ -183,8 +183,10 @@ def make(path: Path = SAMPLE, say: Progress = lambda _words: None) -> Path:
 
 
 def is_stale(path: Path = SAMPLE) -> bool:
-    """Whether the sample plan is missing or older than a script it is made by."""
-    return not path.exists() or path.stat().st_mtime < max(p.stat().st_mtime for p in HERE.glob("*bay*.py"))
+    """Whether the sample plan is missing or older than its makers: the scripts here, the plan's schema and styles."""
+    plugin = HERE.parent / "plugin"
+    makers = [*HERE.glob("*bay*.py"), *plugin.glob("plan_package/*.py"), *plugin.glob("layers_out/styles/*.py")]
+    return not path.exists() or path.stat().st_mtime < max(maker.stat().st_mtime for maker in makers)
 
 
 if __name__ == "__main__":

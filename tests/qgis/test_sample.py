@@ -12,7 +12,8 @@ import numpy as np
 import pytest
 from osgeo import ogr
 from pyproj import Geod
-from qgis.core import QgsGeometry, QgsVectorLayer
+from qgis.core import QgsApplication, QgsGeometry, QgsVectorLayer
+from qgis.PyQt.QtGui import QColor, QImage
 
 SAMPLE_FOLDER = Path(__file__).resolve().parents[2] / "sample_layers"
 if str(SAMPLE_FOLDER) not in sys.path:
@@ -21,6 +22,8 @@ if str(SAMPLE_FOLDER) not in sys.path:
 import bay_frame  # noqa: E402
 import bay_plan  # noqa: E402
 import bay_water  # noqa: E402
+import chart_picture  # noqa: E402
+import demo  # noqa: E402
 import make_bay  # noqa: E402
 from bay_shape import Seabed  # noqa: E402
 
@@ -261,3 +264,117 @@ def test_a_plan_that_is_newer_than_its_scripts_is_not_stale(tmp_path):
     assert make_bay.is_stale(path)
     path.touch()
     assert not make_bay.is_stale(path)
+
+
+@pytest.fixture(scope="module")
+def provider(qgis_app):
+    """The Tideleg provider, taken away again only if it was not there before."""
+    from tideleg.processing.provider import TidelegProvider
+
+    registry = QgsApplication.processingRegistry()
+    present = registry.providerById("tideleg")
+    if present:
+        yield present
+        return
+    added = TidelegProvider()
+    registry.addProvider(added)
+    yield added
+    registry.removeProvider(added)
+
+
+@pytest.fixture(scope="module")
+def planned(package, provider, tmp_path_factory) -> dict[str, tuple[demo.Report, Path]]:
+    folder = tmp_path_factory.mktemp("out")
+    return {
+        route: (demo.plan_swim(package, route, folder / demo.slug(route)), folder / demo.slug(route))
+        for route in bay_plan.ROUTES
+    }
+
+
+def flags_of(report: demo.Report, kind: str) -> list[dict]:
+    return [flag for flag in report["flags"] if flag["kind"] == kind]
+
+
+def test_the_easy_route_can_be_swum_at_the_samples_hour(planned):
+    report, _ = planned["Inner reef and home"]
+    assert report["feasible"]
+    assert 2500.0 < report["total_m"] < 3500.0
+    assert not [flag for flag in report["flags"] if flag["severity"] == "stop"]
+    fairway = flags_of(report, "channel")
+    assert len(fairway) == 2
+    assert min(flag["crossing_angle_deg"] for flag in fairway) > 70.0
+
+
+def test_the_outer_route_has_a_leg_that_cannot_be_swum_at_the_samples_hour(planned):
+    report, _ = planned["Round by the Spindle"]
+    assert not report["feasible"]
+    [stuck] = [leg for leg in report["legs"] if not leg["feasible"]]
+    assert (stuck["from"], stuck["to"]) == ("The Spindle", "Elbow North")
+    assert stuck["reason"]
+
+
+def test_the_outer_route_can_be_swum_two_hours_later(package, provider, tmp_path):
+    later = dt.datetime.fromisoformat(bay_plan.DEPART) + dt.timedelta(hours=2)
+    report = demo.plan_swim(package, "Round by the Spindle", tmp_path / "later", later.isoformat())
+    assert report["feasible"]
+    assert dt.datetime.fromisoformat(report["depart"]).hour == 12
+
+
+def test_the_slanting_route_crosses_the_fairway_obliquely_and_meets_a_ferry(planned):
+    report, _ = planned["Slantwise from the slip"]
+    assert all(leg["feasible"] for leg in report["legs"])
+    first_leg = {flag["name"]: flag for flag in flags_of(report, "channel") if flag["leg"] == 1}
+    assert {"Slip lane", bay_plan.FERRY, "Ostrel fairway, inner reach"} <= set(first_leg)
+    assert first_leg["Ostrel fairway, inner reach"]["crossing_angle_deg"] < 60.0
+    assert first_leg[bay_plan.FERRY]["severity"] == "stop"
+
+
+def test_streams_near_the_marks_of_the_easy_route_are_moderate(planned):
+    report, _ = planned["Inner reef and home"]
+    assert max(leg["stream_kn"] for leg in report["legs"]) < 1.0
+    assert max(leg["stream_kn"] for leg in report["legs"]) > 0.1
+
+
+@pytest.mark.parametrize("name", ["report.json", "legs.csv", "marks.gpx", "card.pdf", demo.RESULT_LAYERS])
+def test_every_route_leaves_its_files(planned, name):
+    for _, folder in planned.values():
+        assert (folder / name).stat().st_size > 200
+
+
+def test_the_card_becomes_a_picture_with_ink_on_it(planned):
+    _, folder = planned["Inner reef and home"]
+    picture = QImage(str(demo.picture_of_card(folder / "card.pdf")))
+    dark = sum(
+        QColor(picture.pixel(x, y)).lightness() < 90
+        for x in range(0, picture.width(), 4)
+        for y in range(0, picture.height(), 4)
+    )
+    share = dark * 16 / (picture.width() * picture.height())
+    assert 0.01 < share < 0.5
+
+
+def test_the_chart_shows_land_sea_and_the_swum_track(package, planned):
+    _, folder = planned["Inner reef and home"]
+    layers = demo.chart_layers(package, folder, "Inner reef and home")
+    picture = QImage(str(demo.draw_chart(layers, folder / "map.png", "Inner reef and home")))
+    seen = {
+        QColor(picture.pixel(x, y)).name() for x in range(0, picture.width(), 2) for y in range(0, picture.height(), 2)
+    }
+    assert {chart_picture.SEA.name(), chart_picture.SWUM} <= seen
+    assert QColor(picture.pixel(60, picture.height() - 60)).name() not in (chart_picture.SEA.name(), "#ffffff")
+
+
+def test_the_words_say_legs_stops_and_flags(planned):
+    from demo_words import flag_sentences, headline, legs_table, stop_lines
+
+    report, _ = planned["Round by the Spindle"]
+    table = "\n".join(legs_table(report))
+    assert all(leg["from"] in table and leg["to"] in table for leg in report["legs"])
+    assert "Leg 3 cannot be swum: " in table
+    assert "NOT FEASIBLE" in headline(report)[1]
+    assert [line.split(":")[0].strip() for line in stop_lines(report)] == [
+        "East Shoulder",
+        "The Spindle",
+        "Elbow North",
+    ]
+    assert flag_sentences(report)[0].startswith("  STOP: ")
