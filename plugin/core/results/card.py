@@ -42,7 +42,7 @@ def card_distance(distance_m: float) -> str:
 
 def card_angle(angle_deg: float, step_deg: float = 1.0) -> str:
     """Three digits, to the nearest step, north as 000."""
-    return f"{math.floor(angle_deg / step_deg + 0.5) * step_deg % 360.0:03.0f}"
+    return f"{round(angle_deg / step_deg) * step_deg % 360.0:03.0f}"
 
 
 def position_text(lon: float, lat: float) -> str:
@@ -148,4 +148,7 @@ def route_places(plan: SwimPlan) -> list[Place]:
 
 def distinct_places(plan: SwimPlan) -> list[Place]:
     """The places, each once: a beach that is both entry and exit stands on the sketch once."""
-    return list({place.key: place for place in reversed(route_places(plan))}.values())[::-1]
+    found: dict[tuple[str, float, float], Place] = {}
+    for place in route_places(plan):
+        found.setdefault(place.key, place)
+    return list(found.values())

@@ -1,0 +1,214 @@
+"""What stands above and below the rows of the card: title, turn-back line, flags, tides, light, depths, cautions."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from ..core.results.card import (
+    clock_down,
+    clock_nearest,
+    day_text,
+    dive_stops,
+    offset_text,
+    variation_text,
+    worst_first,
+)
+from ..core.results.swim_plan import Stop, SwimPlan
+from .block import (
+    BIG_DROP_MM,
+    BIG_LINE_MM,
+    SMALL_DROP_MM,
+    SMALL_LINE_MM,
+    Block,
+    Item,
+    flowing,
+    small_lines,
+    space,
+    stacked,
+    wrapped,
+)
+from .leg_rows import ROW_WIDTH_MM
+from .paper import BIG, BIG_BOLD, SMALL, SMALL_BOLD, Paper
+from .words import tr
+
+MOST_MOMENTS = 4  # of tides, and of turns of the stream: those nearest to the swim
+DEPTH_NAME_MM = 44.0
+DEPTH_COLUMN_MM = 30.0
+FLAG_LINES = 2
+
+
+def title(plan: SwimPlan) -> Block:
+    """Route, day, zone and swimmer; the zone is said here and nowhere else."""
+    stamp = tr("PREDICTED")
+    stamp_width = SMALL_BOLD.width(stamp) + 4.0
+    about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
+    about += [tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else []
+
+    def draw(paper: Paper, x: float, y: float) -> None:
+        paper.text(plan.route, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=ROW_WIDTH_MM - stamp_width - 4.0)
+        paper.box(x + ROW_WIDTH_MM - stamp_width, y, stamp_width, SMALL_LINE_MM + 0.6, fill="black")
+        paper.text(stamp, x + ROW_WIDTH_MM - stamp_width + 2.0, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, inverted=True)
+
+    head = [Block(height_mm=SMALL_LINE_MM + 1.0, draw=draw), wrapped(", ".join(about), ROW_WIDTH_MM, 2)]
+    return stacked(head + ([wrapped(plan.title, ROW_WIDTH_MM, 2)] if plan.title else []) + [space(1.0)])
+
+
+def turn_back() -> Block:
+    """The inverted block with room to write the turn-back time and the other exit by hand."""
+    before, after = tr("TURN BACK BY"), tr("ELSE EXIT")
+    height = BIG_LINE_MM + 4.0
+
+    def draw(paper: Paper, x: float, y: float) -> None:
+        paper.box(x, y + 1.0, ROW_WIDTH_MM, height - 2.0, fill="black")
+        left, baseline = x + 3.0, y + 2.0 + BIG_DROP_MM
+        box_width = (ROW_WIDTH_MM - BIG_BOLD.width(before) - BIG_BOLD.width(after) - 17.0) / 2.0
+        for words in (before, after):
+            paper.text(words, left, baseline, BIG_BOLD, inverted=True)
+            left += BIG_BOLD.width(words) + 3.0
+            paper.box(left, y + 2.2, box_width, height - 4.4)
+            left += box_width + 5.0
+
+    return Block(height_mm=height, draw=draw)
+
+
+def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Block:
+    """The gravest flags in words, within so many lines; how many are not shown is said."""
+    leads = {"stop": tr("STOP:"), "warn": tr("WARNING:"), "note": tr("note:")}
+    found = worst_first(plan.flags)
+    lines: list[str] = []
+    shown = 0
+    for flag in found:
+        words = SMALL.wrap(f"{leads[flag.severity]} {flag.message}", width_mm, FLAG_LINES)
+        # The last line is kept free for the count as long as more flags wait.
+        if len(lines) + len(words) > max_lines - (shown + 1 < len(found)):
+            break
+        lines += words
+        shown += 1
+    if shown < len(found):
+        lines.append(tr("{count} more flags: read the report.").format(count=len(found) - shown))
+    return small_lines(lines or [tr("No flags. Feasible is not safe.")])
+
+
+def foot(plan: SwimPlan, width_mm: float, depth_rows: int) -> Block:
+    """Alarm and light, high and low waters, turns of the stream, depths by the hour, line, variation."""
+    parts = [flowing(_limits(plan) + _tides(plan), width_mm)]
+    turns = _turns(plan)
+    if turns:
+        parts += [wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]
+    parts += [_depths(plan, width_mm, depth_rows), wrapped(_small_print(plan), width_mm, 5)]
+    return stacked(parts)
+
+
+def caution() -> Block:
+    """The last line of every card."""
+    words = tr("Predicted, not observed. Not for navigation of vessels. Never dive alone.")
+    return wrapped(words, ROW_WIDTH_MM, 2)
+
+
+def _limits(plan: SwimPlan) -> list[Item]:
+    limits = ((tr("ALARM"), plan.alarm), (tr("sunset"), plan.sunset))
+    return [
+        Item(before=word, clock=clock_down(moment), after="" if same_day(plan, moment) else day_text(moment))
+        for word, moment in limits
+        if moment is not None
+    ]
+
+
+def same_day(plan: SwimPlan, moment: datetime) -> bool:
+    """True for a moment on the day of departure: the day is then not said again."""
+    return day_text(moment) == day_text(plan.depart)
+
+
+def _tides(plan: SwimPlan) -> list[Item]:
+    near = _nearest([(tide.moment, tide) for tide in plan.tides], plan)
+    return [
+        Item(
+            before=tide.kind,
+            clock=clock_nearest(tide.moment),
+            after="" if tide.height_m is None else f"{tide.height_m:.1f} m",
+        )
+        for tide in near
+    ]
+
+
+def _turns(plan: SwimPlan) -> list[Item]:
+    near = _nearest([(turn.moment, turn) for turn in plan.stream_turns], plan)
+    return [
+        Item(
+            before="",
+            clock=clock_nearest(turn.moment),
+            after=f"{turn.rate_kn:.1f} kn",
+            set_deg=turn.set_after_deg,
+        )
+        for turn in near
+    ]
+
+
+def _nearest(moments: list[tuple[datetime, object]], plan: SwimPlan) -> list:
+    """The few that are nearest to the middle of the swim, in order of time."""
+    middle = plan.depart if plan.arrive is None else plan.depart + (plan.arrive - plan.depart) / 2
+    near = sorted(moments, key=lambda pair: abs(pair[0] - middle))[:MOST_MOMENTS]
+    return [what for _, what in sorted(near, key=lambda pair: pair[0])]
+
+
+def _depths(plan: SwimPlan, width_mm: float, most_rows: int) -> Block:
+    """Depth at the marks on the full hours round the stay; a dash where an hour is not a mark's own."""
+    stops = dive_stops(plan)
+    hours = sorted({moment for stop in stops for moment, _ in stop.depth_by_hour})
+    if not hours:
+        return space(0.0)
+    room = int((width_mm - DEPTH_NAME_MM) / DEPTH_COLUMN_MM)
+    groups = _hour_groups(stops[:most_rows], room)
+    blocks = [_depth_table(rows, columns) for rows, columns in groups]
+    left_out = len(stops) - sum(len(rows) for rows, _ in groups)
+    if left_out:
+        blocks.append(wrapped(tr("Depths of {count} more marks are not shown.").format(count=left_out), width_mm, 1))
+    return stacked(blocks)
+
+
+def _hour_groups(stops: list[Stop], room: int) -> list[tuple[list[Stop], list[datetime]]]:
+    """Stops that share a line of hours, as long as their hours together fit the columns; in swimming order."""
+    groups: list[tuple[list[Stop], list[datetime]]] = []
+    for stop in stops:
+        own = [moment for moment, _ in stop.depth_by_hour][:room]
+        together = sorted(set(own) | set(groups[-1][1])) if groups else own
+        if groups and len(together) <= room:
+            groups[-1] = ([*groups[-1][0], stop], together)
+        else:
+            groups.append(([stop], own))
+    return groups
+
+
+def _depth_table(stops: list[Stop], hours: list[datetime]) -> Block:
+    def draw(paper: Paper, x: float, y: float) -> None:
+        paper.text(tr("depth, m, at"), x, y + BIG_DROP_MM, SMALL, width=DEPTH_NAME_MM - 2.0)
+        for column, hour in enumerate(hours):
+            left = x + DEPTH_NAME_MM + column * DEPTH_COLUMN_MM
+            paper.text(clock_nearest(hour), left, y + BIG_DROP_MM, BIG)
+            for row, stop in enumerate(stops):
+                depth = dict(stop.depth_by_hour).get(hour)
+                baseline = y + BIG_LINE_MM + row * SMALL_LINE_MM + SMALL_DROP_MM
+                shown = "–" if depth is None else f"{depth:.1f}"
+                paper.text(shown, left, baseline, SMALL, width=BIG.width("00:00"), right=True)
+        for row, stop in enumerate(stops):
+            baseline = y + BIG_LINE_MM + row * SMALL_LINE_MM + SMALL_DROP_MM
+            paper.text(stop.name, x, baseline, SMALL_BOLD, width=DEPTH_NAME_MM - 2.0)
+
+    return Block(height_mm=BIG_LINE_MM + len(stops) * SMALL_LINE_MM, draw=draw)
+
+
+def _small_print(plan: SwimPlan) -> str:
+    words = [] if plan.line_m is None else [tr("Let out up to {line} m of line.").format(line=f"{plan.line_m:g}")]
+    if plan.arrive is None:
+        words.insert(0, tr("No arrival, so no alarm time."))
+    if not plan.tides:
+        words.append(tr("Tide not known."))
+    if not any(stop.depth_by_hour for stop in plan.stops):
+        words.append(tr("Depths not known."))
+    words.append(
+        tr("M is magnetic: variation {variation}, {model}, {day}.").format(
+            variation=variation_text(plan.variation_deg), model=plan.variation_model, day=day_text(plan.variation_date)
+        )
+    )
+    words.append(tr("Set arrows: true north is up."))
+    return " ".join(words)

@@ -1,0 +1,215 @@
+"""A page of a print layout measured in millimetres: text of a given letter height, rules, boxes and arrows in black."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+from qgis.core import (
+    QgsFillSymbol,
+    QgsLayoutItemLabel,
+    QgsLayoutItemPage,
+    QgsLayoutItemPolygon,
+    QgsLayoutItemPolyline,
+    QgsLayoutItemShape,
+    QgsLayoutPoint,
+    QgsLayoutSize,
+    QgsLineSymbol,
+    QgsPrintLayout,
+    QgsTextFormat,
+    QgsUnitTypes,
+)
+from qgis.PyQt.QtCore import QPointF, Qt
+from qgis.PyQt.QtGui import QColor, QFont, QFontInfo, QFontMetricsF, QPolygonF
+
+MM = QgsUnitTypes.LayoutUnit.LayoutMillimeters
+POINTS_PER_MM = 72.0 / 25.4
+# The first that is installed is taken, with its stretch in percent (0: as it is). All are about as narrow.
+FAMILIES = (("DejaVu Sans Condensed", 0), ("Liberation Sans", 0), ("Arial", 0), ("Noto Sans", 0), ("DejaVu Sans", 90))
+MEASURING_PIXELS = 1000  # metrics are taken large, so that hinting does not count
+ELLIPSIS = "…"
+
+
+@dataclass(frozen=True)
+class Lettering:
+    """Letters by the height of their capitals in millimetres: on a wet card that is what can be read or not."""
+
+    cap_mm: float
+    bold: bool = False
+
+    @property
+    def em_mm(self) -> float:
+        """Size of the font in millimetres, large enough that a capital is ``cap_mm`` high."""
+        return self.cap_mm * MEASURING_PIXELS / self._metrics.capHeight()
+
+    @property
+    def ascent_mm(self) -> float:
+        """From the top of the text's box down to the baseline."""
+        return self._metrics.ascent() * self.em_mm / MEASURING_PIXELS
+
+    @property
+    def line_mm(self) -> float:
+        """Height of the text's box."""
+        return self._metrics.height() * self.em_mm / MEASURING_PIXELS
+
+    @property
+    def _metrics(self) -> QFontMetricsF:
+        return _metrics(self.bold)
+
+    def font(self) -> QFont:
+        """The font at its printed size."""
+        font = _font(self.bold)
+        font.setPointSizeF(self.em_mm * POINTS_PER_MM)
+        return font
+
+    def width(self, text: str) -> float:
+        """Width of the text in millimetres."""
+        return self._metrics.horizontalAdvance(text) * self.em_mm / MEASURING_PIXELS
+
+    def elide(self, text: str, width_mm: float) -> str:
+        """The text, cut with an ellipsis where it is wider."""
+        if self.width(text) <= width_mm:
+            return text
+        length = len(text)
+        while length and self.width(text[:length].rstrip() + ELLIPSIS) > width_mm:
+            length -= 1
+        return text[:length].rstrip() + ELLIPSIS
+
+    def wrap(self, text: str, width_mm: float, max_lines: int) -> list[str]:
+        """The text in lines no wider than asked; what does not fit in the last one is cut with an ellipsis."""
+        lines: list[str] = []
+        words = text.split()
+        while words and len(lines) < max_lines - 1:
+            count = 1
+            while count < len(words) and self.width(" ".join(words[: count + 1])) <= width_mm:
+                count += 1
+            lines.append(self.elide(" ".join(words[:count]), width_mm))
+            words = words[count:]
+        return lines + [self.elide(" ".join(words), width_mm)] if words else lines
+
+
+BIG = Lettering(7.05)
+BIG_BOLD = Lettering(7.05, bold=True)
+SMALL = Lettering(4.05)
+SMALL_BOLD = Lettering(4.05, bold=True)
+
+
+@lru_cache(maxsize=1)
+def _chosen_font() -> tuple[str, int]:
+    """Family and stretch: the first of ours that is installed, else whatever Qt has."""
+    installed = ((name, stretch) for name, stretch in FAMILIES if QFontInfo(QFont(name)).family() == name)
+    return next(installed, (QFontInfo(QFont()).family(), 0))
+
+
+def _font(bold: bool) -> QFont:
+    family, stretch = _chosen_font()
+    font = QFont(family)
+    font.setBold(bold)
+    if stretch:
+        font.setStretch(stretch)
+    return font
+
+
+@lru_cache(maxsize=2)
+def _metrics(bold: bool) -> QFontMetricsF:
+    font = _font(bold)
+    font.setPixelSize(MEASURING_PIXELS)
+    return QFontMetricsF(font)
+
+
+class Paper:
+    """Draws on the one page of a layout. All places are millimetres from the top left corner of the page."""
+
+    def __init__(self, layout: QgsPrintLayout, width_mm: float, height_mm: float) -> None:
+        self.layout = layout
+        self.width_mm = width_mm
+        self.height_mm = height_mm
+        page = QgsLayoutItemPage(layout)
+        page.setPageSize(QgsLayoutSize(width_mm, height_mm, MM))
+        layout.pageCollection().addPage(page)
+
+    def text(
+        self,
+        text: str,
+        x: float,
+        baseline: float,
+        letters: Lettering,
+        *,
+        width: float = 0.0,
+        right: bool = False,
+        inverted: bool = False,
+    ) -> None:
+        """One line of text on its baseline; with a width it is cut to it, and set to its right edge if asked."""
+        shown = plain(letters.elide(text, width) if width else text)
+        if not shown:
+            return
+        needed = letters.width(shown)
+        left = x + width - needed if right else x
+        item = QgsLayoutItemLabel(self.layout)
+        item.setText(shown)
+        item.setMarginX(0.0)
+        item.setMarginY(0.0)
+        _set_letters(item, letters, QColor("white" if inverted else "black"))
+        self._place(item, left, baseline - letters.ascent_mm, needed + 2.0, letters.line_mm + 1.0)
+
+    def box(
+        self, x: float, y: float, width: float, height: float, *, fill: str = "white", edge_mm: float = 0.4
+    ) -> None:
+        """A rectangle with a black edge, filled white or black."""
+        item = QgsLayoutItemShape(self.layout)
+        item.setShapeType(QgsLayoutItemShape.Shape.Rectangle)
+        look = {"color": fill, "outline_color": "black", "outline_width": str(edge_mm), "style": "solid"}
+        item.setSymbol(QgsFillSymbol.createSimple(look))
+        self._place(item, x, y, width, height)
+
+    def rule(self, x: float, y: float, width: float, *, thick_mm: float = 0.3) -> None:
+        """A horizontal line."""
+        item = QgsLayoutItemPolyline(QPolygonF([QPointF(x, y), QPointF(x + width, y)]), self.layout)
+        item.setSymbol(QgsLineSymbol.createSimple({"color": "black", "width": str(thick_mm), "capstyle": "flat"}))
+        self.layout.addLayoutItem(item)
+
+    def arrow(self, x: float, y: float, length: float, towards_deg: float) -> None:
+        """A black arrow centred on a place, pointing to where the stream sets, with true north up the page."""
+        shape = ((0.0, 0.5), (0.34, 0.02), (0.12, 0.02), (0.12, -0.5), (-0.12, -0.5), (-0.12, 0.02), (-0.34, 0.02))
+        turn = math.radians(towards_deg)
+        corners = [
+            QPointF(
+                x + length * (across * math.cos(turn) + along * math.sin(turn)),
+                y - length * (along * math.cos(turn) - across * math.sin(turn)),
+            )
+            for across, along in shape
+        ]
+        item = QgsLayoutItemPolygon(QPolygonF(corners), self.layout)
+        item.setSymbol(QgsFillSymbol.createSimple({"color": "black", "outline_style": "no"}))
+        self.layout.addLayoutItem(item)
+
+    def _place(self, item: QgsLayoutItemLabel | QgsLayoutItemShape, x: float, y: float, w: float, h: float) -> None:
+        item.attemptMove(QgsLayoutPoint(x, y, MM))
+        item.attemptResize(QgsLayoutSize(w, h, MM))
+        self.layout.addLayoutItem(item)
+
+
+def plain(text: str) -> str:
+    """The text on one line and without what a layout label would take for an expression to evaluate."""
+    return " ".join(text.split()).replace("[%", "[ %")
+
+
+def text_format(letters: Lettering, color: QColor | None = None) -> QgsTextFormat:
+    """The lettering as QGIS's text format, for scale bars and map labels."""
+    look = QgsTextFormat()
+    look.setFont(letters.font())
+    look.setSize(letters.em_mm * POINTS_PER_MM)
+    look.setSizeUnit(QgsUnitTypes.RenderUnit.RenderPoints)
+    look.setColor(color or QColor("black"))
+    return look
+
+
+def _set_letters(item: QgsLayoutItemLabel, letters: Lettering, color: QColor) -> None:
+    if hasattr(item, "setTextFormat"):  # since 3.24
+        item.setTextFormat(text_format(letters, color))
+    else:
+        item.setFont(letters.font())
+        item.setFontColor(color)
+    item.setHAlign(Qt.AlignmentFlag.AlignLeft)
+    item.setVAlign(Qt.AlignmentFlag.AlignTop)

@@ -1,0 +1,341 @@
+"""The wet card as a real layout, a real PDF and real pixels."""
+
+import re
+from dataclasses import replace
+from itertools import combinations
+
+import numpy as np
+import pytest
+from plans import make_plan
+from qgis.core import (
+    QgsLayoutExporter,
+    QgsLayoutItemLabel,
+    QgsLayoutItemPolygon,
+    QgsLayoutItemScaleBar,
+    QgsPrintLayout,
+    QgsProject,
+)
+from qgis.PyQt.QtCore import QRectF
+from qgis.PyQt.QtGui import QFontMetricsF, QImage
+from tideleg.cards.block import Item
+from tideleg.cards.paper import BIG, BIG_BOLD, SMALL, Paper
+from tideleg.cards.sketch import place_labels
+from tideleg.cards.wet_card import card_layout, choose_page, write_card
+from tideleg.core.errors import SwimPlanError
+from tideleg.core.results.card import position_text
+from tideleg.core.results.swim_plan import Flag
+
+LONG = "The very long slipway below the old light where nobody lands any more"
+PLANS = {
+    "two legs": make_plan(),
+    "six legs": make_plan(legs=6),
+    "twelve legs, the tenth not swimmable": make_plan(legs=12, unswimmable=(10,)),
+    "twenty legs": make_plan(legs=20),
+    "nothing known": make_plan(bare=True),
+    "five headings a leg": make_plan(legs=3, headings_per_leg=5),
+    "thirty headings a leg": make_plan(legs=6, headings_per_leg=30),
+    "long names": make_plan(legs=5, names=(LONG, LONG, LONG + " at all", "[% 1 + 1 %]", "W" * 200)),
+    "date line, south": make_plan(legs=4, lon=179.998, lat=-47.98, zone="Pacific/Auckland"),
+    "70 N": make_plan(legs=4, lon=-9.0, lat=70.0, zone="UTC"),
+    "many flags": make_plan(
+        flags=tuple(
+            Flag(kind="channel", severity="warn", message=f"Mind gut {n}, " + "it is deep, " * 20, points=((0.0, 0.0),))
+            for n in range(12)
+        )
+    ),
+}
+MM = 25.4
+
+
+@pytest.fixture(scope="module")
+def cards(qgis_app):
+    """Layout and map of every plan, with its page as grey levels (height, width, 3)."""
+    made = {}
+    for name, plan in PLANS.items():
+        layout, chart = card_layout(plan)
+        image = QgsLayoutExporter(layout).renderPageToImage(0, dpi=100).convertToFormat(QImage.Format.Format_RGB32)
+        raw = image.constBits().asarray(image.sizeInBytes())
+        pixels = np.array(raw, dtype=np.uint8).reshape(image.height(), image.width(), 4)[:, :, :3].astype(int)
+        made[name] = (layout, chart, pixels)
+    return made
+
+
+def every_card(function):
+    return pytest.mark.parametrize("name", PLANS)(function)
+
+
+def labels_of(layout):
+    return [item for item in layout.items() if isinstance(item, QgsLayoutItemLabel)]
+
+
+def texts_of(layout):
+    return [label.currentText() for label in labels_of(layout)]
+
+
+def font_of(label):
+    return label.textFormat().font() if hasattr(label, "setTextFormat") else label.font()
+
+
+def cap_mm(label):
+    font = font_of(label)
+    size = label.textFormat().size() if hasattr(label, "setTextFormat") else font.pointSizeF()
+    font.setPixelSize(1000)
+    return QFontMetricsF(font).capHeight() / 1000.0 * size * MM / 72.0
+
+
+def letters_of(label):
+    tall = cap_mm(label) > 5.0
+    return (BIG_BOLD if font_of(label).bold() else BIG) if tall else SMALL
+
+
+def ink(label):
+    """The box of the capitals, in page millimetres, narrowed so that touching is not overlapping."""
+    letters = letters_of(label)
+    font = font_of(label)
+    font.setPixelSize(1000)
+    width = QFontMetricsF(font).horizontalAdvance(label.currentText()) / 1000.0 * letters.em_mm
+    top = label.scenePos().y() + letters.ascent_mm - letters.cap_mm
+    return QRectF(label.scenePos().x(), top, width, letters.cap_mm).adjusted(0.2, 0.2, -0.2, -0.2)
+
+
+@every_card
+def test_a_card_is_one_page_and_nothing_leaves_it(cards, name):
+    layout, _, _ = cards[name]
+    assert layout.pageCollection().pageCount() == 1
+    size = layout.pageCollection().page(0).pageSize()
+    page = QRectF(5.0, 5.0, size.width() - 10.0, size.height() - 10.0)  # what most printers can print
+    for label in labels_of(layout):
+        assert page.contains(ink(label)), label.currentText()
+
+
+@every_card
+def test_no_words_lie_over_others(cards, name):
+    boxes = [(label.currentText(), ink(label)) for label in labels_of(cards[name][0])]
+    for (one, box), (other, second) in combinations(boxes, 2):
+        assert not box.intersects(second), (one, other)
+
+
+@every_card
+def test_columns_keep_to_their_half(cards, name):
+    layout, _, _ = cards[name]
+    width = layout.pageCollection().page(0).pageSize().width()
+    for label in labels_of(layout):
+        box = ink(label)
+        half = 0 if box.left() < 210.0 else 1
+        assert box.left() >= 210.0 * half + 7.9 and box.right() <= min(width, 210.0 * (half + 1)) - 7.9
+
+
+@every_card
+def test_headings_and_times_are_seven_millimetres_high_and_the_rest_four(cards, name):
+    for label in labels_of(cards[name][0]):
+        text = label.currentText()
+        is_time = re.fullmatch(r"\d\d:\d\d", text)
+        is_heading = re.fullmatch(r"\d{3}M", text) and font_of(label).bold()
+        assert cap_mm(label) >= (7.0 if is_time or is_heading else 4.0), text
+
+
+@every_card
+def test_the_card_is_black_and_white(cards, name):
+    _, _, pixels = cards[name]
+    assert (pixels[:, :, 0] == pixels[:, :, 1]).all() and (pixels[:, :, 1] == pixels[:, :, 2]).all()
+    assert (pixels.mean(axis=2) < 64).mean() > 0.02
+
+
+def map_pixels(chart, pixels):
+    scale = 100.0 / MM
+    x, y, w, h = chart.scenePos().x(), chart.scenePos().y(), chart.rect().width(), chart.rect().height()
+    inset = 1.0
+    rows = slice(int((y + inset) * scale), int((y + h - inset) * scale))
+    return pixels[rows, int((x + inset) * scale) : int((x + w - inset) * scale)]
+
+
+@every_card
+def test_the_sketch_is_not_blank(cards, name):
+    _, chart, pixels = cards[name]
+    inside = map_pixels(chart, pixels)
+    assert (inside < 128).any(axis=2).sum() > 300
+
+
+def test_the_sketch_hatches_land_lightly(cards):
+    def darkness_of_the_west(name):
+        _, chart, pixels = cards[name]
+        inside = map_pixels(chart, pixels)
+        return (inside[:, : inside.shape[1] // 10] < 250).any(axis=2).mean()
+
+    assert 0.05 < darkness_of_the_west("two legs") < 0.5
+    assert darkness_of_the_west("nothing known") == 0.0
+
+
+@every_card
+def test_the_sketch_is_north_up_in_metres_and_holds_the_swim(cards, name):
+    _, chart, _ = cards[name]
+    assert chart.mapRotation() == 0.0 and "tmerc" in chart.crs().toProj()
+    plan = PLANS[name]
+    assert plan.total_m / 8.0 < max(chart.extent().width(), chart.extent().height()) < 40.0 * plan.total_m
+
+
+def longest_run(dark):
+    """Length of the longest row of True in a row of a grid of truth values."""
+    best = 0
+    for row in dark:
+        edges = np.flatnonzero(np.diff(np.concatenate([[0], row.astype(int), [0]])))
+        best = max([best, *(edges[1::2] - edges[::2])])
+    return best
+
+
+@every_card
+def test_the_scale_bar_is_as_long_as_it_says(cards, name):
+    layout, chart, pixels = cards[name]
+    bar = next(item for item in layout.items() if isinstance(item, QgsLayoutItemScaleBar))
+    scale = 100.0 / MM
+    left, below = chart.scenePos().x(), chart.scenePos().y() + chart.rect().height()
+    strip = pixels[int((below + 1.0) * scale) : int((below + 11.0) * scale), int(left * scale) :]
+    drawn_mm = longest_run(strip[:, : int(0.7 * chart.rect().width() * scale)].mean(axis=2) < 128) / scale
+    metres_a_mm = chart.extent().width() / chart.rect().width()
+    said_mm = bar.unitsPerSegment() * bar.numberOfSegments() / metres_a_mm
+    assert drawn_mm == pytest.approx(said_mm, abs=0.8)
+    assert 0.1 * chart.rect().width() < said_mm < 0.45 * chart.rect().width() and bar.unitLabel() == "m"
+
+
+@every_card
+def test_every_leg_stands_on_the_card(cards, name):
+    plan, texts = PLANS[name], texts_of(cards[name][0])
+    for leg in plan.legs:
+        assert str(leg.number) in texts
+        assert position_text(leg.end_lon, leg.end_lat) in texts
+        if leg.feasible:
+            assert leg.card_heading in texts
+
+
+def test_a_row_reads_as_the_plan_says(cards):
+    plan, texts = PLANS["two legs"], texts_of(cards["two legs"][0])
+    leg = plan.legs[0]
+    assert {"050M", "064M", "09:40", "10:05", "25", "700 m", "0.5", "Gannet Heads"} <= set(texts)
+    assert leg.minutes == pytest.approx(24.15, abs=0.01)  # printed as 25
+
+
+def test_the_foot_says_what_the_water_and_the_light_do(cards):
+    texts = texts_of(cards["two legs"][0])
+    assert {"ALARM", "sunset", "20:04", "HW", "14:21", "4.1 m", "LW", "08:12", "11:34", "0.1 kn"} <= set(texts)
+    joined = " ".join(texts)
+    assert "TURN BACK BY" in joined and "ELSE EXIT" in joined and "PREDICTED" in texts
+    assert "variation 4.0°W" in joined and "30 m of line" in joined and "INVENTED - NOT FOR NAVIGATION" in joined
+    assert "STOP: Leg 2 enters Tern Reserve" in joined
+    assert {"9.4", "9.8", "10.2"} <= set(texts)
+
+
+def test_the_zone_is_printed_once(cards):
+    assert sum("Atlantic/Azores" in text for text in texts_of(cards["twenty legs"][0])) == 1
+
+
+def test_what_is_not_known_is_said_not_left_out(cards):
+    joined = " ".join(texts_of(cards["nothing known"][0]))
+    assert "Tide not known." in joined and "Depths not known." in joined and "No flags. Feasible is not safe." in joined
+
+
+def test_a_leg_that_cannot_be_swum_says_so_and_why(cards):
+    texts = texts_of(cards["twelve legs, the tenth not swimmable"][0])
+    assert texts.count("NOT SWIMMABLE") == 1 and texts.count("NOT REACHED") == 2
+    assert any(text.startswith("Across-stream 1.1 kn") for text in texts)
+    assert "No arrival, so no alarm time." in " ".join(texts)
+
+
+def test_new_headings_on_a_leg_are_listed_by_time(cards):
+    texts = texts_of(cards["five headings a leg"][0])
+    assert {"09:45", "060M", "09:50", "070M"} <= set(texts)
+
+
+def test_headings_past_counting_are_counted(cards):
+    assert any(re.search(r"and \d+ more new headings", text) for text in texts_of(cards["thirty headings a leg"][0]))
+
+
+def test_flags_past_the_room_are_counted(cards):
+    joined = " ".join(texts_of(cards["many flags"][0]))
+    shown = len(re.findall(r"WARNING: Mind gut", joined))
+    assert shown >= 2 and f"{12 - shown} more flags" in joined
+
+
+def test_an_expression_in_a_name_is_not_evaluated(cards):
+    texts = texts_of(cards["long names"][0])
+    assert "[ % 1 + 1 %]" in texts and "2" in texts and texts.count("2") == 1  # the 2 is the second leg's number
+
+
+def test_a_page_grows_before_letters_shrink():
+    sizes = {legs: choose_page(make_plan(legs=legs)).width_mm for legs in (1, 2, 6, 8, 12, 20)}
+    assert sizes[1] == sizes[2] == sizes[6] == 210.0
+    assert sizes[12] == sizes[20] == 420.0
+
+
+def test_legs_that_fit_no_page_are_named_on_it(qgis_app):
+    layout, _ = card_layout(make_plan(legs=40))
+    texts = texts_of(layout)
+    said = next(text for text in texts if text.startswith("LEGS "))
+    first = int(re.fullmatch(r"LEGS (\d+)-40 ARE NOT ON THIS CARD", said).group(1))
+    assert 15 < first <= 40 and str(first - 1) in texts
+
+
+def test_an_arrow_points_to_where_the_stream_sets(qgis_app):
+    layout = QgsPrintLayout(QgsProject.instance())
+    paper = Paper(layout, 210.0, 297.0)
+    for towards, direction in ((0.0, (0, -1)), (90.0, (1, 0)), (200.0, (-0.342, 0.940))):
+        paper.arrow(100.0, 100.0, 10.0, towards)
+        item = [found for found in layout.items() if isinstance(found, QgsLayoutItemPolygon)][0]
+        tip = item.mapToScene(item.nodes()[0])
+        assert ((tip.x() - 100.0) / 5.0, (tip.y() - 100.0) / 5.0) == pytest.approx(direction, abs=0.01)
+        layout.removeLayoutItem(item)
+
+
+def test_a_stream_of_nothing_has_no_arrow(qgis_app):
+    def arrows(plan):
+        return sum(isinstance(item, QgsLayoutItemPolygon) for item in card_layout(plan)[0].items())
+
+    plan = make_plan(bare=True)
+    still = replace(plan, legs=tuple(replace(leg, stream_kn=0.01) for leg in plan.legs))
+    assert arrows(plan) - arrows(still) == 2
+
+
+def test_a_stream_that_is_not_known_is_not_nothing(qgis_app):
+    plan = make_plan(bare=True)
+    unknown = replace(plan, legs=tuple(replace(leg, stream_kn=None, stream_set_deg=None) for leg in plan.legs))
+    texts = texts_of(card_layout(unknown)[0])
+    assert texts.count("not known") == 2 and "0.0" not in texts
+
+
+def test_names_stand_on_the_sketch_and_numbers_when_there_are_too_many():
+    assert place_labels(make_plan(), 194.0) == ["Kettle Slip", "Gannet Heads"]
+    assert place_labels(make_plan(legs=6), 80.0) == ["6", "1", "2", "3", "4", "5"]
+    assert place_labels(make_plan(legs=6), 194.0)[1] == "Gannet Heads"
+
+
+def test_an_item_is_as_wide_as_its_parts():
+    plain = Item(before="HW", clock="14:21")
+    assert Item(before="HW", clock="14:21", after="4.1 m").width_mm > plain.width_mm > BIG.width("14:21")
+
+
+def test_wrapping_loses_no_word_and_cuts_with_an_ellipsis():
+    text = "one two three four five six seven eight nine ten " * 3
+    lines = SMALL.wrap(text, 60.0, 99)
+    assert " ".join(lines).split() == text.split() and all(SMALL.width(line) <= 60.0 for line in lines)
+    cut = SMALL.wrap(text, 60.0, 2)
+    assert len(cut) == 2 and cut[1].endswith("…") and SMALL.width(cut[1]) <= 60.0
+    assert SMALL.elide("W" * 99, 20.0).endswith("…") and SMALL.elide("short", 99.0) == "short"
+
+
+def test_pdf_and_png_are_written_and_the_users_project_is_left_alone(tmp_path, qgis_app):
+    project = QgsProject.instance()
+    before = (list(project.mapLayers()), project.isDirty(), len(project.layoutManager().layouts()))
+    write_card(make_plan(), tmp_path / "new" / "card.pdf", png_path=tmp_path / "new" / "card.png")
+    assert sorted(path.name for path in (tmp_path / "new").iterdir()) == ["card.pdf", "card.png"]
+    pdf = (tmp_path / "new" / "card.pdf").read_bytes()
+    assert pdf.startswith(b"%PDF") and re.search(rb"/Count 1\b", pdf)
+    image = QImage(str(tmp_path / "new" / "card.png"))
+    assert image.width() / image.height() == pytest.approx(210.0 / 297.0, abs=1e-3)
+    assert (list(project.mapLayers()), project.isDirty(), len(project.layoutManager().layouts())) == before
+
+
+def test_a_place_that_cannot_be_written_is_named_and_what_was_there_stays(tmp_path, qgis_app):
+    old = tmp_path / "card.pdf"
+    old.mkdir()
+    with pytest.raises(SwimPlanError, match="card.pdf"):
+        write_card(make_plan(), old)
+    assert [path.name for path in tmp_path.iterdir()] == ["card.pdf"] and old.is_dir()
