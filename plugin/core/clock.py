@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta, timezone, tzinfo
+from functools import lru_cache
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -15,6 +16,7 @@ from .vendored import ensure_vendored
 UTC = timezone.utc
 
 
+@lru_cache(maxsize=64)
 def zone_named(name: str) -> tzinfo:
     """Time zone of an IANA name; SwimPlanError where there is none of that name."""
     ensure_vendored()

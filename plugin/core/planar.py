@@ -43,15 +43,24 @@ class PlanarArea:
         blocks = [xy_m[start : start + size] for start in range(0, len(xy_m), size)]
         return np.concatenate([distance_to_segments(block, self.edges)[0].min(axis=1) for block in blocks])
 
-    def stretches(self, track_xy_m: np.ndarray) -> list[tuple[float, float]]:
-        """Stretches of the track (n, 2) inside, as (start, end) in fractional vertex numbers 0..n-1."""
-        track = np.asarray(track_xy_m, dtype=float).reshape(-1, 2)
-        if len(track) < 2 or not boxes_touch(self.bounds[None, :], bounds_of(track))[0]:
-            return []
-        breaks = np.unique(np.concatenate([[0.0, len(track) - 1.0], _crossings(track, self.edges)]))
-        middles = along(track, (breaks[1:] + breaks[:-1]) / 2.0)
-        inside = self.contains(middles)
-        return _merged(breaks, inside)
+
+def stretches_inside(areas: list[PlanarArea], track_xy_m: np.ndarray) -> list[tuple[int, float, float]]:
+    """Stretches of a track (n, 2) inside areas: (number of the area, start, end), in fractional vertex numbers 0..n-1."""
+    track = np.asarray(track_xy_m, dtype=float).reshape(-1, 2)
+    if len(track) < 2 or not areas:
+        return []
+    edges = np.concatenate([area.edges for area in areas])
+    owner = np.repeat(np.arange(len(areas)), [len(area.edges) for area in areas])
+    position, edge = _crossings(track, edges)
+    found = []
+    for number, area in enumerate(areas):
+        here = position[owner[edge] == number]
+        # A track that never crosses the boundary is inside from its first vertex on, or not at all.
+        if len(here) or area.contains(track[:1])[0]:
+            breaks = np.unique(np.concatenate([[0.0, len(track) - 1.0], here]))
+            inside = area.contains(along(track, (breaks[1:] + breaks[:-1]) / 2.0))
+            found += [(number, start, end) for start, end in _merged(breaks, inside)]
+    return found
 
 
 def bounds_of(xy_m: np.ndarray) -> np.ndarray:
@@ -61,17 +70,19 @@ def bounds_of(xy_m: np.ndarray) -> np.ndarray:
 
 def boxes_touch(boxes: np.ndarray, box: np.ndarray, margin_m: float = 0.0) -> np.ndarray:
     """Which of the boxes (n, 4) touch the box (4,) widened by a margin, shape (n,)."""
-    low, high = box[:2] - margin_m, box[2:] + margin_m
-    return np.all((boxes[:, :2] <= high) & (boxes[:, 2:] >= low), axis=1)
+    low_x, low_y, high_x, high_y = box + margin_m * np.array([-1.0, -1.0, 1.0, 1.0])
+    return (boxes[:, 0] <= high_x) & (boxes[:, 2] >= low_x) & (boxes[:, 1] <= high_y) & (boxes[:, 3] >= low_y)
 
 
 def along(track: np.ndarray, position: ArrayLike) -> np.ndarray:
-    """Values of a track's rows (n, ...) at fractional row numbers, linear between the rows."""
+    """Values of a track's rows, (n,) or (n, 2), at fractional row numbers 0..n-1, linear between them; n is 2 or more."""
     position = np.asarray(position, dtype=float)
-    row = np.clip(np.floor(position).astype(int), 0, max(len(track) - 2, 0))
-    share = (position - row).reshape(position.shape + (1,) * (track.ndim - 1))
-    after = np.minimum(row + 1, len(track) - 1)
-    return track[row] + (track[after] - track[row]) * share
+    row = np.minimum(position.astype(int), len(track) - 2)
+    share = position - row
+    if track.ndim > 1:
+        share = share[..., None]
+    first = track[row]
+    return first + (track[row + 1] - first) * share
 
 
 def part_of(track: np.ndarray, start: float, end: float) -> np.ndarray:
@@ -124,21 +135,19 @@ def _odd_crossings(xy_m: np.ndarray, edges: np.ndarray) -> np.ndarray:
     return np.sum(straddles & east_of, axis=1) % 2 == 1
 
 
-def _crossings(track: np.ndarray, edges: np.ndarray) -> np.ndarray:
-    """Fractional vertex numbers at which a track crosses any of the edges (parallel touches left out)."""
-    box = bounds_of(track)
+def _crossings(track: np.ndarray, edges: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Where a track crosses edges (parallel touches left out): fractional vertex numbers, and the edges' numbers."""
     boxes = np.hstack([np.minimum(edges[:, :2], edges[:, 2:]), np.maximum(edges[:, :2], edges[:, 2:])])
-    edges = edges[boxes_touch(boxes, box)]
-    found = []
-    size = max(1, 2_000_000 // max(len(edges), 1))
-    for block in range(0, len(track) - 1, size):
-        part = track[block : block + size + 1]
-        found.append(block + _crossings_of_block(part, edges))
-    return np.concatenate(found)
+    near = np.flatnonzero(boxes_touch(boxes, bounds_of(track)))
+    # Blocks keep the table of segments by edges within some tens of megabytes.
+    size = max(1, 1_000_000 // max(len(near), 1))
+    found = [_crossings_of_block(track, block, size, edges[near]) for block in range(0, len(track) - 1, size)]
+    return np.concatenate([position for position, _ in found]), near[np.concatenate([edge for _, edge in found])]
 
 
-def _crossings_of_block(track: np.ndarray, edges: np.ndarray) -> np.ndarray:
-    start, step = track[:-1, None, :], np.diff(track, axis=0)[:, None, :]
+def _crossings_of_block(track: np.ndarray, block: int, size: int, edges: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    part = track[block : block + size + 1]
+    start, step = part[:-1, None, :], np.diff(part, axis=0)[:, None, :]
     edge_start, edge_step = edges[None, :, :2], (edges[:, 2:] - edges[:, :2])[None]
     offset = edge_start - start
     denominator = _cross(step, edge_step)
@@ -146,8 +155,8 @@ def _crossings_of_block(track: np.ndarray, edges: np.ndarray) -> np.ndarray:
         share = _cross(offset, edge_step) / denominator
         on_edge = _cross(offset, step) / denominator
     hit = (denominator != 0.0) & (share >= 0.0) & (share <= 1.0) & (on_edge >= 0.0) & (on_edge <= 1.0)
-    segment = np.nonzero(hit)[0]
-    return segment + share[hit]
+    segment, edge = np.nonzero(hit)
+    return block + segment + share[hit], edge
 
 
 def _cross(first: np.ndarray, second: np.ndarray) -> np.ndarray:

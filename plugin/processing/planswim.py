@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
     QgsFeatureSink,
@@ -24,11 +24,12 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
-from ..core.results.swim_plan import SwimPlan
-from ..core.solve.request import SwimRequest
-from ..core.solve.swim import SwimCancelled, SwimWay
-from ..layers_in.swim_in import SwimAsked, request_from
 from ..version import tideleg_version
+
+# What computes is imported when it is first needed: QGIS must not start slower for it.
+if TYPE_CHECKING:
+    from ..core.results.swim_plan import SwimPlan
+    from ..core.solve.request import SwimRequest
 
 VECTOR = QgsProcessing.SourceType.TypeVector
 POINT, LINE = QgsProcessing.SourceType.TypeVectorPoint, QgsProcessing.SourceType.TypeVectorLine
@@ -135,6 +136,9 @@ class PlanSwim(QgsProcessingAlgorithm):
     def prepareAlgorithm(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> bool:
+        from ..core.solve.swim import SwimWay
+        from ..layers_in.swim_in import SwimAsked, request_from
+
         sources = {
             name.lower(): source
             for name, _, _ in SOURCES
@@ -162,10 +166,11 @@ class PlanSwim(QgsProcessingAlgorithm):
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
         from ..core.solve.plan_swim import plan_swim
+        from ..core.solve.swim import SwimCancelledError
 
         try:
             self._plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
-        except SwimCancelled:
+        except SwimCancelledError:
             return {}
         except SwimPlanError as error:
             raise QgsProcessingException(str(error)) from error

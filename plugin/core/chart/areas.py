@@ -7,7 +7,7 @@ from datetime import datetime, time
 
 import numpy as np
 
-from ..planar import PlanarArea, boxes_touch
+from ..planar import PlanarArea, bounds_of, boxes_touch, stretches_inside
 from .hours import InForce
 
 CHANNEL_KINDS = ("fairway", "ferry", "lane", "small_craft")
@@ -79,3 +79,10 @@ class Chart:
         """The channels, closed_areas or land whose box touches the box (4,)."""
         items = getattr(self, what)
         return [items[row] for row in np.flatnonzero(boxes_touch(self._boxes[what], box))]
+
+    def stretches(self, what: str, track_xy_m: np.ndarray) -> list[tuple[Channel | ClosedArea | Land, float, float]]:
+        """Stretches of a track (n, 2) inside channels, closed_areas or land: the item, and its start and end in
+        fractional vertex numbers."""
+        near = self.near(what, bounds_of(track_xy_m))
+        found = stretches_inside([item.area for item in near], track_xy_m)
+        return [(near[number], start, end) for number, start, end in found]

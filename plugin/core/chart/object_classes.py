@@ -77,6 +77,12 @@ AT_OR_ABOVE_DATUM = MappingProxyType(
 )
 TRAFFIC = MappingProxyType({1: "inbound", 2: "outbound", 3: "one-way", 4: "two-way"})
 
+# DEPTH is GDAL's own: the third coordinate of a sounding.
+READ_ATTRIBUTES = (
+    *("OBJNAM", "INFORM", "TXTDSC", "ORIENT", "TRAFIC", "CATNAV", "CATCOV"),
+    *("RESTRN", "CATREA", "PERSTA", "PEREND", "DATSTA", "DATEND"),
+    *("VALDCO", "DEPTH", "VALSOU", "WATLEV", "TS_TSP", "TS_TSV", "T_HWLW"),
+)
 READ_ORDER = (
     *CHANNELS,
     *AREAS,

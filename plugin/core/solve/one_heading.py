@@ -149,40 +149,26 @@ class _Search:
         reached = gap <= 0.0
         any_reached = reached.any(axis=1)
         node = np.where(any_reached, np.argmax(reached, axis=1), gap.shape[1] - 1)
-        before = np.maximum(node - 1, 0)
-        extra = self._root_after(before, gap)
-        tau = np.take_along_axis(self.tau, before[:, None], 1)[:, 0] + extra
-        aim = np.where(any_reached[:, None], self.mark - self._shift_at(before, extra), left[:, -1])
+        step = self._step_before(node)
+        extra = step.root(self.mark, self.pace, gap)
+        aim = np.where(any_reached[:, None], self.mark - step.shift(extra), left[:, -1])
         size = np.hypot(*aim.T)
         self.unit = np.where(size[:, None] > 1e-9, aim / np.where(size > 1e-9, size, 1.0)[:, None], self.unit)
-        self.end_s = np.where(any_reached, tau, np.nan)
+        self.end_s = np.where(any_reached, step.tau + extra, np.nan)
 
-    def _root_after(self, before: np.ndarray, gap: np.ndarray) -> np.ndarray:
-        """Seconds after the node before, by a few Newton steps kept inside the step."""
-        rows = np.arange(len(before))
-        first, second = gap[rows, before], gap[rows, np.minimum(before + 1, gap.shape[1] - 1)]
-        drop = first - second
-        extra = np.where(drop > 0.0, first / np.where(drop > 0.0, drop, 1.0), 0.0) * self.step
-        for _ in range(4):
-            left = self.mark - self._shift_at(before, extra)
-            size = np.maximum(np.hypot(*left.T), 1e-12)
-            value = size - self.pace * (self.tau[rows, before] + extra)
-            slope = -np.sum(left * self._stream_at(before, extra), axis=1) / size - self.pace
-            change = np.where(np.abs(slope) > 1e-9, value / np.where(np.abs(slope) > 1e-9, slope, 1.0), 0.0)
-            extra = np.clip(extra - change, 0.0, self.step)
-        return extra
-
-    def _stream_at(self, before: np.ndarray, extra: np.ndarray) -> np.ndarray:
-        """The stream linear within a step, (n, 2)."""
-        rows, share = np.arange(len(before)), extra / self.step
+    def _step_before(self, node: np.ndarray) -> _Step:
+        """The step (n,) that ends at a node."""
+        rows, before = np.arange(len(node)), np.maximum(node - 1, 0)
         after = np.minimum(before + 1, self.tau.shape[1] - 1)
-        return np.stack([p[rows, before] + (p[rows, after] - p[rows, before]) * share for p in self.filled], axis=1)
-
-    def _shift_at(self, before: np.ndarray, extra: np.ndarray) -> np.ndarray:
-        """The stream's displacement within a step, (n, 2)."""
-        rows = np.arange(len(before))
-        at_node = np.stack([part[rows, before] for part in self.filled], axis=1)
-        return self.shift[rows, before] + (at_node + self._stream_at(before, extra)) / 2.0 * extra[:, None]
+        east, north = self.filled
+        return _Step(
+            row=before,
+            tau=self.tau[rows, before],
+            length=self.step,
+            moved=self.shift[rows, before],
+            first=np.column_stack([east[rows, before], north[rows, before]]),
+            second=np.column_stack([east[rows, after], north[rows, after]]),
+        )
 
     def _ending(self, settled: np.ndarray) -> np.ndarray:
         reach = np.where(np.isnan(self.end_s), np.inf, self.end_s)
@@ -196,14 +182,13 @@ class _Search:
     def _nodes(self) -> Nodes:
         """The nodes up to the arrival; the node after it is moved onto the mark itself."""
         last = np.where(np.isnan(self.end_s), self.tau[:, -1], self.end_s)
-        rows = np.arange(len(last))
         after = np.argmax(self.tau >= last[:, None] - 1e-9, axis=1)
-        before = np.maximum(after - 1, 0)
-        extra = last - self.tau[rows, before]
+        step = self._step_before(after)
+        extra = last - step.tau
         past = np.arange(self.tau.shape[1])[None, :] > after[:, None]
         heading = np.arctan2(self.unit[:, 0], self.unit[:, 1])
-        stream_end = self._stream_at(before, extra)
-        place_end = self.start + self.pace * last[:, None] * self.unit + self._shift_at(before, extra)
+        stream_end = step.stream(extra)
+        place_end = self.start + self.pace * last[:, None] * self.unit + step.shift(extra)
         columns = {
             "t_s": (self.depart_s[:, None] + self.tau, self.depart_s + last),
             "x_m": (self.place[..., 0], place_end[:, 0]),
@@ -215,6 +200,41 @@ class _Search:
         arrays = {name: _ended(values, after, end, past) for name, (values, end) in columns.items()}
         arrays["status"] = np.where(past, UNKNOWN, self.sample.status)
         return Nodes(**arrays)
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Step:
+    """One step of each track (n,): its first node and time, its length, the displacement (n, 2) at its start and the
+    stream (n, 2) at both ends, linear between them."""
+
+    row: np.ndarray
+    tau: np.ndarray
+    length: np.ndarray
+    moved: np.ndarray
+    first: np.ndarray
+    second: np.ndarray
+
+    def stream(self, extra: np.ndarray) -> np.ndarray:
+        """The stream (n, 2) some seconds into the step."""
+        return self.first + (self.second - self.first) * (extra / self.length)[:, None]
+
+    def shift(self, extra: np.ndarray) -> np.ndarray:
+        """The displacement (n, 2) some seconds into the step."""
+        return self.moved + (self.first + self.stream(extra)) * (extra / 2.0)[:, None]
+
+    def root(self, mark: np.ndarray, pace: float, gap: np.ndarray) -> np.ndarray:
+        """Seconds into the step at which the gap closes: a chord, then Newton's method, kept inside the step."""
+        rows = np.arange(len(self.row))
+        start, end = gap[rows, self.row], gap[rows, np.minimum(self.row + 1, gap.shape[1] - 1)]
+        extra = start / np.maximum(start - end, 1e-9) * self.length
+        for _ in range(3):
+            extra = np.minimum(np.maximum(extra, 0.0), self.length)
+            left = mark - self.shift(extra)
+            size = np.maximum(np.hypot(left[:, 0], left[:, 1]), 1e-12)
+            slope = -np.sum(left * self.stream(extra), axis=1) / size - pace
+            # A slope of nothing is the stream just keeping pace: the chord's answer stands there.
+            extra = extra - (size - pace * (self.tau + extra)) / np.where(np.abs(slope) > 1e-9, slope, -np.inf)
+        return np.minimum(np.maximum(extra, 0.0), self.length)
 
 
 def _aitken(weight: np.ndarray, before: np.ndarray, now: np.ndarray) -> np.ndarray:

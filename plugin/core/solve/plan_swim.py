@@ -111,4 +111,8 @@ def _rings_near(request: SwimRequest) -> tuple[np.ndarray, ...]:
     """Land within a kilometre of the route as rings of degrees, for the sketch."""
     stops = request.stops_m
     box = np.concatenate([stops.min(axis=0) - 1000.0, stops.max(axis=0) + 1000.0])
-    return tuple(request.frame.to_lonlat(ring) for land in request.chart.near("land", box) for ring in land.area.rings)
+    rings = [ring for land in request.chart.near("land", box) for ring in land.area.rings]
+    if not rings:
+        return ()
+    lonlat = request.frame.to_lonlat(np.concatenate(rings))
+    return tuple(np.split(lonlat, np.cumsum([len(ring) for ring in rings])[:-1]))

@@ -96,7 +96,7 @@ def swim_route(
     arrivals, leavings, legs = [now], [now], []
     for number in range(len(stops_m) - 1):
         if is_cancelled():
-            raise SwimCancelled()
+            raise SwimCancelledError()
         line = Line(start=stops_m[number], end=stops_m[number + 1])
         leg = swim_leg(grid, line, now, swimmer.made_good_m_s, way, keep_track=keep_track)
         legs.append(leg)
@@ -106,7 +106,7 @@ def swim_route(
     return RouteSwum(legs=tuple(legs), arrive_s=np.stack(arrivals, axis=1), leave_s=np.stack(leavings, axis=1))
 
 
-class SwimCancelled(Exception):
+class SwimCancelledError(Exception):
     """The user asked to stop; nothing was written."""
 
 

@@ -98,7 +98,7 @@ class HourlyStream:
         if len(knots) < 2:
             nothing = np.full(t_s.shape, np.nan)
             return StreamSample(east_m_s=nothing, north_m_s=nothing, status=np.zeros(t_s.shape, dtype=np.int8))
-        row = np.clip(np.searchsorted(knots, t_s, side="right") - 1, 0, len(knots) - 2)
+        row = np.minimum(np.maximum(np.searchsorted(knots, t_s, side="right") - 1, 0), len(knots) - 2)
         span = knots[row + 1] - knots[row]
         share = (t_s - knots[row]) / span
         share = np.where((share >= 0.0) & (share <= 1.0) & (span <= LONGEST_SPACE_H * SECONDS_PER_HOUR), share, np.nan)

@@ -21,10 +21,9 @@ KIND_WORDS = {"fairway": "fairway", "ferry": "ferry's track", "lane": "traffic l
 def channel_flags(request: SwimRequest, legs: tuple[LegTrack, ...]) -> list[Flag]:
     """A flag for every stretch of the track inside a channel."""
     return [
-        _flag(request, leg, channel, stretch)
+        _flag(request, leg, channel, (start, end))
         for leg in legs
-        for channel in request.chart.near("channels", leg.bounds)
-        for stretch in channel.area.stretches(leg.xy_m)
+        for channel, start, end in request.chart.stretches("channels", leg.xy_m)
     ]
 
 

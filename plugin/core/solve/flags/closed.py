@@ -23,11 +23,10 @@ BEACH_M = (
 def closed_area_flags(request: SwimRequest, legs: tuple[LegTrack, ...]) -> list[Flag]:
     """A flag for every stretch inside a closed area at a time when its rule is in force."""
     return [
-        _closed_flag(request, leg, closed, stretch)
+        _closed_flag(request, leg, closed, (start, end))
         for leg in legs
-        for closed in request.chart.near("closed_areas", leg.bounds)
-        for stretch in closed.area.stretches(leg.xy_m)
-        if _in_force(request, leg, closed, stretch)
+        for closed, start, end in request.chart.stretches("closed_areas", leg.xy_m)
+        if _in_force(request, leg, closed, (start, end))
     ]
 
 
@@ -82,10 +81,9 @@ def _severity(rule: str, stays: bool) -> str:
 def land_flags(request: SwimRequest, legs: tuple[LegTrack, ...]) -> list[Flag]:
     """A flag for every stretch of the track over land; a few metres at the entry and the exit are only noted."""
     return [
-        _land_flag(request, leg, land, stretch, number in _ends(leg, stretch, legs))
+        _land_flag(request, leg, land, (start, end), number in _ends(leg, (start, end), legs))
         for number, leg in enumerate(legs)
-        for land in request.chart.near("land", leg.bounds)
-        for stretch in land.area.stretches(leg.xy_m)
+        for land, start, end in request.chart.stretches("land", leg.xy_m)
     ]
 
 

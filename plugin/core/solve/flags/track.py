@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cached_property
 from typing import Any
 
 import numpy as np
 
 from ...geodesy import LocalFrame
-from ...planar import along, bounds_of, part_of
+from ...planar import along, part_of
 from ...results.swim_plan import Flag
 from ..request import SwimRequest
 from ..swim import RouteSwum
@@ -37,11 +36,6 @@ class LegTrack:
     def dated(self) -> bool:
         """Whether the leg is swum and its times are known."""
         return bool(np.isfinite(self.t_s[0]))
-
-    @cached_property
-    def bounds(self) -> np.ndarray:
-        """Bounds (4,) in the frame."""
-        return bounds_of(self.xy_m)
 
     def time_at(self, position: float) -> float:
         """Time at a fractional node number, seconds from the plan's start."""
