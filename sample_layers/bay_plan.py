@@ -175,5 +175,5 @@ def fairway_reaches() -> list[tuple[str, float, list[Place]]]:
         ring = [here + joint[number], there + joint[number + 1], there - joint[number + 1], here - joint[number]]
         direction = float(np.degrees(np.arctan2(*along[number])) % 360.0)
         corners = closed([(float(x), float(y)) for x, y in ring])
-        reaches.append((f"Ostrel fairway, {name}", round(direction, 1), corners))
+        reaches.append((f"Ostrel Channel, {name}", round(direction, 1), corners))
     return reaches

@@ -324,8 +324,8 @@ def test_the_slanting_route_crosses_the_fairway_obliquely_and_meets_a_ferry(plan
     report, _ = planned["Slantwise from the slip"]
     assert all(leg["feasible"] for leg in report["legs"])
     first_leg = {flag["name"]: flag for flag in flags_of(report, "channel") if flag["leg"] == 1}
-    assert {"Slip lane", bay_plan.FERRY, "Ostrel fairway, inner reach"} <= set(first_leg)
-    assert first_leg["Ostrel fairway, inner reach"]["crossing_angle_deg"] < 60.0
+    assert {"Slip lane", bay_plan.FERRY, "Ostrel Channel, inner reach"} <= set(first_leg)
+    assert first_leg["Ostrel Channel, inner reach"]["crossing_angle_deg"] < 60.0
     assert first_leg[bay_plan.FERRY]["severity"] == "stop"
 
 
