@@ -25,6 +25,4 @@ def _to_degrees() -> Transformer:
 
 def lon_lat(places: Iterable[tuple[float, float]]) -> list[tuple[float, float]]:
     """Longitude and latitude in degrees of places given in metres east and north of the bay's middle."""
-    x, y = zip(*places)
-    lon, lat = _to_degrees().transform(x, y)
-    return [(round(a, DECIMALS), round(b, DECIMALS)) for a, b in zip(lon, lat)]
+    return [(round(lon, DECIMALS), round(lat, DECIMALS)) for lon, lat in _to_degrees().itransform(places)]
