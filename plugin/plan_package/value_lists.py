@@ -44,15 +44,3 @@ FELT_STREAM = _choices(
     moderate="Moderate (slow headway)",
     strong="Strong (no headway)",
 )
-
-ALL_LISTS = (
-    MARK_KIND,
-    CHANNEL_KIND,
-    AREA_RULE,
-    TIDE_KIND,
-    STREAM_FORM,
-    STREAM_REFERENCE,
-    STREAM_EVENT_KIND,
-    STREAM_PHASE,
-    FELT_STREAM,
-)

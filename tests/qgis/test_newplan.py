@@ -5,7 +5,14 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
-from qgis.core import QgsProcessingContext, QgsProcessingFeedback, QgsProject
+from qgis.core import (
+    QgsApplication,
+    QgsProcessingAlgRunnerTask,
+    QgsProcessingContext,
+    QgsProcessingFeedback,
+    QgsProject,
+)
+from qgis.PyQt.QtCore import QEventLoop, QTimer
 from tideleg.plan_package.schema import LAYERS
 from tideleg.plan_package.store import open_layer, read_settings
 from tideleg.processing.newplan import NewPlan
@@ -85,3 +92,17 @@ def test_folder_that_is_not_there_is_told_with_its_remedy(tmp_path: Path) -> Non
     _results, ok, log = run(PLAN=str(tmp_path / "none" / "bay.gpkg"))
     assert not ok
     assert "Make the folder" in log
+
+
+def test_runs_in_a_background_task_as_the_desktop_runs_it(tmp_path: Path) -> None:
+    path = tmp_path / "bay.gpkg"
+    context, feedback = QgsProcessingContext(), QgsProcessingFeedback(False)
+    task = QgsProcessingAlgRunnerTask(NewPlan().create(), {"PLAN": str(path)}, context, feedback)
+    loop, outcome = QEventLoop(), []
+    task.executed.connect(lambda ok, results: (outcome.append((ok, results)), loop.quit()))
+    QTimer.singleShot(30_000, loop.quit)
+    QgsApplication.taskManager().addTask(task)
+    if not outcome:
+        loop.exec()
+    assert outcome == [(True, {"PLAN": str(path)})], feedback.textLog()
+    assert open_layer(path, "marks").renderer().type() == "categorizedSymbol"

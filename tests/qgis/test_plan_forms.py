@@ -273,3 +273,11 @@ def test_names_are_written_and_soundings_only_close_up(plan: Path) -> None:
     assert (settings.scaleVisibility, settings.minimumScale) == (True, 25_000.0)
     assert soundings.isInScaleRange(10_000.0)
     assert not soundings.isInScaleRange(200_000.0)
+
+
+def test_name_of_a_mark_wins_the_room_over_a_sounding(plan: Path) -> None:
+    marks, soundings = fresh(plan, LAYER_BY_NAME["marks"]), fresh(plan, LAYER_BY_NAME["soundings"])
+    assert marks.labeling().settings().priority == 10
+    assert soundings.labeling().settings().priority == 0
+    assert marks.labeling().settings().obstacleSettings().factor() == 2.0
+    assert not soundings.labeling().settings().obstacleSettings().isObstacle()
