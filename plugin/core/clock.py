@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta, timezone, tzinfo
 from functools import lru_cache
-from zoneinfo import ZoneInfo
+from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 import numpy as np
 
 from .errors import NaiveTimeError, SwimPlanError
-from .vendored import ensure_vendored
+from .vendored import add_vendor_folder
 
 UTC = timezone.utc
 
@@ -19,15 +19,23 @@ UTC = timezone.utc
 @lru_cache(maxsize=64)
 def zone_named(name: str) -> tzinfo:
     """Time zone of an IANA name; SwimPlanError where there is none of that name."""
-    ensure_vendored()
     try:
-        return ZoneInfo(name)
+        return _zone(name)
     except (KeyError, ValueError, OSError) as error:
         raise SwimPlanError(
             asked=f"Asked for the time zone {name!r}",
             allowed="Zones are named as in the IANA list",
             remedy="Write one such as Europe/Lisbon or UTC into the plan's settings",
         ) from error
+
+
+def _zone(name: str) -> ZoneInfo:
+    try:
+        return ZoneInfo(name)
+    except ZoneInfoNotFoundError:
+        # Windows has no zone data of its own: the plugin carries them.
+        add_vendor_folder()
+        return ZoneInfo(name)
 
 
 def aware(moment: datetime, where: str = "") -> datetime:

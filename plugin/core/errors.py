@@ -52,6 +52,10 @@ class NaiveTimeError(SwimPlanError):
         )
 
 
+class MissingLibraryError(SwimPlanError, ImportError):
+    """A library that the plugin needs is neither installed nor inside the plugin."""
+
+
 class OutsideModelError(SwimPlanError):
     """A place or date outside what a model (declination, daylight, tide table) covers."""
 

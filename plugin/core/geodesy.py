@@ -75,14 +75,18 @@ class LocalFrame:
     def to_xy(self, lonlat: np.ndarray) -> np.ndarray:
         """Places (n, 2) in degrees to metres (n, 2)."""
         lonlat = np.asarray(lonlat, dtype=float).reshape(-1, 2)
-        x_m, y_m = self._proj(lonlat[:, 0], lonlat[:, 1])
-        return np.column_stack([x_m, y_m])
+        return np.column_stack(self._projected(lonlat))
 
     def to_lonlat(self, xy_m: np.ndarray) -> np.ndarray:
         """Places (n, 2) in metres to degrees (n, 2), longitudes within 180."""
         xy_m = np.asarray(xy_m, dtype=float).reshape(-1, 2)
-        lon, lat = self._proj(xy_m[:, 0], xy_m[:, 1], inverse=True)
+        lon, lat = self._projected(xy_m, inverse=True)
         return np.column_stack([_wrapped(np.asarray(lon)), lat])
+
+    def _projected(self, pairs: np.ndarray, *, inverse: bool = False) -> tuple[Any, Any]:
+        # pyproj warns of an array of one, so a single place goes as two numbers.
+        first, second = pairs[0] if len(pairs) == 1 else pairs.T
+        return self._proj(first, second, inverse=inverse)
 
     def convergence_deg(self, lon: ArrayLike, lat: ArrayLike) -> np.ndarray:
         """Degrees to add to a bearing of the frame's grid to get the true bearing there.

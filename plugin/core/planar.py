@@ -45,7 +45,7 @@ class PlanarArea:
 
 
 def stretches_inside(areas: list[PlanarArea], track_xy_m: np.ndarray) -> list[tuple[int, float, float]]:
-    """Stretches of a track (n, 2) inside areas: (number of the area, start, end), in fractional vertex numbers 0..n-1."""
+    """Stretches of a track (n, 2) inside areas: (number of the area, start, end), in fractional vertex numbers."""
     track = np.asarray(track_xy_m, dtype=float).reshape(-1, 2)
     if len(track) < 2 or not areas:
         return []
@@ -75,7 +75,7 @@ def boxes_touch(boxes: np.ndarray, box: np.ndarray, margin_m: float = 0.0) -> np
 
 
 def along(track: np.ndarray, position: ArrayLike) -> np.ndarray:
-    """Values of a track's rows, (n,) or (n, 2), at fractional row numbers 0..n-1, linear between them; n is 2 or more."""
+    """Values of a track's rows, (n,) or (n, 2), n > 1, at fractional row numbers 0..n-1, linear between them."""
     position = np.asarray(position, dtype=float)
     row = np.minimum(position.astype(int), len(track) - 2)
     share = position - row

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from ..core.errors import SwimPlanError
 from ..core.solve.request import SETTING_LIMITS, PlanSettings
-from ..core.swimmer import NUMBERS, Swimmer
+from ..core.swimmer import LIMITS, NUMBERS, Swimmer
 from .table import Table
 
 IN_WORDS = {
@@ -24,7 +24,7 @@ IN_WORDS = {
 
 def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warnings: list[str]) -> Swimmer:
     """The swimmer of that name, the only one where none is named, or the defaults; a pace given overrides theirs."""
-    rows = {row.values["name"]: row.values for row in (table.rows() if table else ())}
+    rows = {row.values["name"]: row for row in (table.rows() if table else ())}
     if name and name not in rows:
         raise SwimPlanError(
             asked=f"Asked for the swimmer '{name}'",
@@ -36,16 +36,28 @@ def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warning
         chosen = name or next(iter(rows))
         if not name and len(rows) > 1:
             warnings.append(f"No swimmer was named; planned for the first one, {chosen}.")
-        swimmer = Swimmer(name=chosen, **{key: rows[chosen][key] for key in NUMBERS if rows[chosen][key] is not None})
+        values = rows[chosen].values
+        swimmer = Swimmer(name=chosen, **{key: values[key] for key in NUMBERS})
+        swimmer = replace(swimmer, guessed=_in_words(swimmer, rows[chosen].filled))
     if pace_m_s is None:
         return swimmer
+    low, high = LIMITS["pace_m_s"]
+    if not low <= pace_m_s <= high:
+        raise SwimPlanError(
+            asked=f"Asked for a pace of {pace_m_s:g} m/s",
+            allowed=f"A pace lies from {low:g} to {high:g} m/s",
+            remedy="Correct the pace, or leave it empty for the swimmer's own",
+        )
     guessed = tuple(words for words in swimmer.guessed if not words.startswith("pace"))
     return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed)
 
 
 def _default_swimmer() -> Swimmer:
-    plain = Swimmer()
-    return replace(plain, guessed=tuple(IN_WORDS[key].format(getattr(plain, key)) for key in NUMBERS))
+    return replace(Swimmer(), guessed=_in_words(Swimmer(), frozenset(NUMBERS)))
+
+
+def _in_words(swimmer: Swimmer, keys: frozenset[str]) -> tuple[str, ...]:
+    return tuple(IN_WORDS[key].format(getattr(swimmer, key)) for key in NUMBERS if key in keys)
 
 
 def settings_from(texts: dict[str, str]) -> PlanSettings:

@@ -79,6 +79,12 @@ def stream_from(
     )
     _check_names(tables, stations, rates, events)
     ruled = tuple(_ruled_areas(tables.get("stream_areas"), frame, {station.name for station in stations}))
+    tideless = {station.name for station in stations if station.tide is None}
+    for name in sorted({area.station for area in ruled if area.phase != "always"} & tideless):
+        warnings.append(
+            f"The stream area of '{name}' rules by the tide, and that station's port has no tides: the stream "
+            "inside is unknown."
+        )
     return StreamField(stations=stations, ruled_areas=ruled, land=land, places_m=places_m)
 
 

@@ -39,13 +39,15 @@ class TableRow:
     """One row: its number as the user sees it, its values by field name, and its place.
 
     ``kind`` is Point, LineString or Polygon; ``rings`` are arrays (k, 2) of longitude and latitude: one point, one
-    line, or the rings of one polygon. Both are empty for a table.
+    line, or the rings of one polygon. Both are empty for a table. ``filled`` names the fields that were empty and took
+    the schema's default.
     """
 
     number: int
     values: dict[str, Any]
     kind: str = ""
     rings: tuple[np.ndarray, ...] = ()
+    filled: frozenset[str] = frozenset()
 
 
 class Table:
@@ -64,7 +66,7 @@ class Table:
         skipped = repaired = 0
         for feature in self._features():
             if not self._spec.has_geometry:
-                yield TableRow(number=feature.id(), values=self._values(feature))
+                yield TableRow(number=feature.id(), values=self._values(feature), filled=self._filled(feature))
                 continue
             shapes = whole_shapes(feature.geometry(), None)
             skipped += not shapes.parts
@@ -157,14 +159,25 @@ class Table:
     def _values(self, feature: QgsFeature) -> dict[str, Any]:
         return {field.name: self._value(feature, field) for field in self._spec.fields}
 
-    def _value(self, feature: QgsFeature, field: FieldSpec) -> Any:
+    def _filled(self, feature: QgsFeature) -> frozenset[str]:
+        defaults = (field for field in self._spec.fields if field.default is not None)
+        return frozenset(field.name for field in defaults if _missing(self._raw(feature, field)))
+
+    def _raw(self, feature: QgsFeature, field: FieldSpec) -> Any:
         index = self._source.fields().indexOf(field.name)
-        raw = feature.attribute(index) if index >= 0 else None
-        if raw is None or (isinstance(raw, (QVariant, QDateTime, QDate, QTime)) and raw.isNull()) or raw == "":
+        return feature.attribute(index) if index >= 0 else None
+
+    def _value(self, feature: QgsFeature, field: FieldSpec) -> Any:
+        raw = self._raw(feature, field)
+        if _missing(raw):
             raw = field.default
         if raw is not None and field.kind == "datetime":
             raw = utc_moment(raw, layer=self.name, row=feature.id(), field=field.name)
         return checked_value(self._spec, feature.id(), field, _plain(raw, field))
+
+
+def _missing(raw: Any) -> bool:
+    return raw is None or (isinstance(raw, (QVariant, QDateTime, QDate, QTime)) and raw.isNull()) or raw == ""
 
 
 def _plain(raw: Any, field: FieldSpec) -> Any:

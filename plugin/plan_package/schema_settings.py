@@ -53,6 +53,7 @@ SETTINGS: tuple[SettingSpec, ...] = (
     _text("title", "", "Title of the plan."),
     _text("zone", "UTC", "IANA name of the time zone in which the plan is read and shown."),
     _text("datum", "chart datum", "Name of the level depths and tide heights are counted from."),
+    _text("port", "", "Port whose tides give the heights at the marks, where the tides table has several."),
     _number("reserve_factor", 1.3, 1.0, 5.0, "The way home is reckoned this many times longer."),
     _number("reserve_min", 25, 0.0, 240.0, "Minutes kept in hand on the way home.", unit="min"),
     _number(

@@ -23,9 +23,7 @@ def main() -> int:
 
     Processing.initialize()
     import replan
-    import start_up
 
-    start_up.report()
     replan.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
     print(f"peak memory of this run: {peak_mb:.0f} MB (QGIS itself included)")

@@ -106,7 +106,7 @@ def seconds_of(work, times: int) -> float:
 
 
 def native_overlay(swim: SwimRequest):
-    """The overlay part of the work in QGIS's own algorithms: every leg's track cut with the three layers, its length."""
+    """The overlay alone in QGIS's own algorithms: each track cut with three layers, and the lengths."""
     import processing
 
     plan = plan_swim(swim)

@@ -109,14 +109,16 @@ class Stop:
 class Flag:
     """Something to mind: ``kind`` and ``severity`` from the lists above, ``message`` a sentence a swimmer understands.
 
-    ``points`` are (lon, lat) pairs: one for a place, two or more for a stretch of the track; never empty.
-    ``start`` and ``end`` bound the time; ``crossing_angle_deg`` is that of the heading to the channel's flow (0-90).
+    ``points`` are (lon, lat) pairs: one for a place, two or more for a stretch of the track; never empty. ``brief``
+    says it in the few words a card has room for. ``start`` and ``end`` bound the time; ``crossing_angle_deg`` is that
+    of the heading to the channel's flow (0-90).
     """
 
     kind: str
     severity: str
     message: str
     points: tuple[tuple[float, float], ...]
+    brief: str = ""
     leg: int | None = None
     name: str = ""
     start: datetime | None = None

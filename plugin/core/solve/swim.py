@@ -135,8 +135,10 @@ def _held(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, way
 
 
 WHY_NOT = {
-    STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that cover it",
-    TOO_STRONG_ACROSS: "the stream across the leg is not less than your {:.2f} m/s: you would be set off the line",
+    STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that "
+    "cover it",
+    TOO_STRONG_ACROSS: "the stream across the leg is stronger than the {:.2f} m/s you make: you would be set "
+    "off the line",
     NEVER_ARRIVES: "at {:.2f} m/s against this stream you would not arrive within 12 hours",
     NO_SINGLE_HEADING: "no single heading was found: the stream changes too sharply; put a waypoint into the leg, or "
     "take a new heading every so often",
@@ -166,7 +168,7 @@ def why_not(leg: LegSwum, row: int, line: Line, swimmer: Swimmer) -> str:
     if int(leg.ending[row]) != ARRIVED:
         return WHY_NOT[int(leg.ending[row])].format(pace)
     if leg.most_across_m_s[row] >= pace:
-        return f"the stream across reaches {leg.most_across_m_s[row]:.2f} m/s, not less than your {pace:.2f} m/s"
+        return f"the stream across the leg reaches {leg.most_across_m_s[row]:.2f} m/s, and you make {pace:.2f} m/s"
     if leg.least_ahead_m_s[row] <= 0.0:
         return f"the stream pushes you back: toward the mark you make {leg.least_ahead_m_s[row]:.2f} m/s at the worst"
     mean = line.length_m / (leg.arrive_s[row] - leg.depart_s[row])

@@ -18,6 +18,9 @@ from .track import LegTrack, clock_words, stretch_flag
 KIND_WORDS = {"fairway": "fairway", "ferry": "ferry's track", "lane": "traffic lane", "small_craft": "boat channel"}
 
 
+PARALLEL_RAD = np.radians(30.0)  # two sides that differ more do not show which way the boats go
+
+
 def channel_flags(request: SwimRequest, legs: tuple[LegTrack, ...]) -> list[Flag]:
     """A flag for every stretch of the track inside a channel."""
     return [
@@ -35,7 +38,7 @@ def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[
         message = f"The straight line of leg {leg.number} crosses the {_words(channel)}; the leg is not timed."
         return stretch_flag(request, leg, start, end, severity="warn", message=message, **about)
     crossing = _crossing(request, leg, channel, stretch, part)
-    severity, sentences = _judged(request, channel, crossing, leg.time_at(start), leg.time_at(end))
+    severity, sentences, brief = _judged(request, channel, crossing, leg.time_at(start), leg.time_at(end))
     if end == len(leg.xy_m) - 1.0 and leg.stay_until_s > leg.t_s[-1]:
         minutes = (leg.stay_until_s - leg.t_s[-1]) / 60.0
         sentences.append(f"{leg.end_name} lies in it: you would stay {minutes:.0f} min among the boats.")
@@ -48,6 +51,7 @@ def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[
         end,
         severity=severity,
         message=" ".join(sentences),
+        brief=brief,
         crossing_angle_deg=None if np.isnan(angle) else angle,
         **about,
     )
@@ -57,45 +61,59 @@ def _crossing(
     request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[float, float], part: np.ndarray
 ) -> Crossing:
     start, end = stretch
-    middle = (start + end) / 2.0
-    heading = part_of(leg.heading_rad, start, end)
+    heading = part_of(np.unwrap(leg.heading_rad), start, end)
     return Crossing(
         part_m=part,
         seconds=leg.time_at(end) - leg.time_at(start),
         heading_rad=float(np.arctan2(np.sin(heading).mean(), np.cos(heading).mean())),
         stream_m_s=part_of(leg.stream_m_s, start, end).mean(axis=0),
-        flow_rad=_flow_rad(request, channel, part_of(leg.xy_m, middle, middle)[0]),
+        flow_rad=_flow_rad(request, channel, part),
         pace_m_s=request.swimmer.made_good_m_s,
     )
 
 
-def _flow_rad(request: SwimRequest, channel: Channel, place_m: np.ndarray) -> float:
-    """Direction of the traffic in the grid: given, else that of the centre line nearest the crossing."""
+def _flow_rad(request: SwimRequest, channel: Channel, part_m: np.ndarray) -> float:
+    """Direction of the traffic in the grid: given, else of the centre line, else of the sides that are crossed."""
+    place = part_m[len(part_m) // 2]
     if np.isfinite(channel.flow_deg):
-        return float(np.radians(channel.flow_deg - request.frame.convergence_at(place_m[0])))
-    if channel.centre is None:
+        return float(np.radians(channel.flow_deg - request.frame.convergence_at(place[0])))
+    if channel.centre is not None:
+        return _directions(np.hstack([channel.centre[:-1], channel.centre[1:]]), place[None, :])[0]
+    sides = _directions(channel.area.edges, part_m[[0, -1]], within_m=1.0)
+    if not sides or abs(np.sin(sides[0] - sides[-1])) > np.sin(PARALLEL_RAD):
         return float("nan")
-    pieces = np.hstack([channel.centre[:-1], channel.centre[1:]])
-    nearest = pieces[np.argmin(distance_to_segments(place_m[None, :], pieces)[0][0])]
-    return float(np.arctan2(nearest[2] - nearest[0], nearest[3] - nearest[1]))
+    # Sides run either way: doubled angles make opposite ways one before the mean is taken.
+    return float(np.angle(np.sum(np.exp(2j * np.array(sides)))) / 2.0)
+
+
+def _directions(pieces: np.ndarray, places: np.ndarray, within_m: float = np.inf) -> list[float]:
+    """Directions in the grid of the pieces (m, 4) nearest to places (n, 2), those farther off left out."""
+    away = distance_to_segments(places, pieces)[0]
+    nearest = [pieces[row] for row, least in zip(away.argmin(axis=1), away.min(axis=1)) if least <= within_m]
+    return [float(np.arctan2(piece[2] - piece[0], piece[3] - piece[1])) for piece in nearest]
 
 
 def _judged(
     request: SwimRequest, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float
-) -> tuple[str, list[str]]:
+) -> tuple[str, list[str], str]:
+    """Severity, sentences, and the few words for the card."""
     minutes = crossing.seconds / 60.0
     sentences = [
         f"You are in the {_words(channel)} from {clock_words(request, enter_s)} to {clock_words(request, leave_s)}: "
         f"{minutes:.1f} min over {length_m(crossing.part_m):.0f} m."
     ]
-    severity = "note"
+    times = f"{clock_words(request, enter_s)}-{clock_words(request, leave_s)}"
+    brief = f"{_words(channel)} {times}"
     if np.isnan(crossing.heading_angle_deg):
         sentences.append("The direction of its traffic is not known, so the crossing angle is not checked.")
         severity = "warn"
     else:
         square = crossing.heading_angle_deg >= 90.0 - request.settings.square_within_deg
         severity = "note" if square else "warn"
+        brief += "" if square else ", cross square"
         sentences.append(_angle_words(crossing, square))
+        if np.isnan(channel.flow_deg):
+            sentences.append("The way of its traffic is taken from its shape.")
         sentences += crossing.square_words(request.frame)
     if np.isfinite(channel.boat_m_s):
         sentences.append(
@@ -103,7 +121,9 @@ def _judged(
             f"{_distance_words(channel.boat_m_s * crossing.seconds)} in that time: enter only when none is nearer."
         )
     conflict, words = _sailing_words(request, channel, crossing, enter_s, leave_s)
-    return ("stop" if conflict else severity), sentences + words
+    if words:
+        brief += f". {words[-2]}"
+    return ("stop" if conflict else severity), sentences + words, brief
 
 
 def _angle_words(crossing: Crossing, square: bool) -> str:

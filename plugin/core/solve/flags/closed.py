@@ -65,6 +65,7 @@ def _closed_flag(request: SwimRequest, leg: LegTrack, closed: ClosedArea, stretc
         name=closed.name,
         length_m=metres,
         message=" ".join(sentences),
+        brief=f"{closed.name or 'Closed area'}: {RULE_WORDS[closed.rule]}",
     )
 
 
@@ -105,6 +106,6 @@ def _land_flag(request: SwimRequest, leg: LegTrack, land: Land, stretch: tuple[f
     if beach:
         message = f"The chart's coast runs {metres:.0f} m outside the {'entry' if stretch[0] == 0.0 else 'exit'}."
     severity = "note" if beach else "stop"
-    return stretch_flag(
-        request, leg, *stretch, kind="land", severity=severity, name=land.name, length_m=metres, message=message
-    )
+    brief = f"Leg {leg.number} {'starts or ends' if beach else 'runs'} on {name}"
+    about = {"severity": severity, "name": land.name, "length_m": metres, "message": message, "brief": brief}
+    return stretch_flag(request, leg, *stretch, kind="land", **about)

@@ -8,6 +8,8 @@ import numpy as np
 
 from ...geodesy import LocalFrame
 
+LEAST_SET_DOWN_M = 5.0  # less than a GPS shows
+
 
 @dataclass(frozen=True, kw_only=True)
 class Crossing:
@@ -57,7 +59,7 @@ class Crossing:
             return []
         down = abs(self.set_down_m)
         words = f"Crossing square takes {self.square_seconds / 60.0:.1f} min"
-        if down < 0.5:
+        if down < LEAST_SET_DOWN_M:
             return [words + "."]
         towards = self.flow_rad if self.set_down_m > 0.0 else self.flow_rad + np.pi
         true = np.degrees(towards) + frame.convergence_at(self.part_m[0, 0])

@@ -40,18 +40,21 @@ def _mark_flags(request: SwimRequest, number: int, charted_m: float, arrive_s: f
             f"The height of tide at {stop.name} is not known: the depth there is the charted {charted_m:.1f} m plus an "
             "unknown height."
         )
-        return [_at_stop(request, number, arrive_s, leave_s, "tide_unknown", message)]
+        brief = f"{stop.name}: tide not known"
+        return [_at_stop(request, number, arrive_s, leave_s, "tide_unknown", message, brief)]
     depth, limit, flags = charted_m + heights, request.swimmer.depth_limit_m, []
     if depth.max() > limit:
         message = f"{stop.name} is {depth.max():.1f} m deep while you are there, over your {limit:.1f} m."
         message += _when(request, request.tide, limit - charted_m, arrive_s, depth[0] > limit)
-        flags.append(_at_stop(request, number, arrive_s, leave_s, "deep", message))
+        brief = f"{stop.name} {depth.max():.1f} m: too deep"
+        flags.append(_at_stop(request, number, arrive_s, leave_s, "deep", message, brief))
     if depth.min() < request.settings.shallow_depth_m:
         message = (
             f"{stop.name} has {depth.min():.1f} m of water while you are there, less than "
             f"{request.settings.shallow_depth_m:.1f} m: swell breaks on it and it may dry."
         )
-        flags.append(_at_stop(request, number, arrive_s, leave_s, "shallow", message))
+        brief = f"{stop.name} {depth.min():.1f} m: swell breaks"
+        flags.append(_at_stop(request, number, arrive_s, leave_s, "shallow", message, brief))
     return flags
 
 
@@ -65,12 +68,15 @@ def _when(request: SwimRequest, tide: TideTable, level_m: float, arrive_s: float
     return f" It is within your limit until {clock_words(request, turn_s)}."
 
 
-def _at_stop(request: SwimRequest, number: int, arrive_s: float, leave_s: float, kind: str, message: str) -> Flag:
+def _at_stop(
+    request: SwimRequest, number: int, arrive_s: float, leave_s: float, kind: str, message: str, brief: str
+) -> Flag:
     stop = request.stops[number]
     return Flag(
         kind=kind,
         severity="warn",
         message=message,
+        brief=brief,
         points=((stop.lon, stop.lat),),
         leg=max(number, 1),
         name=stop.name,

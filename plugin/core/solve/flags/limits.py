@@ -20,21 +20,21 @@ def leg_flags(request: SwimRequest, legs: tuple[LegTrack, ...], endings: list[in
         if reason and ending != NOT_REACHED:
             kind = "stream_unknown" if ending == STREAM_UNKNOWN else "not_swimmable"
             message = f"Leg {leg.number} to {leg.end_name} cannot be swum as planned: {reason}."
-            flags.append(_whole_leg(request, leg, kind, "stop", message))
+            flags.append(_whole_leg(request, leg, kind, "stop", message, f"Leg {leg.number} cannot be swum"))
         if ending == ARRIVED and np.any(leg.status == EXTRAPOLATED):
             message = (
                 f"The stream on leg {leg.number} is extrapolated: the range of the day is outside neaps and springs or "
                 "unknown, or no station is near or in sight over water. Allow for more stream than shown."
             )
-            flags.append(_whole_leg(request, leg, "stream_extrapolated", "warn", message))
+            brief = f"Leg {leg.number}: stream extrapolated"
+            flags.append(_whole_leg(request, leg, "stream_extrapolated", "warn", message, brief))
     return flags
 
 
-def _whole_leg(request: SwimRequest, leg: LegTrack, kind: str, severity: str, message: str) -> Flag:
+def _whole_leg(request: SwimRequest, leg: LegTrack, kind: str, severity: str, message: str, brief: str) -> Flag:
     last = len(leg.xy_m) - 1.0
-    return stretch_flag(
-        request, leg, 0.0, last, kind=kind, severity=severity, message=message, length_m=length_m(leg.xy_m)
-    )
+    about = {"kind": kind, "severity": severity, "message": message, "brief": brief}
+    return stretch_flag(request, leg, 0.0, last, length_m=length_m(leg.xy_m), **about)
 
 
 def swimmer_flags(request: SwimRequest, total_m: float, total_min: float) -> list[Flag]:
@@ -46,20 +46,26 @@ def swimmer_flags(request: SwimRequest, total_m: float, total_min: float) -> lis
         message = (
             f"The route is {total_m / 1000.0:.1f} km, over the {swimmer.range_m / 1000.0:.1f} km of {swimmer.name}."
         )
-        flags.append(Flag(kind="over_range", severity="stop", message=message, points=place, length_m=total_m))
+        brief = f"Over range: {total_m / 1000.0:.1f} km"
+        flags.append(
+            Flag(kind="over_range", severity="stop", message=message, brief=brief, points=place, length_m=total_m)
+        )
     if total_min > 60.0 * swimmer.max_hours:
         message = f"The swim takes {total_min / 60.0:.1f} h, over the {swimmer.max_hours:g} h of {swimmer.name}."
-        flags.append(Flag(kind="over_time", severity="stop", message=message, points=place))
+        brief = f"Over time: {total_min / 60.0:.1f} h"
+        flags.append(Flag(kind="over_time", severity="stop", message=message, brief=brief, points=place))
     need_l = swimmer.fluid_l_h * total_min / 60.0
     if need_l > swimmer.fluid_l:
         message = f"You need {need_l:.1f} L to drink and carry {swimmer.fluid_l:.1f} L."
-        flags.append(Flag(kind="fluid", severity="warn", message=message, points=place))
+        brief = f"Carry {need_l:.1f} L to drink"
+        flags.append(Flag(kind="fluid", severity="warn", message=message, brief=brief, points=place))
     if swimmer.guessed:
         message = (
             f"Guessed for {swimmer.name}: {', '.join(swimmer.guessed)}. Time yourself over a known distance before you "
             "trust the minutes."
         )
-        flags.append(Flag(kind="uncalibrated", severity="note", message=message, points=place[:1]))
+        brief = "Pace and limits are guesses"
+        flags.append(Flag(kind="uncalibrated", severity="note", message=message, brief=brief, points=place[:1]))
     return flags
 
 
@@ -85,8 +91,5 @@ def _dark_parts(request: SwimRequest, leg: LegTrack, dawn_s: float, dusk_s: floa
     if leg.t_s[0] < dawn_s:
         flags.append((0.0, float(np.interp(dawn_s, leg.t_s, nodes))))
     message = f"Leg {leg.number} to {leg.end_name} is swum in the dark: {words}."
-    return [
-        stretch_flag(request, leg, start, end, kind="after_dark", severity="stop", message=message)
-        for start, end in flags
-        if end > start
-    ]
+    about = {"kind": "after_dark", "severity": "stop", "message": message, "brief": f"Leg {leg.number} is in the dark"}
+    return [stretch_flag(request, leg, start, end, **about) for start, end in flags if end > start]
