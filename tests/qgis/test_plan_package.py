@@ -58,6 +58,7 @@ DEFAULT_SETTINGS = {
     "title": "",
     "zone": "UTC",
     "datum": "chart datum",
+    "port": "",
     "reserve_factor": "1.3",
     "reserve_min": "25",
     "heading_step_deg": "5",
