@@ -21,10 +21,12 @@ from qgis.core import (
     QgsProcessingParameterNumber,
     QgsProcessingParameterString,
 )
+from qgis.PyQt import sip
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
 from ..version import tideleg_version
+from .whole_outputs import WholeOutputs, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -60,6 +62,14 @@ FILES = (
 )
 
 
+_stylers: list[object] = []
+
+
+def _keep(styler: object) -> None:
+    """Keep a styler until the context it was given to deletes it: this algorithm is gone before it is used."""
+    _stylers[:] = [kept for kept in _stylers if not sip.isdeleted(kept)] + [styler]
+
+
 class PlanSwim(QgsProcessingAlgorithm):
     """Plans one swim; the request is built on the main thread, so that no layer is touched by the worker."""
 
@@ -68,7 +78,8 @@ class PlanSwim(QgsProcessingAlgorithm):
         self._request: SwimRequest | None = None
         self._plan: SwimPlan | None = None
         self._card = ""
-        self._stylers: dict[str, object] = {}
+        self._outputs: WholeOutputs | None = None
+        self._results: dict[str, Any] = {}
 
     def name(self) -> str:
         return "planswim"
@@ -139,11 +150,7 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..core.solve.swim import SwimWay
         from ..layers_in.swim_in import SwimAsked, request_from
 
-        sources = {
-            name.lower(): source
-            for name, _, _ in SOURCES
-            if (source := self.parameterAsSource(parameters, name, context)) is not None
-        }
+        sources = self._sources(parameters, context)
         given = parameters.get("PACE") is not None
         try:
             asked = SwimAsked(
@@ -180,24 +187,52 @@ class PlanSwim(QgsProcessingAlgorithm):
             feedback.pushInfo(f"[{flag.severity}] {flag.message}")
         if feedback.isCanceled():
             return {}
-        results = {"FEASIBLE": self._plan.feasible, "MINUTES": self._plan.total_min}
-        results |= self._write_files(parameters, context)
-        return results | self._write_layers(parameters, context)
+        try:
+            self._write(parameters, context)
+        except SwimPlanError as error:
+            raise QgsProcessingException(str(error)) from error
+        return self._results
 
     def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
         """The card is a print layout, which only the main thread may make."""
-        if self._plan is None or not self._card:
-            return {}
+        if not self._results or not self._card:
+            return self._results
         from ..cards.wet_card import write_card
         from ..cards.whole_files import write_whole
 
         try:
             write_whole({self._card: lambda path: write_card(self._plan, path)})
         except SwimPlanError as error:
+            self._outputs.undo()
             raise QgsProcessingException(str(error)) from error
-        return {"CARD": self._card}
+        return self._results
 
-    def _write_files(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
+    def _sources(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
+        """The layers given, by the plan's names; one that cannot be opened is refused, not replaced by the plan's."""
+        sources = {}
+        for name, _, _ in SOURCES:
+            source = self.parameterAsSource(parameters, name, context)
+            if source is not None:
+                sources[name.lower()] = source
+            elif parameters.get(name) not in (None, ""):
+                raise QgsProcessingException(self.invalidSourceError(parameters, name))
+        return sources
+
+    def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        """Layers first, then the files: these are laid down in one go."""
+        paths = {name: self.parameterAsFileOutput(parameters, name, context) for name, _, _ in FILES}
+        self._outputs = WholeOutputs([*paths.values(), *(file_of_sink(parameters.get(name)) for name, _, _ in SINKS)])
+        try:
+            layers = self._write_layers(parameters, context)
+            self._write_files(paths)
+        except BaseException:
+            self._outputs.undo()
+            raise
+        self._card = paths["CARD"]
+        outcome = {"FEASIBLE": self._plan.feasible, "MINUTES": self._plan.total_min}
+        self._results = {**outcome, **{name: path for name, path in paths.items() if path}, **layers}
+
+    def _write_files(self, paths: dict[str, str]) -> None:
         from ..cards.csv_legs import csv_text
         from ..cards.gpx import gpx_text
         from ..cards.whole_files import text_writer, write_whole
@@ -208,13 +243,7 @@ class PlanSwim(QgsProcessingAlgorithm):
             "GPX": lambda: gpx_text(self._plan),
             "CSV": lambda: csv_text(self._plan),
         }
-        paths = {name: self.parameterAsFileOutput(parameters, name, context) for name, _, _ in FILES}
-        self._card = paths["CARD"]
-        try:
-            write_whole({paths[name]: text_writer(text()) for name, text in texts.items() if paths[name]})
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
-        return {name: path for name, path in paths.items() if path}
+        write_whole({paths[name]: text_writer(text()) for name, text in texts.items() if paths[name]})
 
     def _write_layers(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
         from ..layers_out import plan_layers
@@ -233,8 +262,9 @@ class PlanSwim(QgsProcessingAlgorithm):
             sink.flushBuffer()
             results[name] = layer
             if context.willLoadLayerOnCompletion(layer):
-                self._stylers[name] = ResultStyler(name)
-                context.layerToLoadOnCompletionDetails(layer).setPostProcessor(self._stylers[name])
+                styler = ResultStyler(name)
+                context.layerToLoadOnCompletionDetails(layer).setPostProcessor(styler)
+                _keep(styler)
         return results
 
     @staticmethod

@@ -1,0 +1,54 @@
+"""What one run writes: all of it, or nothing that was not there before."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable
+from pathlib import Path
+
+from qgis.core import QgsDataSourceUri, QgsProcessingOutputLayerDefinition
+
+from ..core.errors import SwimPlanError
+
+BESIDE = ("", "-wal", "-shm", "-journal")  # what SQLite lays beside a GeoPackage
+
+
+class WholeOutputs:
+    """The files of a run; ``undo`` takes away those that were not there when it began."""
+
+    def __init__(self, paths: Iterable[str]) -> None:
+        """Raises SwimPlanError where a file's folder cannot be made or written to; nothing is written yet."""
+        self._paths = [Path(path) for path in paths if path]
+        for path in self._paths:
+            _check_folder(path)
+        self._fresh = [path for path in self._paths if not path.exists()]
+
+    def undo(self) -> None:
+        """Remove the files that this run made."""
+        for path in self._fresh:
+            for ending in BESIDE:
+                path.with_name(path.name + ending).unlink(missing_ok=True)
+
+
+def file_of_sink(destination: object) -> str:
+    """The file that a sink's parameter writes to; empty for a layer in memory, in a database, or none."""
+    if isinstance(destination, QgsProcessingOutputLayerDefinition):
+        destination = destination.sink.staticValue()
+    text = str(destination or "")
+    if text.startswith("ogr:"):
+        text = QgsDataSourceUri(text[len("ogr:") :]).database()
+    return text if os.path.isabs(text) else ""
+
+
+def _check_folder(path: Path) -> None:
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        writable = os.access(path.parent, os.W_OK)
+    except OSError:
+        writable = False
+    if not writable or path.is_dir():
+        raise SwimPlanError(
+            asked=f"Could not write {path}",
+            allowed="Outputs go to a folder that can be written to, under a name that is no folder's",
+            remedy="Choose another folder or name",
+        )
