@@ -30,7 +30,7 @@ class Item:
     after: str = ""
     set_deg: float | None = None
 
-    GAP_MM = 2.0
+    GAP_MM = 1.6
     ARROW_MM = 8.0
 
     @property
@@ -67,7 +67,7 @@ def stacked(blocks: list[Block]) -> Block:
 
 def flowing(items: list[Item], width_mm: float) -> Block:
     """Items from left to right, on as many big lines as they need."""
-    gap = 7.0
+    gap = 5.0
     lines: list[list[tuple[float, Item]]] = []
     x = width_mm
     for item in items:

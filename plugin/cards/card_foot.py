@@ -34,20 +34,26 @@ from .words import tr
 MOST_MOMENTS = 4  # of tides, and of turns of the stream: those nearest to the swim
 DEPTH_NAME_MM = 44.0
 DEPTH_COLUMN_MM = 30.0
-FLAG_LINES = 2
+FLAG_LINES = {"stop": 5, "warn": 3, "note": 2}  # at most, for one flag
 
 
 def title(plan: SwimPlan) -> Block:
-    """Route, day, zone and swimmer; the zone is said here and nowhere else."""
-    stamp = tr("PREDICTED")
-    stamp_width = SMALL_BOLD.width(stamp) + 4.0
+    """Route, day, zone, swimmer and entry; the zone is said here and nowhere else."""
+    stamps = [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE"), tr("PREDICTED")]
+    stamps_width = sum(SMALL_BOLD.width(stamp) + 6.0 for stamp in stamps)
     about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
     about += [tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else []
+    entry = [tr("from {name}").format(name=leg.start_name) for leg in plan.legs[:1]]
+    name = ", ".join([plan.route, *entry])
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        paper.text(plan.route, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=ROW_WIDTH_MM - stamp_width - 4.0)
-        paper.box(x + ROW_WIDTH_MM - stamp_width, y, stamp_width, SMALL_LINE_MM + 0.6, fill="black")
-        paper.text(stamp, x + ROW_WIDTH_MM - stamp_width + 2.0, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, inverted=True)
+        paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=ROW_WIDTH_MM - stamps_width - 2.0)
+        left = x + ROW_WIDTH_MM - stamps_width + 2.0
+        for stamp in stamps:
+            width = SMALL_BOLD.width(stamp) + 4.0
+            paper.box(left, y, width, SMALL_LINE_MM + 0.6, fill="black")
+            paper.text(stamp, left + 2.0, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, inverted=True)
+            left += width + 2.0
 
     head = [Block(height_mm=SMALL_LINE_MM + 1.0, draw=draw), wrapped(", ".join(about), ROW_WIDTH_MM, 2)]
     return stacked(head + ([wrapped(plan.title, ROW_WIDTH_MM, 2)] if plan.title else []) + [space(1.0)])
@@ -78,7 +84,8 @@ def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Blo
     lines: list[str] = []
     shown = 0
     for flag in found:
-        words = SMALL.wrap(f"{leads[flag.severity]} {flag.message}", width_mm, FLAG_LINES)
+        text = f"{leads[flag.severity]} {flag.message}"
+        words = SMALL.whole_sentences(text, width_mm, FLAG_LINES[flag.severity])
         # The last line is kept free for the count as long as more flags wait.
         if len(lines) + len(words) > max_lines - (shown + 1 < len(found)):
             break

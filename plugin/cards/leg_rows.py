@@ -11,7 +11,7 @@ from ..core.results.card import (
     position_text,
     whole_minutes,
 )
-from ..core.results.swim_plan import Leg
+from ..core.results.swim_plan import Leg, SwimPlan
 from .block import BIG_DROP_MM, BIG_LINE_MM, SMALL_DROP_MM, SMALL_LINE_MM, Block, stacked
 from .paper import BIG, BIG_BOLD, SMALL, SMALL_BOLD, Paper
 from .words import tr
@@ -44,11 +44,22 @@ def column_heads() -> Block:
     return Block(height_mm=2 * SMALL_LINE_MM + 1.6, draw=draw)
 
 
-def leg_row(leg: Leg, step_deg: float, heading_lines: int) -> Block:
+def leg_rows(plan: SwimPlan, heading_lines: int) -> list[Block]:
+    """A row a leg; legs behind one that cannot be swum say that their times hang on it."""
+    rows: list[Block] = []
+    stuck: int | None = None
+    for leg in plan.legs:
+        rows.append(_leg_row(leg, plan.heading_step_deg, heading_lines, stuck))
+        stuck = leg.number if leg_state(leg) == "stuck" else stuck
+    return rows
+
+
+def _leg_row(leg: Leg, step_deg: float, heading_lines: int, stuck: int | None) -> Block:
     """One leg: two lines, more where the heading changes on the way or where a reason must be given."""
     parts = [_first_line(leg), _second_line(leg)]
     if leg_state(leg) == "swim":
         parts += _later_headings(leg, step_deg, heading_lines)
+        parts += [] if stuck is None else [_indented(tr("Only if leg {number} could be swum.").format(number=stuck))]
     elif leg.reason:
         parts.append(_reason(leg.reason))
     parts.append(Block(height_mm=1.2, draw=lambda paper, x, y: paper.rule(x, y + 0.8, ROW_WIDTH_MM)))

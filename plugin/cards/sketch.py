@@ -5,6 +5,8 @@ The layers are made from the plan alone, in metres round its centre, so that no 
 
 from __future__ import annotations
 
+from functools import partial
+
 import numpy as np
 from qgis.core import (
     QgsBasicNumericFormat,
@@ -12,8 +14,6 @@ from qgis.core import (
     QgsFeature,
     QgsFillSymbol,
     QgsGeometry,
-    QgsLabelingEngineSettings,
-    QgsLabelObstacleSettings,
     QgsLayoutItemMap,
     QgsLayoutItemScaleBar,
     QgsLayoutPoint,
@@ -21,56 +21,53 @@ from qgis.core import (
     QgsLinePatternFillSymbolLayer,
     QgsLineSymbol,
     QgsMarkerSymbol,
-    QgsPalLayerSettings,
     QgsPointXY,
     QgsRectangle,
     QgsSimpleLineSymbolLayer,
     QgsSingleSymbolRenderer,
     QgsSymbol,
-    QgsTextBufferSettings,
     QgsUnitTypes,
     QgsVectorLayer,
-    QgsVectorLayerSimpleLabeling,
 )
 from qgis.PyQt.QtGui import QColor
 
 from ..core.geodesy import LocalFrame
 from ..core.results.card import Place, distinct_places
 from ..core.results.swim_plan import SwimPlan
+from .name_places import NameBox, place_names
 from .paper import MM, SMALL, Paper, plain, text_format
 from .words import tr
 
 STRIP_MM = 11.0  # below the map, for the scale bar and the north arrow
 LEAST_WIDTH_M = 200.0
-# With more places than this the sketch carries the numbers of the legs, and the rows carry the names.
-MOST_NAMED, MOST_NAMED_NARROW, WIDE_MM = 7, 4, 150.0
 NAME_MM = 42.0
+# Millimetres of track and legs that a name, and all names, may cover before numbers are better.
+NAME_COVERS_MM, NAMES_COVER_MM = 10, 16
 ROOM_FOR_HALVES_MM = 36.0  # on a shorter scale bar the numbers would touch
 SCALE_STEPS_M = (5, 10, 20, 50, 100, 200, 250, 500, 1000, 2000, 2500, 5000, 10000, 20000)
 
 
 def draw_sketch(paper: Paper, plan: SwimPlan, x: float, y: float, width: float, height: float) -> QgsLayoutItemMap:
-    """Put map, frame, scale bar and north arrow into the box; returns the map item."""
+    """Put map, frame, names, scale bar and north arrow into the box; returns the map item."""
     frame = _frame(plan)
-    labels = place_labels(plan, width)
-    layers = _layers(plan, frame, labels)
-    project = paper.layout.project()
-    project.addMapLayers(layers, False)
-    engine = project.labelingEngineSettings()
-    engine.setFlag(QgsLabelingEngineSettings.Flag.UsePartialCandidates, False)
-    project.setLabelingEngineSettings(engine)
+    size = (width, height - STRIP_MM)
+    extent, names = _arranged(plan, frame, size)
+    layers = _layers(plan, frame)
+    paper.layout.project().addMapLayers(layers, False)
     chart = QgsLayoutItemMap(paper.layout)
     chart.attemptMove(QgsLayoutPoint(x, y, MM))
-    chart.attemptResize(QgsLayoutSize(width, height - STRIP_MM, MM))
+    chart.attemptResize(QgsLayoutSize(*size, MM))
     chart.setCrs(_crs(frame))
     chart.setLayers(layers)
     chart.setKeepLayerSet(True)
     chart.setBackgroundColor(QColor("white"))
     chart.setFrameEnabled(True)
     paper.layout.addLayoutItem(chart)
-    extent = _extent(plan, frame, labels, width, height - STRIP_MM)
     chart.setExtent(extent)  # an item that never had an extent cannot zoom
     chart.zoomToExtent(extent)
+    for words, box in names:
+        paper.veil(x + box.left, y + box.top, box.width, box.height)
+        paper.text(words, x + box.left + 0.5, y + box.top + box.height - 0.8, SMALL)
     _scale_bar(paper, chart, x, y + height - STRIP_MM, width)
     return chart
 
@@ -96,15 +93,15 @@ def _extent(plan: SwimPlan, frame: LocalFrame, labels: list[str], width_mm: floa
     xy = frame.to_xy(np.concatenate(tracks + legs))
     low, high = xy.min(axis=0), xy.max(axis=0)
     middle = (low + high) / 2.0
-    # Names stand beside their places: leave them up to a quarter of the width and a good line on each side.
-    beside_mm = min(max(SMALL.width(label) for label in labels) + 5.0, width_mm / 4.0)
-    span = np.maximum(high - low, 1.0) / np.array([1.0 - 2.0 * beside_mm / width_mm, 1.0 - 18.0 / height_mm])
+    # Names stand beside their places: leave them up to 3/10 of the width and a good line on each side.
+    beside_mm = min(max(SMALL.width(label) for label in labels) + 5.0, 0.3 * width_mm)
+    span = np.maximum(high - low, 1.0) / np.array([1.0 - 2.0 * beside_mm / width_mm, 1.0 - 22.0 / height_mm])
     scale_m_mm = max(span[0] / width_mm, span[1] / height_mm, LEAST_WIDTH_M / width_mm)
     half = np.array([width_mm, height_mm]) * scale_m_mm / 2.0
     return QgsRectangle(*(middle - half), *(middle + half))
 
 
-def _layers(plan: SwimPlan, frame: LocalFrame, labels: list[str]) -> list[QgsVectorLayer]:
+def _layers(plan: SwimPlan, frame: LocalFrame) -> list[QgsVectorLayer]:
     """From the top down: places, tracks, legs, land."""
     tracks, legs = _swum_and_ruled(plan)
     lines = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in tracks]
@@ -114,30 +111,16 @@ def _layers(plan: SwimPlan, frame: LocalFrame, labels: list[str]) -> list[QgsVec
     ruled = _layer("LineString", frame, [QgsGeometry.fromPolylineXY(line) for line in rules])
     dashes = {"line_color": "black", "line_width": "0.25", "customdash": "2;1.5", "use_custom_dash": "1"}
     ruled.setRenderer(_look(QgsLineSymbol.createSimple(dashes)))
-    keep_names_off(swum)
-    return [_places(plan, frame, labels), swum, ruled, _land(plan, frame)]
+    return [_places(plan, frame), swum, ruled, _land(plan, frame)]
 
 
-def keep_names_off(layer: QgsVectorLayer) -> None:
-    """Names avoid this layer's lines as long as there is another place for them."""
-    settings = QgsPalLayerSettings()
-    settings.drawLabels = False
-    obstacle = QgsLabelObstacleSettings()
-    obstacle.setIsObstacle(True)
-    obstacle.setFactor(2.0)
-    settings.setObstacleSettings(obstacle)
-    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
-    layer.setLabelsEnabled(True)
-
-
-def _layer(kind: str, frame: LocalFrame, shapes: list[QgsGeometry], names: list[str] | None = None) -> QgsVectorLayer:
-    layer = QgsVectorLayer(f"{kind}?field=name:string", "sketch", "memory")
+def _layer(kind: str, frame: LocalFrame, shapes: list[QgsGeometry]) -> QgsVectorLayer:
+    layer = QgsVectorLayer(kind, "sketch", "memory")
     layer.setCrs(_crs(frame))
     features = []
-    for number, shape in enumerate(shapes):
-        feature = QgsFeature(layer.fields())
+    for shape in shapes:
+        feature = QgsFeature()
         feature.setGeometry(shape)
-        feature.setAttribute("name", names[number] if names else "")
         features.append(feature)
     layer.dataProvider().addFeatures(features)
     layer.updateExtents()
@@ -148,27 +131,11 @@ def _look(symbol: QgsSymbol) -> QgsSingleSymbolRenderer:
     return QgsSingleSymbolRenderer(symbol)
 
 
-def _places(plan: SwimPlan, frame: LocalFrame, labels: list[str]) -> QgsVectorLayer:
-    places = _places_shown(plan)
-    xy = frame.to_xy(np.array([(place.lon, place.lat) for place in places]))
-    shapes = [QgsGeometry.fromPointXY(QgsPointXY(*point)) for point in xy]
-    layer = _layer("Point", frame, shapes, labels)
+def _places(plan: SwimPlan, frame: LocalFrame) -> QgsVectorLayer:
+    xy = frame.to_xy(np.array([(place.lon, place.lat) for place in _places_shown(plan)]))
+    layer = _layer("Point", frame, [QgsGeometry.fromPointXY(QgsPointXY(*point)) for point in xy])
     ring = {"name": "circle", "size": "3.2", "color": "white", "outline_color": "black", "outline_width": "0.7"}
     layer.setRenderer(_look(QgsMarkerSymbol.createSimple(ring)))
-    edge = QgsTextBufferSettings()
-    edge.setEnabled(True)
-    edge.setSize(0.8)
-    edge.setColor(QColor("white"))
-    look = text_format(SMALL)
-    look.setBuffer(edge)
-    settings = QgsPalLayerSettings()
-    settings.fieldName = "name"
-    settings.placement = QgsPalLayerSettings.Placement.AroundPoint
-    settings.dist = 2.0
-    settings.displayAll = True
-    settings.setFormat(look)
-    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
-    layer.setLabelsEnabled(True)
     return layer
 
 
@@ -180,16 +147,48 @@ def _places_shown(plan: SwimPlan) -> list[Place]:
     return list(shown.values())
 
 
-def place_labels(plan: SwimPlan, width_mm: float) -> list[str]:
-    """Names, or the numbers of the legs that end there when there are too many places for names."""
+def _labels(plan: SwimPlan) -> tuple[list[str], list[str]]:
+    """The places' names, and instead of them the numbers of the legs that end there."""
     places = _places_shown(plan)
-    if len(places) <= (MOST_NAMED if width_mm >= WIDE_MM else MOST_NAMED_NARROW):
-        return [SMALL.elide(plain(place.name), NAME_MM) for place in places]
     ending: dict[tuple[float, float], list[str]] = {}
     for leg in plan.legs:
         ending.setdefault((round(leg.end_lon, 5), round(leg.end_lat, 5)), []).append(str(leg.number))
-    start = [tr("start")]
-    return [",".join(ending.get((round(place.lon, 5), round(place.lat, 5)), start)) for place in places]
+    numbers = [",".join(ending.get((round(place.lon, 5), round(place.lat, 5)), [tr("start")])) for place in places]
+    return [SMALL.elide(plain(place.name), NAME_MM) for place in places], numbers
+
+
+def _arranged(
+    plan: SwimPlan, frame: LocalFrame, size: tuple[float, float]
+) -> tuple[QgsRectangle, list[tuple[str, NameBox]]]:
+    """Extent and placed words: names if they find room beside the tracks, else the numbers of the legs, as in the rows.
+
+    Dozens of places on a hand's breadth may leave room for neither: then the rows alone name them.
+    """
+    tracks, legs = _swum_and_ruled(plan)
+    places = np.array([(place.lon, place.lat) for place in _places_shown(plan)])
+    for labels, most_ink in zip(_labels(plan), (NAME_COVERS_MM, None)):
+        extent = _extent(plan, frame, labels, *size)
+        scale, corner = size[0] / extent.width(), np.array([extent.xMinimum(), extent.yMaximum()])
+        on_map = partial(_on_map, frame=frame, corner=corner, scale=scale)
+        lines = np.concatenate([_dense(on_map(line)) for line in tracks + legs])
+        widths = [SMALL.width(label) + 1.0 for label in labels]
+        boxes = place_names(on_map(places), widths, SMALL.cap_mm + 1.6, size, lines, most_ink=most_ink)
+        if boxes is not None and (most_ink is None or sum(box.ink for box in boxes) <= NAMES_COVER_MM):
+            return extent, list(zip(labels, boxes))
+    return extent, []
+
+
+def _on_map(lonlat: np.ndarray, *, frame: LocalFrame, corner: np.ndarray, scale: float) -> np.ndarray:
+    """Degrees to millimetres from the map's top left corner."""
+    return (frame.to_xy(lonlat) - corner) * (scale, -scale)
+
+
+def _dense(line_mm: np.ndarray) -> np.ndarray:
+    """The line as points about a millimetre apart."""
+    steps = np.hypot(*np.diff(line_mm, axis=0).T)
+    along = np.concatenate([[0.0], np.cumsum(steps)])
+    wanted = np.linspace(0.0, along[-1], int(along[-1]) + 2)
+    return np.column_stack([np.interp(wanted, along, line_mm[:, 0]), np.interp(wanted, along, line_mm[:, 1])])
 
 
 def _land(plan: SwimPlan, frame: LocalFrame) -> QgsVectorLayer:

@@ -15,7 +15,7 @@ from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
 from . import card_foot
 from .block import Block, ruled, space, stacked
-from .leg_rows import ROW_WIDTH_MM, column_heads, leg_row
+from .leg_rows import ROW_WIDTH_MM, column_heads, leg_rows
 from .paper import BIG_BOLD, Paper
 from .sketch import draw_sketch
 from .whole_files import write_whole
@@ -24,7 +24,7 @@ from .words import tr
 MARGIN_MM = 8.0
 COLUMN_MM = 210.0  # a column is an upright A4 page with its margins
 HEADING_LINES = (3, 1)  # of later headings in a row: rather a larger page than fewer headings
-BESIDE_WIDTH_MM, BESIDE_LEAST_MM = 80.0, 66.0  # a sketch to the right of the foot
+BESIDE_WIDTH_MM, BESIDE_LEAST_MM = 78.0, 66.0  # a sketch to the right of the foot
 ACROSS_LEAST_MM = 74.0  # a sketch as wide as the rows
 GAP_MM = 4.0
 PNG_DPI = 150
@@ -62,7 +62,7 @@ class Detail:
     depth_rows: int
 
 
-DETAILS = (Detail(flag_lines=10, depth_rows=8), Detail(flag_lines=6, depth_rows=4), Detail(flag_lines=4, depth_rows=2))
+DETAILS = (Detail(flag_lines=12, depth_rows=8), Detail(flag_lines=6, depth_rows=4), Detail(flag_lines=4, depth_rows=2))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -105,7 +105,7 @@ def choose_page(plan: SwimPlan, maps: list[QgsLayoutItemMap] | None = None) -> C
     """The smallest page that takes every leg; where even the largest does not, the legs left out are named on it."""
     kept = [] if maps is None else maps
     for heading_lines in HEADING_LINES:
-        rows = [leg_row(leg, plan.heading_step_deg, heading_lines) for leg in plan.legs]
+        rows = leg_rows(plan, heading_lines)
         for page in PAGES:
             for detail in DETAILS:
                 found = _arranged(plan, rows, page, detail, kept)
