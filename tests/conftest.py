@@ -15,6 +15,10 @@ LINK_FOLDER = ROOT / ".cache" / "python"
 
 
 def _make_importable() -> None:
+    """Make the two links that git does not keep, as `./run` does, so that plain pytest works as well."""
+    metadata = ROOT / "plugin" / "metadata.txt"
+    if not metadata.exists():
+        metadata.symlink_to(Path("..", "metadata.txt"))  # without it QGIS does not see a plugin there
     link = LINK_FOLDER / "tideleg"
     if not link.exists():
         LINK_FOLDER.mkdir(parents=True, exist_ok=True)
