@@ -84,7 +84,7 @@ def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Blo
     lines: list[str] = []
     shown = 0
     for flag in found:
-        text = f"{leads[flag.severity]} {flag.message}"
+        text = f"{leads[flag.severity]} {flag.brief or flag.message}"
         words = SMALL.whole_sentences(text, width_mm, FLAG_LINES[flag.severity])
         # The last line is kept free for the count as long as more flags wait.
         if len(lines) + len(words) > max_lines - (shown + 1 < len(found)):

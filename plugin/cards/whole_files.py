@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable, Mapping
+from contextlib import suppress
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
@@ -29,7 +30,9 @@ def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
         ) from error
     finally:
         for draft in drafts.values():
-            draft.unlink(missing_ok=True)
+            # A folder that is none has no drafts to remove; its own error is the one to tell.
+            with suppress(OSError):
+                draft.unlink(missing_ok=True)
 
 
 def text_writer(text: str) -> Callable[[Path], None]:

@@ -16,11 +16,9 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.clock import zone_named
 from ..core.errors import SwimPlanError
-from ..plan_package.project import add_plan_to_project
-from ..plan_package.settings import ZONE_REMEDY
-from ..plan_package.store import create_plan
+
+# What makes the plan is imported when it is first needed: QGIS must not start slower for it.
 
 
 class NewPlan(QgsProcessingAlgorithm):
@@ -85,6 +83,9 @@ class NewPlan(QgsProcessingAlgorithm):
         )
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
+        from ..core.clock import zone_named
+        from ..plan_package.settings import ZONE_REMEDY
+
         try:
             zone_named(self._zone(parameters, context))
         except SwimPlanError as error:
@@ -94,6 +95,8 @@ class NewPlan(QgsProcessingAlgorithm):
     def processAlgorithm(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        from ..plan_package.store import create_plan
+
         datum = self.parameterAsString(parameters, self.DATUM, context).strip()
         try:
             self._made = create_plan(
@@ -111,6 +114,8 @@ class NewPlan(QgsProcessingAlgorithm):
 
     def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
         if self._open and self._made is not None and context.project() is not None:
+            from ..plan_package.project import add_plan_to_project
+
             add_plan_to_project(self._made, context.project())
         return {self.PLAN: str(self._made)}
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
@@ -12,7 +11,6 @@ from qgis.core import (
     QgsProcessingAlgorithm,
     QgsProcessingContext,
     QgsProcessingException,
-    QgsProcessingFeatureSource,
     QgsProcessingFeedback,
     QgsProcessingOutputFile,
     QgsProcessingOutputNumber,
@@ -27,21 +25,26 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
-from ..layers_in.chart_cell import ChartCell
-from ..layers_in.chart_layers import PLAN_CRS, LayerReader
-from ..layers_in.chart_objects import ChartReader, count_to_read, objects_to_read, uncovered_share, unread_classes
-from ..layers_in.field_mapping import mapping_from_text
-from ..layers_in.gathering import gather_rows
-from ..layers_in.plan_append import Added, ReadCancelledError, append_to_plan
-from ..layers_in.plan_rows import PlanRow
-from ..layers_in.read_report import cell_warnings, read_report, write_report
-from ..layers_in.read_tally import ReadTally
-from ..plan_package.schema import LAYER_BY_NAME
-from ..plan_package.store import read_settings
 
-NOT_FROM_A_CHART = ("settings", "sessions", "catches")
-TARGETS = tuple(name for name in LAYER_BY_NAME if name not in NOT_FROM_A_CHART)
-READ_SHARE, LAYER_SHARE = 60.0, 70.0  # percent of the progress bar after the cell, and after the layer
+# What reads is imported when it is first needed: QGIS must not start slower for it.
+# The plan's layers in the order of its schema, without the settings and the log; a test compares the two.
+TARGETS = (
+    "marks",
+    "routes",
+    "channels",
+    "closed_areas",
+    "land",
+    "depth_contours",
+    "soundings",
+    "tides",
+    "stream_stations",
+    "stream_rates",
+    "stream_events",
+    "stream_areas",
+    "ferries",
+    "swimmers",
+)
+PLAN_CRS = "EPSG:4326"
 
 
 class ReadChart(QgsProcessingAlgorithm):
@@ -130,102 +133,38 @@ class ReadChart(QgsProcessingAlgorithm):
     def processAlgorithm(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        from ..layers_in.chart_reading import ReadAsked, Told, read_into_plan
+        from ..layers_in.plan_append import ReadCancelledError
+
+        report = self.parameterAsFileOutput(parameters, self.REPORT, context)
+        told = Told(
+            is_cancelled=feedback.isCanceled,
+            progress=feedback.setProgress,
+            say=feedback.pushInfo,
+            warn=feedback.pushWarning,
+        )
         try:
-            return self._read(parameters, context, feedback)
+            asked = ReadAsked(
+                plan=Path(self.parameterAsFile(parameters, self.PLAN, context)),
+                chart=self.parameterAsFile(parameters, self.CHART, context),
+                source=self.parameterAsSource(parameters, self.LAYER, context),
+                into=self.parameterAsEnumString(parameters, self.INTO, context),
+                mapping=self.parameterAsString(parameters, self.FIELDS, context),
+                extent=self._extent(parameters, context),
+                transforms=context.transformContext(),
+                report=Path(report) if report else None,
+            )
+            added = read_into_plan(asked, told)
         except SwimPlanError as error:
             raise QgsProcessingException(str(error)) from error
         except ReadCancelledError as error:
             raise QgsProcessingException(self._tr("Stopped: the plan is as it was.")) from error
-
-    def _read(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> dict[str, Any]:
-        """Everything is read before the plan is opened for writing; the report is written before the rows stand."""
-        plan = Path(self.parameterAsFile(parameters, self.PLAN, context))
-        datum = read_settings(plan)["datum"]
-        extent = self._extent(parameters, context)
-        chart = self.parameterAsFile(parameters, self.CHART, context)
-        cell = ChartCell(chart) if chart else None
-        source = self.parameterAsSource(parameters, self.LAYER, context)
-        tally = ReadTally()
-        rows = self._cell_rows(cell, extent, tally, feedback) if cell else []
-        warnings = cell_warnings(cell.facts, datum, uncovered_share(cell, extent), bool(rows)) if cell else []
-        if source is not None:
-            rows += self._layer_rows(source, parameters, context, extent, tally, feedback)
-        report_path = self.parameterAsFileOutput(parameters, self.REPORT, context)
-
-        def report(added: Added) -> None:
-            content = read_report(
-                plan=plan,
-                sources=([chart] if chart else []) + ([source.sourceName()] if source is not None else []),
-                facts=cell.facts if cell else None,
-                extent=extent,
-                tally=tally,
-                added=added,
-                unread=unread_classes(cell) if cell else {},
-                warnings=warnings,
-            )
-            write_report(Path(report_path), content)
-
-        added = append_to_plan(
-            plan,
-            rows,
-            is_cancelled=feedback.isCanceled,
-            progress=_between(feedback, LAYER_SHARE, 100.0),
-            before_commit=report if report_path else lambda _added: None,
-        )
-        self._tell(feedback, tally, warnings, added)
         results = {
-            self.PLAN: str(plan),
+            self.PLAN: str(asked.plan),
             self.WRITTEN: sum(added.written.values()),
             self.ALREADY_THERE: sum(added.already_there.values()),
         }
-        return {**results, self.REPORT: report_path} if report_path else results
-
-    def _tell(self, feedback: QgsProcessingFeedback, tally: ReadTally, warnings: list[str], added: Added) -> None:
-        for sentence in tally.sentences():
-            feedback.pushInfo(sentence)
-        for warning in warnings:
-            feedback.pushWarning(warning)
-        written, there = sum(added.written.values()), sum(added.already_there.values())
-        feedback.pushInfo(self._tr("{} rows written, {} were there already").format(written, there))
-
-    def _cell_rows(
-        self, cell: ChartCell, extent: QgsRectangle | None, tally: ReadTally, feedback: QgsProcessingFeedback
-    ) -> list[PlanRow]:
-        reader = ChartReader(cell.facts, extent, tally)
-        return gather_rows(
-            objects_to_read(cell),
-            reader.rows_of,
-            total=count_to_read(cell),
-            is_cancelled=feedback.isCanceled,
-            progress=_between(feedback, 0.0, READ_SHARE),
-        )
-
-    def _layer_rows(
-        self,
-        source: QgsProcessingFeatureSource,
-        parameters: dict[str, Any],
-        context: QgsProcessingContext,
-        extent: QgsRectangle | None,
-        tally: ReadTally,
-        feedback: QgsProcessingFeedback,
-    ) -> list[PlanRow]:
-        reader = LayerReader(
-            source,
-            into=LAYER_BY_NAME[self.parameterAsEnumString(parameters, self.INTO, context)],
-            mapping=mapping_from_text(self.parameterAsString(parameters, self.FIELDS, context)),
-            extent=extent,
-            transforms=context.transformContext(),
-            tally=tally,
-        )
-        return gather_rows(
-            reader.features(),
-            reader.rows_of,
-            total=source.featureCount(),
-            is_cancelled=feedback.isCanceled,
-            progress=_between(feedback, READ_SHARE, LAYER_SHARE),
-        )
+        return {**results, self.REPORT: report} if report else results
 
     def _extent(self, parameters: dict[str, Any], context: QgsProcessingContext) -> QgsRectangle | None:
         """The extent in the plan's system, None for all."""
@@ -236,8 +175,3 @@ class ReadChart(QgsProcessingAlgorithm):
     @staticmethod
     def _tr(text: str) -> str:
         return QCoreApplication.translate("Tideleg", text)
-
-
-def _between(feedback: QgsProcessingFeedback, start: float, end: float) -> Callable[[float], None]:
-    """A progress callback for shares 0 to 1 that fills the bar from ``start`` to ``end`` percent."""
-    return lambda share: feedback.setProgress(start + (end - start) * share)

@@ -20,8 +20,9 @@ from qgis.PyQt.QtCore import QVariant
 from test_readchart import content, rows
 from tideleg.core.errors import SwimPlanError
 from tideleg.layers_in.field_mapping import mapping_from_text
+from tideleg.plan_package.schema import LAYER_BY_NAME
 from tideleg.plan_package.store import create_plan
-from tideleg.processing.readchart import ReadChart
+from tideleg.processing.readchart import TARGETS, ReadChart
 
 KINDS = {int: QVariant.Int, float: QVariant.Double, str: QVariant.String}
 
@@ -211,3 +212,7 @@ def test_mapping_keeps_expressions_whole():
 def test_mapping_that_is_none_is_refused(text):
     with pytest.raises(SwimPlanError, match="FIELDS"):
         mapping_from_text(text)
+
+
+def test_a_layer_can_go_into_every_plan_layer_but_the_settings_and_the_log() -> None:
+    assert TARGETS == tuple(name for name in LAYER_BY_NAME if name not in ("settings", "sessions", "catches"))
