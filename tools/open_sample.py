@@ -1,13 +1,14 @@
-"""Runs inside QGIS's desktop: adds every layer of the sample plan, its own styles included, and shows them."""
+"""Runs inside QGIS's desktop: adds the sample plan to the project, as the plugin itself does, and shows its marks."""
 
 from __future__ import annotations
 
 from pathlib import Path
 
-from qgis.core import QgsProject, QgsProviderRegistry, QgsVectorLayer
+from qgis.core import QgsProject
 from qgis.utils import iface
+from tideleg.plan_package.project import add_plan_to_project
 
-NOTICE = "INVENTED - NOT FOR NAVIGATION"
+NEAR_DEG = 0.005
 
 
 def find_sample() -> Path:
@@ -15,23 +16,13 @@ def find_sample() -> Path:
     return sorted(Path("sample_layers").resolve().glob("*.gpkg"))[0]
 
 
-def layers_of(package: Path) -> list[QgsVectorLayer]:
-    """Return the package's layers, the ones with places first."""
-    found = QgsProviderRegistry.instance().providerMetadata("ogr").querySublayers(str(package))
-    layers = [QgsVectorLayer(one.uri(), one.name(), "ogr") for one in found]
-    return sorted((layer for layer in layers if layer.isValid()), key=lambda layer: not layer.isSpatial())
-
-
 def show() -> None:
-    package = find_sample()
-    group = QgsProject.instance().layerTreeRoot().addGroup(f"{package.stem} ({NOTICE})")
-    for layer in layers_of(package):
-        QgsProject.instance().addMapLayer(layer, False)
-        group.addLayer(layer)
-        if layer.name() == "marks" and layer.featureCount():
-            extent = layer.extent()
-            extent.grow(0.005)
-            iface.mapCanvas().setExtent(extent)
+    """Add the plan and look at its marks."""
+    group = add_plan_to_project(find_sample(), QgsProject.instance())
+    marks = next(node.layer() for node in group.findLayers() if node.layer().source().endswith("layername=marks"))
+    extent = marks.extent()
+    extent.grow(NEAR_DEG)
+    iface.mapCanvas().setExtent(extent)
     iface.mapCanvas().refresh()
 
 
