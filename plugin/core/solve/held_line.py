@@ -34,15 +34,20 @@ def _line_window(
     tau = window_s / count * np.arange(count + 1)
     step = np.full(len(depart_s), window_s / count)
     way = np.broadcast_to(pace * tau, (len(depart_s), count + 1))
+    unknown = np.zeros(way.shape, dtype=bool)
     for _ in range(MOST_ROUNDS):
         place = line.start + way[..., None] * line.ahead
         sample = stream.at(place[..., 0], place[..., 1], depart_s[:, None] + tau)
         ahead = sample.east_m_s * line.ahead[0] + sample.north_m_s * line.ahead[1]
         right = sample.east_m_s * line.right[0] + sample.north_m_s * line.right[1]
         speed = along_line_speed(pace, ahead, right)
+        unknown_before, unknown = unknown, sample.status == UNKNOWN
         before, way = way, running_integral(np.nan_to_num(speed), step)
         if np.max(np.abs(way - before)) < CLOSE_M:
             break
+    # At the rim of unknown water the rounds swing between in and out, and the last one may be out: both count.
+    swings = np.max(np.abs(way - before), axis=1) >= CLOSE_M
+    unknown |= swings[:, None] & unknown_before
     there = way >= line.length_m
     reached = there.any(axis=1)
     node = np.where(reached, np.argmax(there, axis=1), count)
@@ -50,7 +55,7 @@ def _line_window(
     past = np.arange(count + 1)[None, :] > node[:, None]
     ending = np.where(reached, ARRIVED, NEVER_ARRIVES)
     ending = np.where(np.any(np.isnan(speed) & ~past, axis=1), TOO_STRONG_ACROSS, ending)
-    ending = np.where(np.any((sample.status == UNKNOWN) & ~past, axis=1), STREAM_UNKNOWN, ending)
+    ending = np.where(np.any(unknown & ~past, axis=1), STREAM_UNKNOWN, ending)
     arrive = np.where(ending == ARRIVED, depart_s + last, np.nan)
     with np.errstate(invalid="ignore"):
         heading = np.arctan2(*line.ahead) + np.arcsin(np.clip(-right / pace, -1.0, 1.0))
@@ -139,11 +144,13 @@ def _back_on_line(
     across_at_start = (start - line.start) @ line.right
     shift = np.zeros((len(depart_s), count + 1, 2))
     sine = np.zeros(len(depart_s))
+    unknown = np.zeros(shift.shape[:2], dtype=bool)
     for _ in range(MOST_ROUNDS):
         unit = np.sqrt(1.0 - sine**2)[:, None] * line.ahead + sine[:, None] * line.right
         place = start[:, None, :] + pace * tau[:, None] * unit[:, None, :] + shift
         sample = stream.at(place[..., 0], place[..., 1], depart_s[:, None] + tau)
         parts = (sample.east_m_s, sample.north_m_s)
+        unknown_before, unknown = unknown, sample.status == UNKNOWN
         before = shift
         shift = np.stack([running_integral(np.nan_to_num(part), step) for part in parts], axis=2)
         wanted = -(across_at_start + shift[:, -1] @ line.right) / (pace * every_s)
@@ -151,7 +158,9 @@ def _back_on_line(
         if np.max(np.abs(shift - before)) < CLOSE_M and np.max(np.abs(sine - sine_before)) * pace * every_s < CLOSE_M:
             break
     ending = np.where(np.abs(wanted) < 1.0, ARRIVED, TOO_STRONG_ACROSS)
-    ending = np.where(np.any(sample.status == UNKNOWN, axis=1), STREAM_UNKNOWN, ending)
+    swings = np.max(np.abs(shift - before), axis=(1, 2)) >= CLOSE_M
+    unknown |= swings[:, None] & unknown_before
+    ending = np.where(np.any(unknown, axis=1), STREAM_UNKNOWN, ending)
     heading = np.broadcast_to(np.arctan2(unit[:, 0], unit[:, 1])[:, None], place.shape[:2])
     nodes = _line_nodes(place, depart_s, tau, sample, heading, np.zeros(place.shape[:2], dtype=bool))
     return ending, nodes, place[:, -1]
