@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta, tzinfo
 
-from ..clock import aware, local_moment, moment_from_text
+from ..clock import aware, moment_from_text
 from ..errors import SwimPlanError
 
 _HOUR = re.compile(r"^(\d{1,2}):(\d{2})(?::(\d{2}))?$")
@@ -71,7 +71,7 @@ def in_force_from_text(start: str, end: str, zone: tzinfo) -> InForce:
     ends = [_parsed(text, zone) for text in (start, end)]
     kinds = {type(value) for value in ends if value is not None}
     if kinds == {date, datetime}:
-        ends, kinds = [_as_moment(value, zone) for value in ends], {datetime}
+        ends, kinds = [_day_begins(ends[0], zone), _day_begins(ends[1], zone, days=1)], {datetime}
     if len(kinds) > 1:
         raise SwimPlanError(
             asked=f"Got the times {start!r} and {end!r}",
@@ -135,10 +135,11 @@ def _full(offset: str | None) -> str:
     return f"{offset[0]}{digits[:2]}:{digits[2:]}"
 
 
-def _as_moment(value: date | datetime | None, zone: tzinfo) -> datetime | None:
+def _day_begins(value: date | datetime | None, zone: tzinfo, days: int = 0) -> datetime | None:
+    """A date as the moment at which it, or the day so many days later, begins; a moment as it is."""
     if value is None or isinstance(value, datetime):
         return value
-    return local_moment(datetime.combine(value, time(0)), zone)
+    return datetime.combine(value + timedelta(days=days), time(0), tzinfo=zone)
 
 
 def _unreadable(text: str) -> SwimPlanError:
