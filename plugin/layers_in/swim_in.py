@@ -16,6 +16,7 @@ from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
 from ..core.solve.request import PlanSettings, SwimRequest
 from ..core.solve.swim import SwimWay
+from ..plan_package.database import table_names
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer, read_settings
 from .swim_chart import chart_from, depths_from
@@ -93,10 +94,13 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
 
 def _tables(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource], warnings: list[str]) -> dict[str, Table]:
     """The tables by name: a given layer first, else the plan's."""
-    found = {}
+    found, present = {}, table_names(Path(plan)) if plan else set()
     for name in USED:
         source = sources.get(name)
         if source is None and plan:
+            if name not in present and name != "routes":
+                warnings.append(f"The plan has no layer '{name}', which was taken as empty: bring the plan up to date.")
+                continue
             source = open_layer(plan, name)
         if source is not None:
             found[name] = Table(source, LAYER_BY_NAME[name], warnings)

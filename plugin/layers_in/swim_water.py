@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
+from datetime import datetime
 
 import numpy as np
 
@@ -27,6 +28,7 @@ def tides_from(table: Table | None, clock: PlanClock) -> dict[str, TideTable]:
     ports = defaultdict(list)
     for row in table.rows() if table else ():
         ports[row.values["port"] or ""].append(row)
+    _check_times(table, ports)
     return {port: _tide(table, port, rows, clock) for port, rows in ports.items()}
 
 
@@ -74,11 +76,12 @@ def stream_from(
     """The stream over the plan; ``places_m`` (n, 2) is where it will be asked for, for the view from each station."""
     rates, events = _by_station(tables.get("stream_rates")), _by_station(tables.get("stream_events"))
     table = tables.get("stream_stations")
-    stations = tuple(
-        _station(table, row, rates, events, tides, frame, clock, warnings) for row in (table.rows() if table else ())
-    )
-    _check_names(tables, stations, rates, events)
-    ruled = tuple(_ruled_areas(tables.get("stream_areas"), frame, {station.name for station in stations}))
+    rows = list(table.rows()) if table else []
+    names = [row.values["station"] for row in rows]
+    _check_names(tables, names, rates, events)
+    _check_times(tables.get("stream_events"), events)
+    stations = tuple(_station(table, row, rates, events, tides, frame, clock, warnings) for row in rows)
+    ruled = tuple(_ruled_areas(tables.get("stream_areas"), frame, set(names)))
     tideless = {station.name for station in stations if station.tide is None}
     for name in sorted({area.station for area in ruled if area.phase != "always"} & tideless):
         warnings.append(
@@ -95,14 +98,29 @@ def _by_station(table: Table | None) -> dict[str, list[TableRow]]:
     return found
 
 
+def _check_times(table: Table | None, groups: dict[str, list[TableRow]]) -> None:
+    """One port or station says one thing at one time."""
+    for name, rows in groups.items():
+        first: dict[datetime, TableRow] = {}
+        for row in rows:
+            other = first.setdefault(row.values["time"], row)
+            if other is not row:
+                raise table.refused(
+                    row.number,
+                    "time",
+                    f"{row.values['time']:%Y-%m-%d %H:%M:%S} UTC",
+                    f"Row {other.number} of '{name}' has the same time",
+                    "Delete one of them",
+                )
+
+
 def _check_names(
     tables: dict[str, Table],
-    stations: tuple[Station, ...],
+    names: list[str],
     rates: dict[str, list[TableRow]],
     events: dict[str, list[TableRow]],
 ) -> None:
     """A rate without its station, or a station given twice, is a slip that must not pass for missing stream."""
-    names = [station.name for station in stations]
     for key, found in (("stream_rates", rates), ("stream_events", events)):
         for name in set(found) - set(names):
             raise tables[key].refused(
@@ -112,10 +130,11 @@ def _check_names(
                 f"Its station must be in stream_stations, which has {', '.join(names) or 'no rows'}",
                 "Correct the name or add the station",
             )
-    for name in {name for name in names if names.count(name) > 1}:
-        raise tables["stream_stations"].refused(
-            None, "station", name, "A station's name stands once", "Rename or delete one of them"
-        )
+    for name in names:
+        if names.count(name) > 1:
+            raise tables["stream_stations"].refused(
+                None, "station", name, "A station's name stands once", "Rename or delete one of them"
+            )
 
 
 def _station(
@@ -195,15 +214,19 @@ def _hourly(
             array[hour + 6] = _or_nan(rate.values[name])
     if tide is None:
         return ConstantStream(east_m_s=NOTHING, north_m_s=NOTHING)
-    hourly = HourlyTable(
-        station=row.values["station"],
-        reference=row.values["reference"] or HW,
-        set_deg=values["set_deg"],
-        spring_m_s=m_s_from_knots(values["spring_kn"]),
-        neap_m_s=m_s_from_knots(values["neap_kn"]),
-        spring_range_m=_or_nan(row.values["spring_range_m"]),
-        neap_range_m=_or_nan(row.values["neap_range_m"]),
-    )
+    try:
+        hourly = HourlyTable(
+            station=row.values["station"],
+            reference=row.values["reference"] or HW,
+            set_deg=values["set_deg"],
+            spring_m_s=m_s_from_knots(values["spring_kn"]),
+            neap_m_s=m_s_from_knots(values["neap_kn"]),
+            spring_range_m=_or_nan(row.values["spring_range_m"]),
+            neap_range_m=_or_nan(row.values["neap_range_m"]),
+        )
+    except SwimPlanError as error:
+        neap = row.values["neap_range_m"]
+        raise table.refused(row.number, "neap_range_m", neap, error.allowed, error.remedy) from error
     return HourlyStream(hourly, tide)
 
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import hashlib
 import json
+import math
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta, timezone
@@ -29,6 +31,7 @@ KNOT_M_S = 1852.0 / 3600.0
 # Open ocean where WMM2025 gives 4.00 W on DAY: the variation of the worked stories.
 LON, LAT = -17.56, 44.0
 DAY = "2027-06-05"
+SINKS = ("LEGS", "TRACK", "FLAGS", "STOPS")
 
 
 class Heard(QgsProcessingFeedback):
@@ -54,22 +57,26 @@ class Ran:
     ok: bool
     errors: list[str]
     warnings: list[str] = field(default_factory=list)
-    context: QgsProcessingContext | None = None
+    layers: dict[str, QgsVectorLayer] = field(default_factory=dict)
     report: dict[str, Any] | None = None
 
     @property
     def said(self) -> str:
         return " ".join(self.errors)
 
-    def layer(self, name: str) -> QgsVectorLayer:
-        """The layer of a sink, wherever it was written."""
-        found = self.context.getMapLayer(self.results[name])
-        return found if found is not None else QgsVectorLayer(self.results[name], name, "ogr")
 
+def run(
+    algorithm: QgsProcessingAlgorithm,
+    parameters: dict[str, Any],
+    feedback: Heard | None = None,
+    context: QgsProcessingContext | None = None,
+) -> Ran:
+    """Run an algorithm as QGIS does: the parameters are checked first, and errors are heard, not raised.
 
-def run(algorithm: QgsProcessingAlgorithm, parameters: dict[str, Any], feedback: Heard | None = None) -> Ran:
-    """Run an algorithm as QGIS does: the parameters are checked first, and errors are heard, not raised."""
-    context, heard = QgsProcessingContext(), feedback or Heard()
+    Layers in memory are taken out of a context of its own, so that a test that fails keeps no context: one that
+    outlives QGIS takes Python down with it.
+    """
+    own, context, heard = context is None, context or QgsProcessingContext(), feedback or Heard()
     context.setProject(QgsProject.instance())
     context.setFeedback(heard)
     fine, why = algorithm.checkParameterValues(parameters, context)
@@ -79,9 +86,8 @@ def run(algorithm: QgsProcessingAlgorithm, parameters: dict[str, Any], feedback:
     report = None
     if ok and results.get("REPORT"):
         report = json.loads(Path(results["REPORT"]).read_text(encoding="utf-8"), parse_constant=_no_constant)
-    # A context that outlives QGIS takes Python down with it, so a failed run does not keep one.
-    kept = context if ok else None
-    return Ran(results=results, ok=ok, errors=heard.errors, warnings=heard.warnings, context=kept, report=report)
+    layers = {name: context.takeResultLayer(results[name]) for name in SINKS if own and name in results}
+    return Ran(results=results, ok=ok, errors=heard.errors, warnings=heard.warnings, layers=layers, report=report)
 
 
 def _no_constant(name: str) -> None:
@@ -97,9 +103,7 @@ def new_plan(path: Path, **parameters: object) -> Path:
 
 def swim(plan: Path | None, folder: Path, feedback: Heard | None = None, **parameters: object) -> Ran:
     """Run tideleg:planswim; the report goes to report.json in the folder unless another is asked for."""
-    asked = {"REPORT": str(folder / "report.json"), **parameters}
-    if plan is not None:
-        asked["PLAN"] = str(plan)
+    asked = {"PLAN": ... if plan is None else str(plan), "REPORT": str(folder / "report.json"), **parameters}
     return run(PlanSwim().create(), {key: value for key, value in asked.items() if value is not ...}, feedback)
 
 
@@ -196,3 +200,62 @@ def flags_of(report: dict[str, Any], kind: str) -> list[dict[str, Any]]:
 def clock(iso: str) -> str:
     """HH:MM to the nearest minute of an ISO time."""
     return (datetime.fromisoformat(iso) + timedelta(seconds=30)).strftime("%H:%M")
+
+
+# ---------------------------------------------------------------- one plan with something in every layer
+
+ZONE = "Europe/Lisbon"
+TITLE = "INVENTED - NOT FOR NAVIGATION"
+DEPART = f"{DAY}T10:00"
+SLIP, LEDGE = (LON, LAT), moved(1100.0, 250.0)
+TIDE_ROWS = (("02:00", 0.7, "LW"), ("08:00", 3.9, "HW"), ("14:15", 0.9, "LW"), ("20:30", 3.7, "HW"))
+FILES = {"REPORT": "report.json", "GPX": "marks.gpx", "CARD": "card.pdf", "CSV": "legs.csv"}
+
+
+def invented_bay(path: Path) -> Path:
+    """A plan with something in every layer that planswim reads, read in a zone that has summer time."""
+    plan = new_plan(path, ZONE=ZONE, TITLE=TITLE)
+    add_route(plan, "Ledge", SLIP, LEDGE, SLIP)
+    add_swimmer(plan, 0.6, path_factor=1.1)
+    marks = [
+        (point(SLIP), {"name": "Kettle Slip", "kind": "entry"}),
+        (point(LEDGE), {"name": "Gannet Ledge", "kind": "mark", "stay_min": 20.0}),
+    ]
+    append_rows(plan, "marks", marks)
+    centre = line(moved(500.0, -800.0), moved(500.0, 1000.0))
+    append_rows(plan, "channels", [(centre, {"name": "Cut", "kind": "fairway", "width_m": 120.0, "boat_kn": 15.0})])
+    closed = {"name": "Nursery", "rule": "no_spearing", "citation": "By-law 7", "checked_on": "2027-01-05"}
+    append_rows(plan, "closed_areas", [(box(800.0, -100.0, 950.0, 500.0), closed)])
+    append_rows(plan, "land", [(box(-400.0, -600.0, -30.0, 600.0), {"name": "Kettle Head"})])
+    for depth, east in ((5.0, 1000.0), (15.0, 1200.0)):
+        append_rows(plan, "depth_contours", [(line(moved(east, -300.0), moved(east, 700.0)), {"depth_m": depth})])
+    append_rows(plan, "soundings", [(point(moved(1110.0, 250.0)), {"depth_m": 9.2})])
+    tides = [{"port": "P", "time": utc(when), "height_m": height, "kind": kind} for when, height, kind in TIDE_ROWS]
+    append_rows(plan, "tides", [(None, row) for row in tides])
+    station = {"station": "A", "form": "hourly", "reference": "HW", "port": "P"}
+    ranges = {"spring_range_m": 4.0, "neap_range_m": 1.8}
+    append_rows(plan, "stream_stations", [(point(moved(600.0, 900.0)), {**station, **ranges})])
+    append_rows(plan, "stream_rates", [(None, hour_row(hour)) for hour in range(-6, 7)])
+    append_rows(plan, "ferries", [(None, {"channel": "Cut", "time": "19:00"})])
+    return plan
+
+
+def hour_row(hour: int) -> dict[str, object]:
+    """A stream that turns at HW+1 and is strongest some three hours from it."""
+    rate = abs(math.sin(math.pi * (hour - 1) / 6.0))
+    towards = 20.0 if hour < 1 else 200.0
+    return {"station": "A", "hour": hour, "set_deg": towards, "spring_kn": rate, "neap_kn": 0.5 * rate}
+
+
+def every_output(folder: Path) -> dict[str, str]:
+    """Each sink and file of planswim in the folder."""
+    files = {name: str(folder / file) for name, file in FILES.items()}
+    return {**files, **{name: str(folder / f"{name.lower()}.gpkg") for name in SINKS}}
+
+
+def digest(path: Path) -> str:
+    return hashlib.sha256(path.read_bytes()).hexdigest()
+
+
+def left_in(folder: Path) -> list[str]:
+    return sorted(path.name for path in folder.iterdir())

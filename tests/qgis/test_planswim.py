@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import csv
 import gc
-import hashlib
 import json
 import math
 import os
@@ -37,18 +36,25 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 from swims import (
     DAY,
-    LAT,
-    LON,
+    DEPART,
+    FILES,
+    LEDGE,
+    SINKS,
+    SLIP,
+    TIDE_ROWS,
+    TITLE,
+    ZONE,
     Heard,
     add_constant_stream,
     add_route,
     add_swimmer,
     box,
+    digest,
+    every_output,
     flags_of,
-    line,
+    invented_bay,
+    left_in,
     moved,
-    new_plan,
-    point,
     run,
     swim,
     swum,
@@ -58,16 +64,10 @@ from tideleg.plan_package.store import append_rows, open_layer
 from tideleg.processing.planswim import PlanSwim
 from tideleg.processing.provider import TidelegProvider
 
-ZONE = "Europe/Lisbon"
-TITLE = "INVENTED - NOT FOR NAVIGATION"
-DEPART = f"{DAY}T10:00"
-SLIP, LEDGE = (LON, LAT), moved(1100.0, 250.0)
 NAMES = (
     "PLAN ROUTES MARKS CHANNELS CLOSED_AREAS LAND DEPTH_CONTOURS SOUNDINGS TIDES STREAM_STATIONS STREAM_RATES ROUTE "
     "DEPART SWIMMER PACE HEADING_MODE HEADING_EVERY LEGS TRACK FLAGS STOPS REPORT GPX CARD CSV"
 ).split()
-SINKS = ("LEGS", "TRACK", "FLAGS", "STOPS")
-FILES = {"REPORT": "report.json", "GPX": "marks.gpx", "CARD": "card.pdf", "CSV": "legs.csv"}
 GIVEN = {
     "ROUTES": "routes",
     "MARKS": "marks",
@@ -96,43 +96,11 @@ SECOND_READING = pytest.mark.xfail(
     strict=True,
     reason="core/results/report.py nearest_second adds on the wall clock: the second 01:30 is given as the first",
 )
-TIDE_ROWS = (("02:00", 0.7, "LW"), ("08:00", 3.9, "HW"), ("14:15", 0.9, "LW"), ("20:30", 3.7, "HW"))
 
 
 @pytest.fixture(scope="module")
 def made(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    """A plan with something in every layer that planswim reads, read in a zone that has summer time."""
-    plan = new_plan(tmp_path_factory.mktemp("made") / "bay.gpkg", ZONE=ZONE, TITLE=TITLE)
-    add_route(plan, "Ledge", SLIP, LEDGE, SLIP)
-    add_swimmer(plan, 0.6, path_factor=1.1)
-    marks = [
-        (point(SLIP), {"name": "Kettle Slip", "kind": "entry"}),
-        (point(LEDGE), {"name": "Gannet Ledge", "kind": "mark", "stay_min": 20.0}),
-    ]
-    append_rows(plan, "marks", marks)
-    centre = line(moved(500.0, -800.0), moved(500.0, 1000.0))
-    append_rows(plan, "channels", [(centre, {"name": "Cut", "kind": "fairway", "width_m": 120.0, "boat_kn": 15.0})])
-    closed = {"name": "Nursery", "rule": "no_spearing", "citation": "By-law 7", "checked_on": "2027-01-05"}
-    append_rows(plan, "closed_areas", [(box(800.0, -100.0, 950.0, 500.0), closed)])
-    append_rows(plan, "land", [(box(-400.0, -600.0, -30.0, 600.0), {"name": "Kettle Head"})])
-    for depth, east in ((5.0, 1000.0), (15.0, 1200.0)):
-        append_rows(plan, "depth_contours", [(line(moved(east, -300.0), moved(east, 700.0)), {"depth_m": depth})])
-    append_rows(plan, "soundings", [(point(moved(1110.0, 250.0)), {"depth_m": 9.2})])
-    tides = [{"port": "P", "time": utc(when), "height_m": height, "kind": kind} for when, height, kind in TIDE_ROWS]
-    append_rows(plan, "tides", [(None, row) for row in tides])
-    station = {"station": "A", "form": "hourly", "reference": "HW", "port": "P"}
-    ranges = {"spring_range_m": 4.0, "neap_range_m": 1.8}
-    append_rows(plan, "stream_stations", [(point(moved(600.0, 900.0)), {**station, **ranges})])
-    append_rows(plan, "stream_rates", [(None, hour_row(hour)) for hour in range(-6, 7)])
-    append_rows(plan, "ferries", [(None, {"channel": "Cut", "time": "19:00"})])
-    return plan
-
-
-def hour_row(hour: int) -> dict[str, object]:
-    """A stream that turns at HW+1 and is strongest some three hours from it."""
-    rate = abs(math.sin(math.pi * (hour - 1) / 6.0))
-    towards = 20.0 if hour < 1 else 200.0
-    return {"station": "A", "hour": hour, "set_deg": towards, "spring_kn": rate, "neap_kn": 0.5 * rate}
+    return invented_bay(tmp_path_factory.mktemp("made") / "bay.gpkg")
 
 
 @pytest.fixture
@@ -159,14 +127,6 @@ def whole(made: Path, tmp_path_factory: pytest.TempPathFactory):
 def valid(report: dict, schema: dict) -> dict:
     jsonschema.Draft202012Validator(schema).validate(report)
     return report
-
-
-def digest(path: Path) -> str:
-    return hashlib.sha256(path.read_bytes()).hexdigest()
-
-
-def left_in(folder: Path) -> list[str]:
-    return sorted(path.name for path in folder.iterdir())
 
 
 # ---------------------------------------------------------------- what it is called
@@ -312,8 +272,8 @@ def test_temporary_outputs_and_memory_layers(plan: Path) -> None:
     layers = {"LEGS": "memory:", "TRACK": "TEMPORARY_OUTPUT", "FLAGS": "memory:", "STOPS": "TEMPORARY_OUTPUT"}
     ran = swim(plan, plan.parent, DEPART=DEPART, REPORT="TEMPORARY_OUTPUT", **layers)
     assert ran.ok, ran.said
-    assert [ran.layer(name).dataProvider().name() for name in SINKS] == ["memory"] * 4
-    assert [ran.layer(name).featureCount() for name in ("LEGS", "TRACK", "STOPS")] == [2, 2, 3]
+    assert [ran.layers[name].dataProvider().name() for name in SINKS] == ["memory"] * 4
+    assert [ran.layers[name].featureCount() for name in ("LEGS", "TRACK", "STOPS")] == [2, 2, 3]
     assert Path(ran.results["REPORT"]).is_file()
     assert left_in(plan.parent) == ["bay.gpkg"]
 
@@ -327,16 +287,16 @@ def test_only_the_outputs_asked_for_are_written(plan: Path) -> None:
 
 
 def test_layers_come_into_the_project_with_their_style(plan: Path) -> None:
-    project = QgsProject.instance()
-    sink = QgsProcessingOutputLayerDefinition("memory:", project)
-    ran = swim(plan, plan.parent, DEPART=DEPART, LEGS=sink)
+    context = QgsProcessingContext()
+    sink = QgsProcessingOutputLayerDefinition("memory:", QgsProject.instance())
+    ran = run(PlanSwim().create(), {"PLAN": str(plan), "DEPART": DEPART, "LEGS": sink}, context=context)
     assert ran.ok, ran.said
-    details = ran.context.layersToLoadOnCompletion()
+    details = context.layersToLoadOnCompletion()
     assert list(details) == [ran.results["LEGS"]]
-    layer = ran.context.getMapLayer(ran.results["LEGS"])
+    layer = context.getMapLayer(ran.results["LEGS"])
     before = layer.renderer().dump()
     gc.collect()  # the algorithm is gone by the time QGIS loads its layers
-    details[ran.results["LEGS"]].postProcessor().postProcessLayer(layer, ran.context, Heard())
+    details[ran.results["LEGS"]].postProcessor().postProcessLayer(layer, context, Heard())
     assert layer.renderer().dump() != before
 
 
@@ -596,8 +556,7 @@ class StopsAfter(Heard):
 @pytest.mark.parametrize("asks", [0, 1, 2])
 def test_cancelled_run_writes_nothing(plan: Path, asks: int) -> None:
     before, folder = digest(plan), plan.parent
-    outputs = {name: str(folder / file) for name, file in FILES.items()}
-    outputs |= {name: str(folder / f"{name.lower()}.gpkg") for name in SINKS}
+    outputs = every_output(folder)
     heard = StopsAfter(asks)
     ran = swim(plan, folder, heard, DEPART=DEPART, **outputs)
     assert heard.left < 0, "it was asked too seldom to be stopped"
@@ -610,8 +569,7 @@ def test_cancelled_run_writes_nothing(plan: Path, asks: int) -> None:
 def test_output_that_cannot_be_written_leaves_none_of_the_others(plan: Path, bad: str) -> None:
     folder = plan.parent
     (folder / "a file").write_text("in the way", encoding="utf-8")
-    outputs = {name: str(folder / file) for name, file in FILES.items()}
-    outputs |= {name: str(folder / f"{name.lower()}.gpkg") for name in SINKS}
+    outputs = every_output(folder)
     outputs[bad] = str(folder / "a file" / f"out{Path(outputs[bad]).suffix}")
     ran = swim(plan, folder, DEPART=DEPART, **outputs)
     assert not ran.ok
