@@ -97,7 +97,8 @@ class PlanClock:
 
     def seconds(self, moment: datetime) -> float:
         """Seconds from the start to an aware moment, negative before it."""
-        return (aware(moment) - self.start).total_seconds()
+        # In UTC: the difference of two moments of one zone is that of its clocks, an hour off over a change of them.
+        return (aware(moment).astimezone(UTC) - self.start.astimezone(UTC)).total_seconds()
 
     def seconds_of(self, moments: Iterable[datetime]) -> np.ndarray:
         """Seconds from the start for a sequence of aware moments, shape (n,)."""

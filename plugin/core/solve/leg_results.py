@@ -74,7 +74,7 @@ def _swum_numbers(request: SwimRequest, leg: LegSwum, track: LegTrack, distance_
 
 def card_heading(heading_mag_deg: float, step_deg: float) -> str:
     """Heading for the card: magnetic, to the nearest step, three digits: 103 with a step of 5 is ``105M``."""
-    return f"{round(heading_mag_deg / step_deg) * step_deg % 360.0:03.0f}M"
+    return f"{round(round(heading_mag_deg / step_deg) * step_deg) % 360:03d}M"
 
 
 def _true_headings(request: SwimRequest, track: LegTrack) -> np.ndarray:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from datetime import timedelta
 
 import numpy as np
 
@@ -102,7 +101,7 @@ def _whole(
         stream_turns=stream_turns(request, depart_s, end_s),
         sunset=daylight.sunset,
         civil_dusk=daylight.civil_dusk,
-        alarm=None if arrive is None else arrive + timedelta(minutes=settings.alarm_after_min),
+        alarm=request.clock.moment(arrive_s + 60.0 * settings.alarm_after_min),
         land_rings=_rings_near(request),
     )
 

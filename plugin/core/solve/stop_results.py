@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
-
 import numpy as np
 
 from ..results.swim_plan import Stop
@@ -45,7 +43,8 @@ def _depth_by_hour(request: SwimRequest, charted_m: float, arrive_s: float, leav
     if request.tide is None or not np.isfinite(charted_m) or not np.isfinite(arrive_s):
         return ()
     start = request.clock.moment(arrive_s).replace(minute=0, second=0, microsecond=0)
-    hours = [start + timedelta(hours=n) for n in range(int((leave_s - arrive_s) // 3600.0) + 3)]
+    start_s = request.clock.seconds(start)
+    hours = [request.clock.moment(start_s + 3600.0 * n) for n in range(int((leave_s - arrive_s) // 3600.0) + 3)]
     depths = charted_m + request.tide.height_m(request.clock.seconds_of(hours))
     return tuple((hour, float(depth)) for hour, depth in zip(hours, depths) if np.isfinite(depth))
 

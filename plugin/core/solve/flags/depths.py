@@ -62,7 +62,9 @@ def _when(request: SwimRequest, tide: TideTable, level_m: float, arrive_s: float
     """From when, or until when, the mark is within reach."""
     turn_s = first_time_height_reaches(tide, level_m, arrive_s, arrive_s + LOOK_AHEAD_S)
     if np.isnan(turn_s):
-        return " It stays so through the tide."
+        ahead = tide.height_m(np.arange(arrive_s, arrive_s + LOOK_AHEAD_S, 600.0))
+        known = bool(np.isfinite(ahead).all())
+        return " It stays so through the tide." if known else " The tide table ends before it is seen to change."
     if too_deep_now:
         return f" It is within your limit from {clock_words(request, turn_s)}."
     return f" It is within your limit until {clock_words(request, turn_s)}."
