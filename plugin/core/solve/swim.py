@@ -69,7 +69,7 @@ class GridStream:
         turn = np.radians(self.frame.convergence_at(x_m))
         east = sample.east_m_s * np.cos(turn) - sample.north_m_s * np.sin(turn)
         north = sample.east_m_s * np.sin(turn) + sample.north_m_s * np.cos(turn)
-        return StreamSample(east_m_s=east, north_m_s=north, status=sample.status)
+        return StreamSample(east_m_s=east, north_m_s=north, status=sample.status, source=sample.source)
 
 
 def swim_route(

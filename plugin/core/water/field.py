@@ -1,63 +1,46 @@
-"""The stream over the whole plan: several stations, land between them, and eddies with a station of their own."""
+"""The stream over the whole plan: stations, models, land between them, and eddies with a station of their own."""
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..grid import EvenGrid
-from ..planar import PlanarArea, filled_grid
-from .stream import EXTRAPOLATED, KNOWN, UNKNOWN, StationStream, StreamSample
+from ..planar import PlanarArea
+from .blend import laid_over, shared
+from .model_stream import ModelStream
+from .ruled_area import RuledArea
+from .sight import Sight
+from .stream import UNKNOWN, StationStream, StreamSample, unknown_sample
 from .tide import TideTable
 
-STATION_REACH_M = (
-    10_000.0  # farther from every station than this, the stream is extrapolated; common practice, no source
-)
-GRID_SIDE = 128
-RULED_GRID_SIDE = 256
-EDGE_M = 40.0
-PHASES = ("flood", "ebb", "always")
+# Farther than this from every station the stream is extrapolated; common practice, no source.
+STATION_REACH_M = 10_000.0
+# The best rank rules where it knows. Own measurement before official local table, table, model, words.
+RANKS = {"measured": 0, "official": 1, "table": 2, "model": 3, "words": 4}
+MODEL_RANK = RANKS["model"]
+FADES_OVER = 0.2  # of a station's reach, so that rule passes on without a sudden edge; common practice, no source
 
 
 @dataclass(frozen=True, kw_only=True)
 class Station:
-    """A stream station: its place in the frame, its stream, its source, and its port's tide for flood and ebb."""
+    """A stream station: its place in the frame, its stream, its source, and its port's tide for flood and ebb.
+
+    Beside a model or a source of another rank it rules within ``reach_m``. ``rate_uncertainty`` is a share of the rate,
+    ``phase_uncertainty_s`` seconds; their defaults are common practice, no source.
+    """
 
     name: str
     x_m: float
     y_m: float
     stream: StationStream
     source: str = ""
-    confidence: float = float("nan")
+    rank: int = RANKS["table"]
+    reach_m: float = 3000.0
+    rate_uncertainty: float = 0.30
+    phase_uncertainty_s: float = 1800.0
     tide: TideTable | None = None
-
-
-@dataclass(frozen=True, kw_only=True)
-class RuledArea:
-    """An eddy or a bight in which one station rules, on the flood (tide rising at its port), the ebb, or always.
-
-    Its edge is a shear layer: outside it the rule fades over 40 m (common practice, no source).
-    """
-
-    area: PlanarArea
-    station: str
-    phase: str = "always"
-    _share: EvenGrid = field(init=False, repr=False, compare=False)
-
-    def __post_init__(self) -> None:
-        low, high = self.area.bounds[:2] - 2.0 * EDGE_M, self.area.bounds[2:] + 2.0 * EDGE_M
-        cell = max(EDGE_M / 4.0, float(np.max(high - low)) / RULED_GRID_SIDE)
-        x, y = EvenGrid.places(low, high, cell)
-        places = np.stack(np.meshgrid(x, y), axis=-1).reshape(-1, 2)
-        away = np.where(self.area.contains(places), 0.0, self.area.distance_m(places))
-        share = np.clip(1.0 - away / EDGE_M, 0.0, 1.0).reshape(1, len(y), len(x))
-        object.__setattr__(self, "_share", EvenGrid(low_m=low, cell_m=cell, values=share))
-
-    def share(self, x_m: np.ndarray, y_m: np.ndarray) -> np.ndarray:
-        """How much the station rules at places: 1 inside, 0 from 40 m outside."""
-        return self._share.at(x_m, y_m)[0]
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -67,120 +50,111 @@ class StreamField:
     Between stations the vectors are shared by the inverse square of the distance (D. Shepard, A two-dimensional
     interpolation function for irregularly-spaced data, Proc. 23rd ACM National Conference, 1968); a station with land
     between it and the place has no share. Where land lies between the place and every station they all share, and the
-    stream is extrapolated; so it is more than 10 km from the nearest. A station named by a ruled area rules there alone
-    and has no share elsewhere. A station that does not know at that time leaves the stream unknown wherever it has more
-    than a tenth of the share. Where there is no station the stream is unknown.
+    stream is extrapolated; so it is more than 10 km from the nearest. A station that does not know at that time leaves
+    the stream unknown wherever it has more than a tenth of the share.
+
+    Where there are models, or stations of several ranks, a model rules where it knows, and a station before it within
+    its reach; of several ranks the best. A station named by a ruled area rules there alone and has no share elsewhere.
+    Where no source knows the stream is unknown.
     """
 
     stations: tuple[Station, ...]
+    models: tuple[ModelStream, ...] = ()
     ruled_areas: tuple[RuledArea, ...] = ()
     land: tuple[PlanarArea, ...] = ()
     places_m: np.ndarray = field(default_factory=lambda: np.empty((0, 2)))
-    _sight: _Sight | None = field(init=False, repr=False, compare=False)
+    _shared: tuple[Station, ...] = field(init=False, repr=False, compare=False)
+    _numbers: dict[str, int] = field(init=False, repr=False, compare=False)
+    _sight: Sight | None = field(init=False, repr=False, compare=False)
 
     def __post_init__(self) -> None:
-        shared = self.shared_stations
-        sight = _Sight(self.land, shared, self.places_m) if self.land and shared and len(self.places_m) else None
+        rulers = {ruled.station for ruled in self.ruled_areas}
+        open_water = tuple(station for station in self.stations if station.name not in rulers)
+        spots = np.array([[station.x_m, station.y_m] for station in open_water])
+        sight = Sight(self.land, spots, self.places_m) if self.land and open_water and len(self.places_m) else None
+        object.__setattr__(self, "_shared", open_water)
+        object.__setattr__(self, "_numbers", {station.name: row for row, station in enumerate(self.stations)})
         object.__setattr__(self, "_sight", sight)
 
     @property
-    def shared_stations(self) -> tuple[Station, ...]:
-        """The stations that rule no area of their own."""
-        rulers = {ruled.station for ruled in self.ruled_areas}
-        return tuple(station for station in self.stations if station.name not in rulers)
+    def source_names(self) -> tuple[str, ...]:
+        """Names of the sources by their number in a sample: the stations, then the models."""
+        return tuple(station.name for station in self.stations) + tuple(model.name for model in self.models)
 
     def at(self, x_m: ArrayLike, y_m: ArrayLike, t_s: ArrayLike) -> StreamSample:
         """Stream at places (metres) and times (seconds from the plan's start); arguments broadcast."""
         x, y, t = np.broadcast_arrays(*(np.asarray(value, dtype=float) for value in (x_m, y_m, t_s)))
-        sample = self._shared_at(x, y, t)
-        by_name = {station.name: station for station in self.stations}
+        sample = self._open_water(x, y, t)
         for ruled in self.ruled_areas:
-            sample = _overruled(sample, ruled, by_name[ruled.station], x, y, t)
+            share = ruled.share(x, y)
+            if share.any():
+                number = self._numbers[ruled.station]
+                station = self.stations[number]
+                sample = ruled.ruled(sample, _numbered(station.stream.at(t), number), station.tide, share, t)
         return sample
 
-    def _shared_at(self, x: np.ndarray, y: np.ndarray, t: np.ndarray) -> StreamSample:
-        stations = self.shared_stations
-        if not stations:
-            nothing = np.full(x.shape, np.nan)
-            return StreamSample(east_m_s=nothing, north_m_s=nothing, status=np.full(x.shape, UNKNOWN, dtype=np.int8))
-        samples = [station.stream.at(t) for station in stations]
-        square = np.stack([(x - station.x_m) ** 2 + (y - station.y_m) ** 2 for station in stations])
-        share = 1.0 / np.maximum(square, 1.0)
+    def _open_water(self, x: np.ndarray, y: np.ndarray, t: np.ndarray) -> StreamSample:
+        """The stream outside ruled areas."""
+        if not self._shared and not self.models:
+            return unknown_sample(x.shape)
+        samples = [_numbered(station.stream.at(t), self._numbers[station.name]) for station in self._shared]
+        square = [(x - station.x_m) ** 2 + (y - station.y_m) ** 2 for station in self._shared]
+        seen = None if self._sight is None else self._sight.of(x, y)
+        sample = self._all_stations(samples, square, seen) if samples else unknown_sample(x.shape)
+        ranks = {station.rank for station in self._shared}
+        if not self.models and len(ranks) < 2:
+            return sample
+        # From the least trusted to the best, each laid over what stands.
+        for rank in sorted(ranks | {MODEL_RANK}, reverse=True):
+            if rank == MODEL_RANK:
+                sample = self._under_models(sample, x, y, t)
+            members = [row for row, station in enumerate(self._shared) if station.rank == rank]
+            if members:
+                sample = self._laid_by(members, samples, square, seen, sample)
+        return sample
+
+    def _all_stations(
+        self, samples: list[StreamSample], square: list[np.ndarray], seen: np.ndarray | None
+    ) -> StreamSample:
+        share = 1.0 / np.maximum(np.stack(square), 1.0)
         doubt = np.min(square, axis=0) > STATION_REACH_M**2
-        if self._sight is not None:
-            seen = share * self._sight.of(x, y)
-            hidden = seen.sum(axis=0) <= 0.0
-            share, doubt = np.where(hidden, share, seen), doubt | hidden
-        return _mixed(samples, share / share.sum(axis=0), doubt)
+        if seen is not None:
+            in_sight = share * seen
+            hidden = in_sight.sum(axis=0) <= 0.0
+            share, doubt = np.where(hidden, share, in_sight), doubt | hidden
+        numbers = np.array([self._numbers[station.name] for station in self._shared])
+        return shared(samples, share / share.sum(axis=0), doubt, numbers)
+
+    def _laid_by(
+        self,
+        members: list[int],
+        samples: list[StreamSample],
+        square: list[np.ndarray],
+        seen: np.ndarray | None,
+        lower: StreamSample,
+    ) -> StreamSample:
+        """The stations of one rank, each within its reach and in sight, laid over the rest."""
+        reach = np.array([self._shared[row].reach_m for row in members]).reshape((-1,) + (1,) * lower.status.ndim)
+        away = np.sqrt(np.stack([square[row] for row in members]))
+        rule = np.clip((reach - away) / (FADES_OVER * reach), 0.0, 1.0)
+        if seen is not None:
+            rule = rule * seen[members]
+        share = rule / np.maximum(away, 1.0) ** 2
+        total = share.sum(axis=0)
+        numbers = np.array([self._numbers[self._shared[row].name] for row in members])
+        none = np.zeros(lower.status.shape, dtype=bool)
+        own = shared([samples[row] for row in members], share / np.where(total > 0.0, total, 1.0), none, numbers)
+        return laid_over(lower, rule.max(axis=0), own)
+
+    def _under_models(self, lower: StreamSample, x: np.ndarray, y: np.ndarray, t: np.ndarray) -> StreamSample:
+        """The first model that knows laid over the rest."""
+        for number, model in reversed(list(enumerate(self.models, start=len(self.stations)))):
+            own = _numbered(model.at(x, y, t), number)
+            lower = laid_over(lower, (own.status != UNKNOWN).astype(float), own)
+        return lower
 
 
-def _mixed(samples: list[StreamSample], share: np.ndarray, doubt: np.ndarray) -> StreamSample:
-    """The stations' vectors by their shares (k, ...); unknown where a station that matters does not know."""
-    known = np.stack([sample.status for sample in samples]) != UNKNOWN
-    beyond = np.stack([sample.status for sample in samples]) == EXTRAPOLATED
-    counted = np.where(known, share, 0.0)
-    left = counted.sum(axis=0)
-    lost = np.any(~known & ~(share <= 0.1), axis=0) | ~(left > 0.0)
-    counted = counted / np.where(lost, np.nan, left)
-    east = sum(np.where(weight > 0.0, weight * sample.east_m_s, 0.0) for weight, sample in zip(counted, samples))
-    north = sum(np.where(weight > 0.0, weight * sample.north_m_s, 0.0) for weight, sample in zip(counted, samples))
-    status = np.where(np.any(beyond & (counted > 0.0), axis=0) | doubt, EXTRAPOLATED, KNOWN)
-    return StreamSample(
-        east_m_s=np.where(lost, np.nan, east),
-        north_m_s=np.where(lost, np.nan, north),
-        status=np.where(lost, UNKNOWN, status).astype(np.int8),
-    )
-
-
-def _overruled(
-    sample: StreamSample, ruled: RuledArea, station: Station, x: np.ndarray, y: np.ndarray, t: np.ndarray
-) -> StreamSample:
-    """The sample with the ruling station's stream put in where and when it rules."""
-    share = ruled.share(x, y)
-    if not share.any():
-        return sample
-    own = station.stream.at(t)
-    if ruled.phase != "always":
-        rising = station.tide.rising(t) if station.tide is not None else np.full(t.shape, np.nan)
-        # Where the tide is not known, neither is which stream rules: NaN makes it unknown.
-        share = np.where(share > 0.0, share * (rising if ruled.phase == "flood" else 1.0 - rising), 0.0)
-    part = {
-        name: np.where(share != 0.0, share * getattr(own, name), 0.0)
-        + np.where(share != 1.0, (1.0 - share) * getattr(sample, name), 0.0)
-        for name in ("east_m_s", "north_m_s")
-    }
-    status = np.where(share >= 0.5, own.status, sample.status)
-    status = np.where(np.isfinite(part["east_m_s"]), status, UNKNOWN).astype(np.int8)
-    return StreamSample(**part, status=status)
-
-
-class _Sight:
-    """Which stations see which places over water, on a grid over the stations and places."""
-
-    def __init__(self, land: tuple[PlanarArea, ...], stations: tuple[Station, ...], places_m: np.ndarray) -> None:
-        spots = np.array([[station.x_m, station.y_m] for station in stations])
-        corners = np.vstack([places_m, spots])
-        self._low, high = corners.min(axis=0) - 500.0, corners.max(axis=0) + 500.0
-        self._cell = float(np.max(high - self._low)) / (GRID_SIDE - 1)
-        x, y = EvenGrid.places(self._low, high, self._cell)
-        dry = filled_grid(list(land), x, y)
-        seen = np.stack([self._seen_from(spot, dry, x, y) for spot in spots]).astype(float)
-        self._grid = EvenGrid(low_m=self._low, cell_m=self._cell, values=seen)
-
-    def of(self, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-        """Share 0-1 (k, ...) to which each station sees each place."""
-        return self._grid.at(x, y)
-
-    def _seen_from(self, spot: np.ndarray, dry: np.ndarray, x: np.ndarray, y: np.ndarray) -> np.ndarray:
-        """Grid points whose straight line to the station crosses no dry grid point."""
-        columns, rows = np.meshgrid(np.arange(len(x)), np.arange(len(y)))
-        own = (spot - self._low) / self._cell
-        seen = np.ones(dry.shape, dtype=bool)
-        steps = int(max(dry.shape)) * 2
-        # The station's own cell and the place's own cell do not count: stations and beaches stand at the coast.
-        for share in np.arange(1, steps) / steps:
-            c, r = columns + (own[0] - columns) * share, rows + (own[1] - rows) * share
-            apart = np.maximum(np.abs(c - columns), np.abs(r - rows)) > 1.0
-            apart &= np.maximum(np.abs(c - own[0]), np.abs(r - own[1])) > 1.0
-            seen &= ~(apart & dry[np.rint(r).astype(int), np.rint(c).astype(int)])
-        return seen
+def _numbered(sample: StreamSample, number: int) -> StreamSample:
+    """The sample with its source's number, -1 where it does not know."""
+    source = np.where(sample.status == UNKNOWN, -1, number).astype(np.int16)
+    return replace(sample, source=source)

@@ -15,12 +15,14 @@ UNKNOWN, EXTRAPOLATED, KNOWN = 0, 1, 2
 class StreamSample:
     """Stream at places and times: ``east_m_s`` and ``north_m_s`` TOWARDS (true), NaN where unknown.
 
-    ``status`` holds UNKNOWN, EXTRAPOLATED or KNOWN. All arrays have the broadcast shape of what was asked.
+    ``status`` holds UNKNOWN, EXTRAPOLATED or KNOWN; ``source`` the number of the source with the largest share, -1
+    where there is none, and is None from a source itself. All arrays have the broadcast shape of what was asked.
     """
 
     east_m_s: np.ndarray
     north_m_s: np.ndarray
     status: np.ndarray
+    source: np.ndarray | None = None
 
     @property
     def rate_m_s(self) -> np.ndarray:
@@ -31,6 +33,16 @@ class StreamSample:
     def set_deg(self) -> np.ndarray:
         """Set, TOWARDS, degrees 0-360."""
         return np.degrees(np.arctan2(self.east_m_s, self.north_m_s)) % 360.0
+
+
+def unknown_sample(shape: tuple[int, ...]) -> StreamSample:
+    """Stream that is not known anywhere: NaN, never zero."""
+    return StreamSample(
+        east_m_s=np.full(shape, np.nan),
+        north_m_s=np.full(shape, np.nan),
+        status=np.full(shape, UNKNOWN, dtype=np.int8),
+        source=np.full(shape, -1, dtype=np.int16),
+    )
 
 
 class StationStream(Protocol):
