@@ -15,9 +15,8 @@ from ..core.errors import BadInputError, SwimPlanError
 from ..core.geodesy import LocalFrame
 from ..core.planar import PlanarArea
 from ..core.quantities import m_s_from_knots
+from .flat_rings import NEAR_DEG, flat_line, flat_rings, near_lon_deg
 from .table import Table, TableRow
-
-NEAR_DEG = 1.0  # what lies farther from the plan's centre cannot be on a swim
 
 
 def chart_from(tables: dict[str, Table], frame: LocalFrame, zone: tzinfo, warnings: list[str]) -> Chart:
@@ -32,7 +31,9 @@ def chart_from(tables: dict[str, Table], frame: LocalFrame, zone: tzinfo, warnin
         channels=channels,
         closed_areas=tuple(_closed_areas(tables.get("closed_areas"), frame, zone)),
         land=tuple(
-            Land(name=row.values["name"] or "", area=_area(row, frame)) for row in _near(tables.get("land"), frame)
+            Land(name=row.values["name"] or "", area=area)
+            for row in _near(tables.get("land"), frame)
+            if (area := _area(row, frame)) is not None
         ),
     )
 
@@ -54,18 +55,20 @@ def _near(table: Table | None, frame: LocalFrame) -> Iterator[TableRow]:
     for row in table.rows() if table else ():
         lon = (row.rings[0][:, 0] - frame.lon + 180.0) % 360.0 - 180.0
         lat = row.rings[0][:, 1] - frame.lat
-        wide = NEAR_DEG / max(np.cos(np.radians(frame.lat)), 0.02)
+        wide = near_lon_deg(frame)
         if lon.min() <= wide and lon.max() >= -wide and lat.min() <= NEAR_DEG and lat.max() >= -NEAR_DEG:
             yield row
 
 
-def _area(row: TableRow, frame: LocalFrame) -> PlanarArea:
-    return PlanarArea(rings=tuple(frame.to_xy(ring) for ring in row.rings))
+def _area(row: TableRow, frame: LocalFrame) -> PlanarArea | None:
+    """The row's polygon near the plan; None where only its box reaches there."""
+    rings = flat_rings(row.rings, frame)
+    return PlanarArea(rings=rings) if rings else None
 
 
 def _pieces(row: TableRow, frame: LocalFrame) -> np.ndarray:
     """A contour as straight pieces (m, 5): two ends and the depth."""
-    line = frame.to_xy(row.rings[0])
+    line = flat_line(row.rings[0], frame)
     return np.hstack([line[:-1], line[1:], np.full((len(line) - 1, 1), row.values["depth_m"])])
 
 
@@ -77,10 +80,12 @@ def _channels(table: Table | None, frame: LocalFrame, sailings: dict[str, list[S
                 raise table.refused(
                     row.number, "width_m", None, "A channel drawn as a line needs its width in metres", "Fill it in"
                 )
-            centre = frame.to_xy(row.rings[0])
+            centre = flat_line(row.rings[0], frame)
             area = _widened(centre, values["width_m"])
         else:
             area = _area(row, frame)
+        if area is None:
+            continue
         name = values["name"] or ""
         yield Channel(
             name=name,
@@ -129,10 +134,13 @@ def _closed_areas(table: Table | None, frame: LocalFrame, zone: tzinfo) -> Itera
         except SwimPlanError as error:
             times = f"{values['from_time']} - {values['to_time']}"
             raise _retold(table, row, "from_time", times, error) from error
+        area = _area(row, frame)
+        if area is None:
+            continue
         yield ClosedArea(
             name=values["name"] or "",
             rule=values["rule"],
-            area=_area(row, frame),
+            area=area,
             in_force=in_force,
             citation=values["citation"] or "",
             checked_on=values["checked_on"] or "",

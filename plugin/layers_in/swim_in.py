@@ -40,6 +40,18 @@ USED = (
     "ferries",
     "swimmers",
 )
+# Younger than the rest: a plan that lacks one of these simply has no such water.
+WATER_FORMS = (
+    "tide_ports",
+    "tide_series",
+    "tide_constants",
+    "tide_coefficients",
+    "stream_series",
+    "stream_constants",
+    "stream_models",
+    "winds",
+    "drifts",
+)
 AROUND_ROUTE_M = 2000.0
 
 
@@ -95,8 +107,10 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
 def _tables(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource], warnings: list[str]) -> dict[str, Table]:
     """The tables by name: a given layer first, else the plan's."""
     found, present = {}, table_names(Path(plan)) if plan else set()
-    for name in USED:
+    for name in USED + WATER_FORMS:
         source = sources.get(name)
+        if source is None and plan and name in WATER_FORMS and name not in present:
+            continue
         if source is None and plan:
             if name not in present and name != "routes":
                 warnings.append(f"The plan has no layer '{name}', which was taken as empty: bring the plan up to date.")
@@ -124,9 +138,11 @@ def _route(table: Table | None, name: str) -> Route:
             allowed=f"The routes layer has {', '.join(map(str, names)) or 'no rows'}",
             remedy="Name one route that stands there once, drawn in one piece",
         )
-    for number, (lon, lat) in enumerate(chosen[0].rings[0], start=1):
+    lonlat = chosen[0].rings[0].copy()
+    lonlat[:, 0] = (lonlat[:, 0] + 180.0) % 360.0 - 180.0  # a line drawn on beyond the date line
+    for number, (lon, lat) in enumerate(lonlat, start=1):
         check_position(float(lon), float(lat), f"Vertex {number} of route '{chosen[0].values['name']}'")
-    return Route(name=chosen[0].values["name"], lonlat=chosen[0].rings[0], note=chosen[0].values["note"] or "")
+    return Route(name=chosen[0].values["name"], lonlat=lonlat, note=chosen[0].values["note"] or "")
 
 
 def _marks(table: Table | None) -> list[Mark]:

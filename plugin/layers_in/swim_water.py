@@ -18,6 +18,7 @@ from ..core.water.field import RuledArea, Station, StreamField
 from ..core.water.hourly import HOURS, HourlyStream, HourlyTable
 from ..core.water.stream import ConstantStream, StationStream
 from ..core.water.tide import HW, TideTable
+from .flat_rings import flat_rings
 from .table import Table, TableRow
 
 NOTHING = float("nan")
@@ -261,8 +262,9 @@ def _ruled_areas(table: Table | None, frame: LocalFrame, names: set[str]) -> Ite
                 f"The ruling station must be in stream_stations, which has {', '.join(sorted(names)) or 'no rows'}",
                 "Correct the name or add the station",
             )
-        area = PlanarArea(rings=tuple(frame.to_xy(ring) for ring in row.rings))
-        yield RuledArea(area=area, station=row.values["station"], phase=row.values["phase"])
+        # One that lies far away still keeps its station from having a share here.
+        rings = flat_rings(row.rings, frame) or tuple(frame.to_xy(ring) for ring in row.rings)
+        yield RuledArea(area=PlanarArea(rings=rings), station=row.values["station"], phase=row.values["phase"])
 
 
 def _or_nan(value: float | None) -> float:
