@@ -24,6 +24,7 @@ class FieldSpec:
     """One field of a layer.
 
     `alias` is the title shown to a person, with the unit in it. `choices` maps each allowed text to its words.
+    With `open_list` any other text is let in beside them.
     `minimum` and `maximum` are in `unit` and included in the range; with `above_minimum` the minimum itself is refused.
     `pattern` is a regular expression for texts with a form (clock times, dates), `pattern_words` says it in words.
     `group` is the box of the form the field stands in. `long_text` asks for a form widget of several lines.
@@ -35,6 +36,7 @@ class FieldSpec:
     unit: str = ""
     default: str | int | float | None = None
     choices: Mapping[str, str] | None = None
+    open_list: bool = False
     minimum: float | None = None
     maximum: float | None = None
     above_minimum: bool = False
@@ -66,7 +68,7 @@ class FieldSpec:
     def allowed_words(self) -> str:
         """What the field may hold, in words for an error message."""
         if self.choices:
-            return "one of " + ", ".join(self.allowed)
+            return "one of " + ", ".join(self.allowed) + (", or another text" if self.open_list else "")
         if self.pattern:
             return self.pattern_words
         if self.kind == "datetime":

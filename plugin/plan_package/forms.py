@@ -56,7 +56,7 @@ def default_expression(field: FieldSpec) -> str:
 def constraint_expression(field: FieldSpec) -> str:
     """The QGIS expression that holds for every value the field may have; empty when any value will do."""
     column = QgsExpression.quotedColumnRef(field.name)
-    if field.choices is not None:
+    if field.choices is not None and not field.open_list:
         test = f"{column} IN ({', '.join(QgsExpression.quotedString(value) for value in field.allowed)})"
     elif field.pattern:
         test = f"regexp_match({column}, {QgsExpression.quotedString(field.pattern)}) > 0"

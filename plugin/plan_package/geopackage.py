@@ -136,7 +136,7 @@ def _sql_literal(default: object) -> str:
 def _domain(name: str, field: FieldSpec) -> ogr.FieldDomain | None:
     """The field's value list or range as a GeoPackage data column constraint; None where it has neither."""
     kind = _FIELD_TYPES[field.kind]
-    if field.choices is not None:
+    if field.choices is not None and not field.open_list:
         return ogr.CreateCodedFieldDomain(name, field.alias, kind, ogr.OFSTNone, dict(field.choices))
     if not field.is_number or field.minimum is None or field.maximum is None:
         return None

@@ -101,7 +101,7 @@ def _is_null(value: object) -> bool:
 def _checked_string(layer: str, row: object, field: FieldSpec, value: object) -> str:
     if not isinstance(value, str):
         raise _refusal(layer, row, field, value)
-    if field.choices is not None and value not in field.choices:
+    if field.choices is not None and value not in field.choices and not field.open_list:
         raise _refusal(layer, row, field, value)
     if field.pattern and not re.match(field.pattern, value):
         raise _refusal(layer, row, field, value)

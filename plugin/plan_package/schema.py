@@ -6,7 +6,7 @@ To add a layer, write its `LayerSpec` in the schema module of its topic and name
 
 from __future__ import annotations
 
-from . import schema_chart, schema_people, schema_settings, schema_water
+from . import schema_chart, schema_people, schema_settings, schema_stations, schema_streams, schema_tides
 from .field_spec import FieldSpec, LayerSpec, SettingSpec
 from .schema_settings import PACKAGE_VERSION, SETTING_BY_KEY, SETTINGS, VERSION_KEY, default_settings
 
@@ -20,11 +20,20 @@ LAYERS: tuple[LayerSpec, ...] = (
     schema_chart.LAND,
     schema_chart.DEPTH_CONTOURS,
     schema_chart.SOUNDINGS,
-    schema_water.TIDES,
-    schema_water.STREAM_STATIONS,
-    schema_water.STREAM_RATES,
-    schema_water.STREAM_EVENTS,
-    schema_water.STREAM_AREAS,
+    schema_tides.TIDES,
+    schema_tides.TIDE_PORTS,
+    schema_tides.TIDE_SERIES,
+    schema_tides.TIDE_CONSTANTS,
+    schema_tides.TIDE_COEFFICIENTS,
+    schema_stations.STREAM_STATIONS,
+    schema_streams.STREAM_RATES,
+    schema_streams.STREAM_EVENTS,
+    schema_streams.STREAM_SERIES,
+    schema_streams.STREAM_CONSTANTS,
+    schema_streams.STREAM_MODELS,
+    schema_streams.STREAM_AREAS,
+    schema_streams.WINDS,
+    schema_streams.DRIFTS,
     schema_chart.FERRIES,
     schema_people.SWIMMERS,
     schema_settings.SETTINGS_TABLE,

@@ -30,14 +30,34 @@ AREA_RULE = _choices(
     caution="Caution",
 )
 TIDE_KIND = _choices(HW="High water", LW="Low water")
+TIDE_FORM = _choices(
+    events="High and low waters",
+    series="Heights at even times",
+    harmonic="Harmonic constants",
+    secondary="Differences from another port",
+)
 STREAM_FORM = _choices(
     hourly="Hourly table (-6 h to +6 h)",
     events="Slack and maximum events",
     constant="Constant (no tide needed)",
+    coefficients="Hourly table by tide coefficient (45 and 95)",
+    subordinate="Slacks and maxima by differences from another station",
+    slack_offset="Slack so long after high or low water, and one rate",
+    series="Set and rate at set times",
+    harmonic="Harmonic constants",
+    wind="Driven by the wind",
+)
+CONFIDENCE = _choices(
+    measured="Own measurement",
+    official="Official table of the place",
+    table="Hourly table of the region",
+    model="Model",
+    words="Words (a pilot book, a local)",
 )
 STREAM_REFERENCE = _choices(HW="Hours from high water", LW="Hours from low water")
 STREAM_EVENT_KIND = _choices(slack="Slack", max="Maximum")
 STREAM_PHASE = _choices(flood="On the flood", ebb="On the ebb", always="Always")
+MODEL_KIND = _choices(mesh="Mesh", raster="Raster")
 FELT_STREAM = _choices(
     none="None (the float hangs still)",
     weak="Weak (easily swum against)",
