@@ -53,9 +53,25 @@ def daylight_on(lon: float, lat: float, moment: datetime, clock: PlanClock) -> D
         "sunset": _crossing("sunset", observer, midday, clock),
         "civil_dusk": _crossing("dusk", observer, midday, clock),
     }
-    # Where twilight never ends the sun is above -6 degrees even at midnight.
-    light_all_day = edges["civil_dusk"] is None and elevation(observer, midday + timedelta(hours=12)) > -6.0
+    edges |= _mirrored(edges["civil_dawn"], edges["civil_dusk"], midday, clock)
+    # Where the sun does not cross that height at all, it stays on the side on which it is on the mean of the day; noon
+    # or midnight alone may lie within the formulas' error of it.
+    mean_deg = (elevation(observer, midday) + elevation(observer, midday + timedelta(hours=12))) / 2.0
+    light_all_day = edges["civil_dusk"] is None and mean_deg > -6.0
     return Daylight(**edges, always_light=light_all_day)
+
+
+def _mirrored(dawn: datetime | None, dusk: datetime | None, midday: datetime, clock: PlanClock) -> dict:
+    """Civil dawn and dusk, the one that is missing taken as far from noon as the other.
+
+    Beside the seasons without dusk, or without day, one of them falls on the neighbouring day: by minutes, so that the
+    mirrored time is within about half an hour.
+    """
+    if dusk is None and dawn is not None:
+        dusk = (midday + (midday - dawn)).astimezone(clock.zone)
+    elif dawn is None and dusk is not None:
+        dawn = (midday - (dusk - midday)).astimezone(clock.zone)
+    return {"civil_dawn": dawn, "civil_dusk": dusk}
 
 
 def _days_around(moment: datetime) -> list[date]:
