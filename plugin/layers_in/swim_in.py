@@ -21,8 +21,9 @@ from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer, read_settings
 from .swim_chart import chart_from, depths_from
 from .swim_people import settings_from, swimmer_from
-from .swim_water import stream_from, tide_for_heights, tides_from
+from .swim_water import stream_from
 from .table import Table
+from .tides_in import tide_for_heights, tides_from
 
 USED = (
     "routes",

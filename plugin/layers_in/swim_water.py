@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections import defaultdict
 from collections.abc import Iterator
-from datetime import datetime
 
 import numpy as np
 
@@ -20,49 +19,9 @@ from ..core.water.stream import ConstantStream, StationStream
 from ..core.water.tide import HW, TideTable
 from .flat_rings import flat_rings
 from .table import Table, TableRow
+from .tides_in import check_times
 
 NOTHING = float("nan")
-
-
-def tides_from(table: Table | None, clock: PlanClock) -> dict[str, TideTable]:
-    """The tide table of each port, by the port's name; rows without a port belong to the port ''."""
-    ports = defaultdict(list)
-    for row in table.rows() if table else ():
-        ports[row.values["port"] or ""].append(row)
-    _check_times(table, ports)
-    return {port: _tide(table, port, rows, clock) for port, rows in ports.items()}
-
-
-def _tide(table: Table, port: str, rows: list[TableRow], clock: PlanClock) -> TideTable:
-    try:
-        return TideTable(
-            port=port or "the plan",
-            times_s=clock.seconds_of([row.values["time"] for row in rows]),
-            heights_m=np.array([_or_nan(row.values["height_m"]) for row in rows]),
-            is_high=np.array([row.values["kind"] == HW for row in rows]),
-        )
-    except SwimPlanError as error:
-        raise SwimPlanError(
-            asked=f"Layer '{table.name}': {error.asked}", allowed=error.allowed, remedy=error.remedy
-        ) from error
-
-
-def tide_for_heights(tides: dict[str, TideTable], asked_port: str, warnings: list[str]) -> TideTable | None:
-    """The table whose heights hold for the marks: the port that the settings name, or the only one."""
-    if asked_port and asked_port not in tides:
-        raise SwimPlanError(
-            asked=f"The settings name the port '{asked_port}' for the height of tide",
-            allowed=f"The tides table has {', '.join(sorted(tides)) or 'no rows'}",
-            remedy="Correct the setting 'port' or add that port's tides",
-        )
-    if asked_port or len(tides) == 1:
-        return tides[asked_port or next(iter(tides))]
-    if tides:
-        warnings.append(
-            f"The tides table has several ports ({', '.join(sorted(tides))}): name one in the setting 'port' to get "
-            "depths."
-        )
-    return None
 
 
 def stream_from(
@@ -80,7 +39,7 @@ def stream_from(
     rows = list(table.rows()) if table else []
     names = [row.values["station"] for row in rows]
     _check_names(tables, names, rates, events)
-    _check_times(tables.get("stream_events"), events)
+    check_times(tables.get("stream_events"), events)
     stations = tuple(_station(table, row, rates, events, tides, frame, clock, warnings) for row in rows)
     ruled = tuple(_ruled_areas(tables.get("stream_areas"), frame, set(names)))
     tideless = {station.name for station in stations if station.tide is None}
@@ -97,22 +56,6 @@ def _by_station(table: Table | None) -> dict[str, list[TableRow]]:
     for row in table.rows() if table else ():
         found[row.values["station"]].append(row)
     return found
-
-
-def _check_times(table: Table | None, groups: dict[str, list[TableRow]]) -> None:
-    """One port or station says one thing at one time."""
-    for name, rows in groups.items():
-        first: dict[datetime, TableRow] = {}
-        for row in rows:
-            other = first.setdefault(row.values["time"], row)
-            if other is not row:
-                raise table.refused(
-                    row.number,
-                    "time",
-                    f"{row.values['time']:%Y-%m-%d %H:%M:%S} UTC",
-                    f"Row {other.number} of '{name}' has the same time",
-                    "Delete one of them",
-                )
 
 
 def _check_names(
