@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from .height_curve import HeightCurve
 
 HW, LW = "HW", "LW"
 LONGEST_GAP_S = 16 * SECONDS_PER_HOUR  # a diurnal tide turns every 12.4 h; a longer gap means that a row is missing
@@ -19,13 +20,16 @@ class TideTable:
     """High and low waters of one port.
 
     ``times_s`` (n,) seconds from the plan's start, rising; ``heights_m`` (n,) above datum, NaN where the table has
-    none; ``is_high`` (n,) bool. Highs and lows alternate. SwimPlanError where they don't.
+    none; ``is_high`` (n,) bool. Highs and lows alternate; SwimPlanError where they don't. ``curve`` gives the heights
+    between them where it knows them; elsewhere, and without one, it is the cosine. With a curve the waters were found
+    on it: two of a kind in a row then have a gap of the curve between them, in which nothing is known.
     """
 
     port: str
     times_s: np.ndarray
     heights_m: np.ndarray
     is_high: np.ndarray
+    curve: HeightCurve | None = None
 
     def __post_init__(self) -> None:
         order = np.argsort(np.asarray(self.times_s, dtype=float), kind="stable")
@@ -45,9 +49,9 @@ class TideTable:
 
     def _check_order(self) -> None:
         gaps = np.diff(self.times_s) <= LONGEST_GAP_S
-        same = gaps & (self.is_high[1:] == self.is_high[:-1])
+        same = gaps & (self.is_high[1:] == self.is_high[:-1]) & (self.curve is None)
         rise = np.where(self.is_high[1:], 1.0, -1.0) * np.diff(self.heights_m)
-        wrong_way = gaps & ~same & (rise < 0.0)
+        wrong_way = gaps & (self.is_high[1:] != self.is_high[:-1]) & (rise < 0.0)
         for bad, what in ((same, "two of the same kind in a row"), (wrong_way, "a low water above a high water")):
             if np.any(bad):
                 row = int(np.flatnonzero(bad)[0]) + 2
@@ -60,10 +64,18 @@ class TideTable:
     def height_m(self, t_s: ArrayLike) -> np.ndarray:
         """Height of tide in metres at times (any shape), NaN outside the table or across a missing row.
 
+        Of the curve where it knows, else of the cosine between the waters:
         h = h1 + (h2 - h1) (1 - cos(pi f)) / 2 with f the elapsed fraction between the events.
         Source: the cosine curve of the Canadian Tide and Current Tables; real curves differ by a few percent of range.
         """
         t_s = np.asarray(t_s, dtype=float)
+        cosine_m = self._cosine_m(t_s)
+        if self.curve is None:
+            return cosine_m
+        curve_m = self.curve.height_m(t_s)
+        return np.where(np.isfinite(curve_m), curve_m, cosine_m)
+
+    def _cosine_m(self, t_s: np.ndarray) -> np.ndarray:
         if len(self.times_s) < 2:
             return np.full(t_s.shape, np.nan)
         row, fraction = self._between(t_s)
@@ -90,7 +102,7 @@ class TideTable:
         """
         here = np.flatnonzero(self.is_high == (reference == HW))
         change = np.abs(np.diff(self.heights_m))
-        change[np.diff(self.times_s) > LONGEST_GAP_S] = np.nan
+        change[~self._joined()] = np.nan
         padded = np.concatenate([[np.nan], change, [np.nan]])
         sides = np.stack([padded[here], padded[here + 1]])
         count = np.sum(np.isfinite(sides), axis=0)
@@ -112,9 +124,17 @@ class TideTable:
         row = np.clip(np.searchsorted(self.times_s, t_s, side="right") - 1, 0, len(self.times_s) - 2)
         span = self.times_s[row + 1] - self.times_s[row]
         fraction = (t_s - self.times_s[row]) / span
-        known = (fraction >= 0.0) & (fraction <= 1.0) & (span <= LONGEST_GAP_S)
-        known &= self.is_high[row] != self.is_high[row + 1]
+        known = (fraction >= 0.0) & (fraction <= 1.0) & self._joined()[row]
         return row, np.where(known, fraction, np.nan)
+
+    def _joined(self) -> np.ndarray:
+        """Whether nothing is missing between each water and the next, shape (n - 1,)."""
+        near = np.diff(self.times_s) <= LONGEST_GAP_S
+        if self.curve is not None:
+            # Where a mixed tide turns once a day its long fall may outlast the limit: the curve then says it is whole.
+            middle_s = (self.times_s[1:] + self.times_s[:-1]) / 2.0
+            near |= np.isfinite(self.curve.height_m(middle_s)) & (np.diff(self.times_s) <= 2.0 * LONGEST_GAP_S)
+        return near & (self.is_high[1:] != self.is_high[:-1])
 
 
 def first_time_height_reaches(table: TideTable, level_m: float, start_s: float, end_s: float) -> float:
