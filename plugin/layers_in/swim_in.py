@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
-from qgis.core import QgsFeatureSource
+from qgis.core import QgsFeatureSource, QgsVectorLayer
 
 from ..core.chart.areas import Chart
 from ..core.chart.marks import Mark, Route, marks_at_stops
@@ -25,34 +25,6 @@ from .swim_water import stream_from
 from .table import Table
 from .tides_in import tide_for_heights, tides_from
 
-USED = (
-    "routes",
-    "marks",
-    "channels",
-    "closed_areas",
-    "land",
-    "depth_contours",
-    "soundings",
-    "tides",
-    "stream_stations",
-    "stream_rates",
-    "stream_events",
-    "stream_areas",
-    "ferries",
-    "swimmers",
-)
-# Younger than the rest: a plan that lacks one of these simply has no such water.
-WATER_FORMS = (
-    "tide_ports",
-    "tide_series",
-    "tide_constants",
-    "tide_coefficients",
-    "stream_series",
-    "stream_constants",
-    "stream_models",
-    "winds",
-    "drifts",
-)
 AROUND_ROUTE_M = 2000.0
 
 
@@ -77,7 +49,7 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     settings = settings_from(read_settings(plan)) if plan else PlanSettings()
     if not plan:
         warnings.append("No plan was given: times are read and shown in UTC, and settings are the defaults.")
-    tables = _tables(plan, sources, warnings)
+    tables = tables_of(plan, sources, warnings)
     route = _route(tables.get("routes"), asked.route)
     frame = LocalFrame.around(route.lonlat)
     zone = zone_named(settings.zone)
@@ -103,23 +75,6 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
         settings=settings,
         warnings=tuple(warnings + _missing(chart, tables)),
     )
-
-
-def _tables(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource], warnings: list[str]) -> dict[str, Table]:
-    """The tables by name: a given layer first, else the plan's."""
-    found, present = {}, table_names(Path(plan)) if plan else set()
-    for name in USED + WATER_FORMS:
-        source = sources.get(name)
-        if source is None and plan and name in WATER_FORMS and name not in present:
-            continue
-        if source is None and plan:
-            if name not in present and name != "routes":
-                warnings.append(f"The plan has no layer '{name}', which was taken as empty: bring the plan up to date.")
-                continue
-            source = open_layer(plan, name)
-        if source is not None:
-            found[name] = Table(source, LAYER_BY_NAME[name], warnings)
-    return found
 
 
 def _missing(chart: Chart, tables: Mapping[str, Table]) -> list[str]:
