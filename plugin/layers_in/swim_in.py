@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import numpy as np
-from qgis.core import QgsFeatureSource, QgsVectorLayer
+from qgis.core import QgsFeatureSource
 
 from ..core.chart.areas import Chart
 from ..core.chart.marks import Mark, Route, marks_at_stops
@@ -16,14 +16,12 @@ from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
 from ..core.solve.request import PlanSettings, SwimRequest
 from ..core.solve.swim import SwimWay
-from ..plan_package.database import table_names
-from ..plan_package.schema import LAYER_BY_NAME
-from ..plan_package.store import open_layer, read_settings
+from ..plan_package.store import read_settings
+from .plan_tables import tables_of
 from .swim_chart import chart_from, depths_from
 from .swim_people import settings_from, swimmer_from
-from .swim_water import stream_from
 from .table import Table
-from .tides_in import tide_for_heights, tides_from
+from .water_in import water_from
 
 AROUND_ROUTE_M = 2000.0
 
@@ -56,10 +54,8 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     depart = moment_from_text(asked.depart, zone)
     clock = PlanClock(start=depart, zone_name=settings.zone)
     chart = chart_from(tables, frame, zone, warnings)
-    tides = tides_from(tables.get("tides"), clock)
-    places_m = _places_m(route, frame)
-    land = tuple(piece.area for piece in chart.land)
     port = read_settings(plan).get("port", "") if plan else ""
+    water = water_from(tables, chart, frame, clock, _places_m(route, frame), port, warnings)
     return SwimRequest(
         route=route,
         stops=tuple(marks_at_stops(route, _marks(tables.get("marks")))),
@@ -68,8 +64,8 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
         way=asked.way,
         frame=frame,
         clock=clock,
-        stream=stream_from(tables, tides, frame, clock, land, places_m, warnings),
-        tide=tide_for_heights(tides, port, warnings),
+        stream=water.stream,
+        tide=water.tide,
         chart=chart,
         depths=depths_from(tables, frame),
         settings=settings,

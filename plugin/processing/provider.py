@@ -17,6 +17,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("newplan", "NewPlan"),
     ("readchart", "ReadChart"),
     ("planswim", "PlanSwim"),
+    ("streamat", "StreamAt"),
 )
 
 
