@@ -27,6 +27,23 @@ def centred_mesh(x_m: np.ndarray, y_m: np.ndarray, corners: np.ndarray) -> tuple
     return np.concatenate([x_m, centre[0]]), np.concatenate([y_m, centre[1]]), triangles.astype(np.int32)
 
 
+def drying_mesh(
+    x_m: np.ndarray, y_m: np.ndarray, corners: np.ndarray, values: np.ndarray, dry: np.ndarray
+) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+    """A mesh with values (..., n_times, n_nodes), faces ``dry`` (n_times, m) at times: x, y, triangles, values.
+
+    A face that is ever dry gets a node at its centre, the mean of its corners, not known while the face is dry: so its
+    wet neighbours, which share its corners, stay known.
+    """
+    ever = dry.any(axis=0)
+    x, y, fans = centred_mesh(x_m, y_m, corners[ever])
+    real = corners[ever] >= 0
+    centre = np.where(real, values[..., corners[ever]], 0.0).sum(axis=-1) / real.sum(axis=1)
+    centre = np.where(dry[:, ever], np.nan, centre)
+    triangles = np.concatenate([split_faces(corners[~ever]), fans])
+    return x, y, triangles, np.concatenate([values, centre.astype(values.dtype)], axis=-1)
+
+
 def node_vectors(x_m: np.ndarray, y_m: np.ndarray, corners: np.ndarray, vectors: np.ndarray) -> np.ndarray:
     """Vectors (n_times, n_nodes) at the nodes from those in the faces (n_times, m), by the faces round each node.
 

@@ -1,0 +1,58 @@
+"""Units of speed as model files write them, and values that no stream can have."""
+
+from __future__ import annotations
+
+import re
+
+import numpy as np
+
+from ..core.quantities import m_s_from_knots
+from .model_row import ModelRow
+
+FASTEST_M_S = 15.0  # twice the fastest tidal streams; beyond it a value is a filler or no stream. Common practice
+_SPELLINGS = {
+    1.0: ("m/s", "m s-1", "m.s-1", "m s**-1", "m s^-1", "meter/s", "metre/s", "meters/s", "metres/s", "m/sec")
+    + ("meter second-1", "meters second-1", "metre second-1", "meter/second", "meters/second", "ms-1", "mps"),
+    0.01: ("cm/s", "cm s-1", "cm.s-1", "cm s**-1", "cm s^-1", "centimeter s-1", "centimeters/second", "cm/sec"),
+    float(m_s_from_knots(1.0)): ("kn", "kt", "kts", "knot", "knots"),
+    1.0 / 3.6: ("km/h", "km h-1"),
+    0.3048: ("ft/s", "ft s-1", "feet/second"),
+}
+_FACTORS = {spelling: factor for factor, spellings in _SPELLINGS.items() for spelling in spellings}
+
+
+def speed_factor(row: ModelRow, unit: str, warnings: list[str]) -> float:
+    """What to multiply by to have m/s. No unit is taken as m/s and said so; BadInputError for one that is no speed."""
+    plain = re.sub(r"\s+", " ", unit.strip().strip("[]()").lower())
+    if not plain:
+        warnings.append(f"Stream model '{row.name}': the file names no unit; its values were taken as m/s.")
+        return 1.0
+    if plain not in _FACTORS:
+        raise row.refused(
+            "group",
+            unit,
+            "The stream is in m/s, cm/s, km/h, ft/s or knots",
+            "Name the group that holds the stream, or convert the file to m/s",
+        )
+    factor = _FACTORS[plain]
+    if factor != 1.0:
+        warnings.append(f"Stream model '{row.name}': its values in {unit.strip()} were converted to m/s.")
+    return factor
+
+
+def refuse_wind(row: ModelRow, name: str) -> None:
+    """Wind blows from the same files as streams do; taken for a stream it would be deadly."""
+    words = name.lower()
+    if "wind" in words or words.split(" ")[0] in ("ugrd", "vgrd", "10u", "10v", "u10", "v10"):
+        raise row.refused("group", name, "A stream model holds the stream; this is wind", "Name the stream's group")
+
+
+def without_fillers(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings: list[str]) -> None:
+    """Make unknown, in place, what is faster than any stream, and say so."""
+    with np.errstate(over="ignore", invalid="ignore"):
+        wild = np.hypot(east, north) > FASTEST_M_S
+    if wild.any():
+        east[wild] = north[wild] = np.nan
+        warnings.append(
+            f"Stream model '{row.name}': {int(wild.sum())} values above {FASTEST_M_S:g} m/s were taken as unknown."
+        )
