@@ -24,6 +24,14 @@ def _height_difference(name: str, alias: str, what: str) -> FieldSpec:
     return fields.number(name, alias, "m", -10.0, 10.0, help_text, group="Secondary port")
 
 
+def _mean_level(name: str, what: str) -> FieldSpec:
+    help_text = (
+        f"Mean height of the port's {what} above the plan's datum. Secondary ports that refer to it are interpolated "
+        "between these; empty means told from its table."
+    )
+    return fields.number(name, f"Mean {what}", "m", -10.0, 25.0, help_text, group="Mean levels")
+
+
 TIDES = LayerSpec(
     name="tides",
     geometry="none",
@@ -104,6 +112,19 @@ TIDE_PORTS = LayerSpec(
         _height_difference("lw_height_springs_m", "Low water, springs, higher by", "height of low water at springs"),
         _height_difference("lw_height_neaps_m", "Low water, neaps, higher by", "height of low water at neaps"),
         fields.source(),
+        fields.number(
+            "latitude_deg",
+            "Latitude",
+            "deg",
+            -90.0,
+            90.0,
+            "Latitude of the port, north positive: a small part of what corrects its constants for the year. Empty "
+            "leaves that part out.",
+        ),
+        _mean_level("high_springs_m", "high water at springs"),
+        _mean_level("high_neaps_m", "high water at neaps"),
+        _mean_level("low_neaps_m", "low water at neaps"),
+        _mean_level("low_springs_m", "low water at springs"),
     ),
 )
 

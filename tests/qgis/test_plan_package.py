@@ -35,7 +35,8 @@ CONTRACT = {
     "tide_ports": (
         "None",
         "port form datum_offset_m reference_port hw_minutes_springs hw_minutes_neaps lw_minutes_springs "
-        "lw_minutes_neaps hw_height_springs_m hw_height_neaps_m lw_height_springs_m lw_height_neaps_m source",
+        "lw_minutes_neaps hw_height_springs_m hw_height_neaps_m lw_height_springs_m lw_height_neaps_m source "
+        "latitude_deg high_springs_m high_neaps_m low_neaps_m low_springs_m",
     ),
     "tide_series": ("None", "port time height_m"),
     "tide_constants": ("None", "port constituent amplitude_m phase_deg"),
