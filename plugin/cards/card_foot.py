@@ -206,6 +206,9 @@ def _depth_table(stops: list[Stop], hours: list[datetime]) -> Block:
 
 def _small_print(plan: SwimPlan) -> str:
     words = [] if plan.line_m is None else [tr("Let out up to {line} m of line.").format(line=f"{plan.line_m:g}")]
+    swings = [f"{stop.name} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
+    if swings and words:
+        words.append(tr("Swing on it: {places}.").format(places=", ".join(swings)))
     if plan.arrive is None:
         words.insert(0, tr("No arrival, so no alarm time."))
     if not plan.tides:

@@ -73,10 +73,15 @@ class Lettering:
         """The text, cut with an ellipsis where it is wider."""
         if self.width(text) <= width_mm:
             return text
-        length = len(text)
-        while length and self.width(text[:length].rstrip() + ELLIPSIS) > width_mm:
-            length -= 1
-        return text[:length].rstrip() + ELLIPSIS
+        # Halving finds where to cut; a name of ten thousand letters must not hold the screen.
+        fits, too_long = 0, len(text)
+        while too_long - fits > 1:
+            middle = (fits + too_long) // 2
+            if self.width(text[:middle].rstrip() + ELLIPSIS) <= width_mm:
+                fits = middle
+            else:
+                too_long = middle
+        return text[:fits].rstrip() + ELLIPSIS
 
     def wrap(self, text: str, width_mm: float, max_lines: int) -> list[str]:
         """The text in lines no wider than asked; what does not fit in the last one is cut with an ellipsis."""

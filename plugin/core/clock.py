@@ -45,6 +45,11 @@ def aware(moment: datetime, where: str = "") -> datetime:
     return moment
 
 
+def later(moment: datetime, by: timedelta) -> datetime:
+    """The moment so much later in its own zone: elapsed time, also through a night on which clocks change."""
+    return (aware(moment).astimezone(UTC) + by).astimezone(moment.tzinfo)
+
+
 def local_moment(naive: datetime, zone: tzinfo) -> datetime:
     """A clock reading in a zone as an aware moment.
 

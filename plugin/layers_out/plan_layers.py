@@ -212,6 +212,7 @@ STOP_COLUMNS = (
     ("leave_local", "text"),
     ("charted_depth_m", "number"),
     ("depth_now_m", "number"),
+    ("swing_m", "number"),
     ("latest_leave", "time"),
     ("latest_leave_pessimistic", "time"),
     ("latest_leave_local", "text"),
@@ -230,7 +231,7 @@ def _stop_rows(plan: SwimPlan) -> Iterator[Row]:
             latest_leave=stop.latest_leave,
             latest_leave_pessimistic=stop.latest_leave_pessimistic,
         )
-        names = ("name", "kind", "charted_depth_m", "depth_now_m", "exit", "note")
+        names = ("name", "kind", "charted_depth_m", "depth_now_m", "swing_m", "exit", "note")
         yield (
             _point(stop.lon, stop.lat),
             {"number": number, **{name: getattr(stop, name) for name in names}, **times},

@@ -91,11 +91,6 @@ LEG_KEYS = (
 ).split()
 STOP_KEYS = "name arrive leave depth_now_m latest_leave latest_leave_pessimistic exit".split()
 FLAG_KEYS = "kind severity leg name message lon lat from to length_m crossing_angle_deg".split()
-# Python's datetime drops `fold` when something is added to it, so the second reading of an hour becomes the first.
-SECOND_READING = pytest.mark.xfail(
-    strict=True,
-    reason="core/results/report.py nearest_second adds on the wall clock: the second 01:30 is given as the first",
-)
 
 
 @pytest.fixture(scope="module")
@@ -494,7 +489,7 @@ def test_holding_the_line_stays_on_it(plan: Path, whole, schema, tmp_path: Path)
         ("2027-03-28T00:59", "2027-03-28T00:59:00+00:00"),
         ("2027-03-28T02:00", "2027-03-28T02:00:00+01:00"),
         ("2027-10-31T01:30+01:00", "2027-10-31T01:30:00+01:00"),
-        pytest.param("2027-10-31T01:30+00:00", "2027-10-31T01:30:00+00:00", marks=SECOND_READING),
+        ("2027-10-31T01:30+00:00", "2027-10-31T01:30:00+00:00"),
     ],
 )
 def test_departure_is_read_in_the_plans_zone_unless_it_has_an_offset(plan, tmp_path, text, depart) -> None:
@@ -525,7 +520,6 @@ def test_departure_that_cannot_be_meant_is_refused_with_what_to_write(plan: Path
     assert left_in(plan.parent) == ["bay.gpkg"]
 
 
-@SECOND_READING
 def test_a_swim_through_the_hour_that_comes_twice_keeps_its_length(plan: Path, tmp_path: Path) -> None:
     add_constant_stream(plan, 0.0, None, station="Z")
     still = {name: in_system(plan, name, "EPSG:4326") for name in ("stream_stations", "stream_rates")}

@@ -165,9 +165,12 @@ def test_story_10_depth_now_is_charted_depth_and_tide(plan: Path, tmp_path: Path
     rows = [("05:00", 0.3, "LW"), ("10:20", 3.1, "HW"), ("16:00", 0.4, "LW")]
     for when, height, kind in rows:
         append_rows(plan, "tides", [(None, {"time": utc(when), "height_m": height, "kind": kind})])
-    stop = swum(plan, tmp_path, DEPART=f"{DAY}T10:00")["stops"][1]
+    stops = str(tmp_path / "stops.gpkg")
+    stop = swum(plan, tmp_path, DEPART=f"{DAY}T10:00", STOPS=stops)["stops"][1]
     assert (stop["name"], clock(stop["arrive"])) == ("Nine", "10:20")
     assert round(stop["depth_now_m"], 1) == 12.1
+    (row,) = [row for row in QgsVectorLayer(stops, "stops", "ogr").getFeatures() if row["name"] == "Nine"]
+    assert math.floor(row["swing_m"]) == 27
 
 
 def test_story_12_deep_mark_says_when_it_comes_within_reach(plan: Path, tmp_path: Path) -> None:

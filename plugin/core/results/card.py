@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
+from ..clock import later
 from .report import nearest_second
 from .swim_plan import SEVERITIES, Flag, Leg, Stop, SwimPlan
 
@@ -16,7 +17,7 @@ MINUTES_NOISE = 1e-3  # minutes: a leg of 29.0004 is 29, not 30
 def clock_up(moment: datetime) -> str:
     """``HH:MM`` rounded up: for arrivals and departures, so that no printed time is earlier than predicted."""
     moment = nearest_second(moment)
-    return (moment + timedelta(seconds=-moment.second % 60)).strftime("%H:%M")
+    return later(moment, timedelta(seconds=-moment.second % 60)).strftime("%H:%M")
 
 
 def clock_down(moment: datetime) -> str:
@@ -26,7 +27,7 @@ def clock_down(moment: datetime) -> str:
 
 def clock_nearest(moment: datetime) -> str:
     """``HH:MM`` to the nearest minute: for tides and turns of the stream."""
-    return (moment + timedelta(seconds=30)).strftime("%H:%M")
+    return later(moment, timedelta(seconds=30)).strftime("%H:%M")
 
 
 def whole_minutes(minutes: float) -> str:

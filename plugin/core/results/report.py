@@ -10,6 +10,7 @@ import math
 from collections.abc import Iterable
 from datetime import datetime, timedelta
 
+from ..clock import later
 from ..errors import NaiveTimeError
 from .swim_plan import Flag, HeadingChange, Leg, Stop, SwimPlan
 
@@ -63,7 +64,7 @@ def iso_time(moment: datetime | None, *, where: str) -> str | None:
 
 def nearest_second(moment: datetime) -> datetime:
     """The moment without its fraction of a second, rounded half up."""
-    return (moment + timedelta(microseconds=500_000)).replace(microsecond=0)
+    return later(moment, timedelta(microseconds=500_000)).replace(microsecond=0)
 
 
 def middle_of(points: Iterable[tuple[float, float]]) -> tuple[float, float]:

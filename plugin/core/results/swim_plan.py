@@ -87,7 +87,8 @@ class Leg:
 class Stop:
     """A place the swim stops at (the entry first, the last exit last), its depth now and its latest leaving times.
 
-    ``charted_depth_m`` positive down from the plan's datum; ``depth_by_hour`` pairs of (moment, depth in metres).
+    ``charted_depth_m`` positive down from the plan's datum; ``depth_by_hour`` pairs of (moment, depth in metres);
+    ``swing_m`` how far a float swings on the whole anchor line, None where the line does not reach the bottom.
     """
 
     name: str
@@ -103,6 +104,7 @@ class Stop:
     latest_leave_pessimistic: datetime | None = None
     exit: str | None = None
     note: str = ""
+    swing_m: float | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

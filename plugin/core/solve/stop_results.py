@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import numpy as np
 
 from ..results.swim_plan import Stop
@@ -35,7 +37,13 @@ def _stop(request: SwimRequest, swum: RouteSwum, number: int, warnings: list[str
         depth_now_m=or_none(charted.depth_m + height),
         depth_by_hour=_depth_by_hour(request, charted.depth_m, arrive_s, leave_s) if 0 < number < last else (),
         note=mark.note,
+        swing_m=swing_radius_m(request.swimmer.line_m, charted.depth_m + height) if 0 < number < last else None,
     )
+
+
+def swing_radius_m(line_m: float, depth_m: float) -> float | None:
+    """How far a float swings round its anchor, sqrt(L^2 - d^2); None where the line is short or the depth unknown."""
+    return math.sqrt(line_m**2 - depth_m**2) if depth_m <= line_m else None
 
 
 def _depth_by_hour(request: SwimRequest, charted_m: float, arrive_s: float, leave_s: float) -> tuple:
