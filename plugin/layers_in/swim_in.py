@@ -54,8 +54,7 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     depart = moment_from_text(asked.depart, zone)
     clock = PlanClock(start=depart, zone_name=settings.zone)
     chart = chart_from(tables, frame, zone, warnings)
-    port = read_settings(plan).get("port", "") if plan else ""
-    water = water_from(tables, chart, frame, clock, _places_m(route, frame), port, warnings)
+    water = water_from(tables, chart, frame, clock, _places_m(route, frame), plan, warnings)
     return SwimRequest(
         route=route,
         stops=tuple(marks_at_stops(route, _marks(tables.get("marks")))),

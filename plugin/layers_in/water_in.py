@@ -13,6 +13,7 @@ from ..core.geodesy import LocalFrame
 from ..core.water.field import StreamField
 from ..core.water.tide import TideTable
 from ..plan_package.store import read_settings
+from .models_in import models_from
 from .plan_tables import tables_of
 from .swim_chart import chart_from
 from .swim_water import stream_from
@@ -36,15 +37,18 @@ def water_from(
     frame: LocalFrame,
     clock: PlanClock,
     places_m: np.ndarray,
-    port: str,
+    plan: str | Path | None,
     warnings: list[str],
 ) -> PlanWater:
-    """The water from the plan's tables. ``places_m`` (n, 2) bound where the stream will be asked for; ``port`` names
-    the port for heights, "" for the only one there is."""
+    """The water from the plan's tables. ``places_m`` (2, 2) are the corners of where the stream will be asked for;
+    ``plan`` is the file whose settings name the port for heights and beside which models lie, None for none."""
     tides = tides_from(tables.get("tides"), clock)
     land = tuple(piece.area for piece in chart.land)
+    folder = Path(plan).resolve().parent if plan else None
+    models = models_from(tables, frame, clock, folder, places_m, warnings)
+    port = read_settings(plan).get("port", "") if plan else ""
     return PlanWater(
-        stream=stream_from(tables, tides, frame, clock, land, places_m, warnings),
+        stream=stream_from(tables, tides, frame, clock, land, places_m, warnings, models=models),
         tide=tide_for_heights(tides, port, warnings),
     )
 
@@ -53,11 +57,8 @@ def water_at(
     plan: str | Path, lon: float, lat: float, clock: PlanClock, warnings: list[str]
 ) -> tuple[StreamField, LocalFrame]:
     """The stream around one place of a plan, and the frame it is given in."""
-    settings = read_settings(plan)
     frame = LocalFrame(lon=lon, lat=lat)
     tables = tables_of(plan, {}, warnings)
     chart = chart_from(tables, frame, clock.zone, warnings)
     around = np.array([[-AROUND_PLACE_M, -AROUND_PLACE_M], [AROUND_PLACE_M, AROUND_PLACE_M]])
-    # The port for heights has no say in the stream, and its warning would only puzzle.
-    water = water_from(tables, chart, frame, clock, around, settings.get("port", ""), [])
-    return water.stream, frame
+    return water_from(tables, chart, frame, clock, around, plan, warnings).stream, frame
