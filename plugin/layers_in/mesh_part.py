@@ -34,14 +34,21 @@ class MeshPart:
         # Counted from the plan's own meridian: no face there has the date line within it.
         away = (lon - frame.lon + 180.0) % 360.0 - 180.0
         box_away = (around[:, 0] - frame.lon + 180.0) % 360.0 - 180.0
-        touches = np.count_nonzero(corners >= 0, axis=1) >= 3
+        sound = np.count_nonzero(corners >= 0, axis=1) >= 3
+        touches = sound.copy()
         for node_value, box_value in ((away, box_away), (lat, around[:, 1])):
             low = np.where(corners >= 0, node_value[corners], np.inf).min(axis=1)
             high = np.where(corners >= 0, node_value[corners], -np.inf).max(axis=1)
-            touches &= (low <= box_value.max()) & (high >= box_value.min()) & (high - low < 180.0)
-        faces = np.flatnonzero(touches)
-        if len(faces) == 0:
+            sound &= high - low < 180.0
+            touches &= (low <= box_value.max()) & (high >= box_value.min())
+        touches &= sound
+        if not touches.any():
             return None
+        # The faces round these as well: what a face passes to a corner is shared by all that meet there.
+        near = np.zeros(len(xy) + 1, dtype=bool)  # the last one is what -1 points to
+        near[corners[touches]] = True
+        near[-1] = False
+        faces = np.flatnonzero(near[corners].any(axis=1) & sound)
         nodes = np.unique(corners[faces][corners[faces] >= 0])
         number = np.full(len(xy) + 1, -1, dtype=np.int32)  # the last one is what -1 points to
         number[nodes] = np.arange(len(nodes))

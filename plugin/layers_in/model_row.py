@@ -42,7 +42,7 @@ class ModelRow:
             group=values["group"] or "",
             v_path=_file(table, row, "v_path", folder) if v_path else None,
             v_group=values["v_group"] or "",
-            crs=values.get("crs") or "",
+            crs=values["crs"] or "",
             start=values["start"],
             step_s=None if values["step_min"] is None else 60.0 * values["step_min"],
         )

@@ -138,6 +138,12 @@ STREAM_MODELS = LayerSpec(
         FieldSpec(name="group", kind="text", alias="Group", help="Dataset group, or first letters of its bands."),
         FieldSpec(name="v_path", kind="text", alias="North part's file", help="Where the north part has its own."),
         FieldSpec(name="v_group", kind="text", alias="North part's group", help="Where the north part has its own."),
+        FieldSpec(
+            name="crs",
+            kind="text",
+            alias="Coordinate system",
+            help="Code such as EPSG:32610, for a file that names no coordinate reference system.",
+        ),
         fields.time_utc(
             "First moment of a file that does not carry its own times.", name="start", alias="Start", required=False
         ),
