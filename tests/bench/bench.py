@@ -22,9 +22,11 @@ def main() -> int:
     from processing.core.Processing import Processing
 
     Processing.initialize()
+    import mesh_sampling
     import replan
 
     replan.report()
+    mesh_sampling.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
     print(f"peak memory of this run: {peak_mb:.0f} MB (QGIS itself included)")
     application.exitQgis()

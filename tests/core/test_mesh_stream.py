@@ -152,6 +152,21 @@ def test_nothing_is_known_in_dry_triangles_outside_the_mesh_or_outside_the_time(
     assert np.all(sample.east_m_s[sample.status == KNOWN] == 1.0)
 
 
+def test_a_corner_with_two_faces_has_their_mean_not_nothing() -> None:
+    # Two triangles of unlike stream in a square: its corners have one face or two.
+    mesh = MeshStream.of_faces(
+        x_m=[0.0, 100.0, 100.0, 0.0],
+        y_m=[0.0, 0.0, 100.0, 100.0],
+        corners=[[0, 1, 2], [0, 2, 3]],
+        times_s=[0.0, 1.0],
+        east_m_s=[[1.0, 2.0]] * 2,
+        north_m_s=[[0.5, 0.5]] * 2,
+    )
+    sample = mesh.at(np.array([0.0, 100.0, 100.0, 0.0]), np.array([0.0, 0.0, 100.0, 100.0]), 0.5)
+    np.testing.assert_allclose(sample.east_m_s, [1.5, 1.0, 1.5, 2.0])
+    np.testing.assert_allclose(sample.north_m_s, 0.5)
+
+
 def test_a_face_that_falls_dry_is_unknown_until_the_step_at_which_it_is_wet_again() -> None:
     x, y, triangles = crooked_grid(8, 800.0, 1)
     east = np.ones((3, len(triangles)))

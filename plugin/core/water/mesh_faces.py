@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import numpy as np
 
+LEAST_WEIGHT = 0.1  # of a face round a node, on the mean, for its faces to tell how the stream changes there
+
 
 def split_faces(corners: np.ndarray) -> np.ndarray:
     """Triangles (n, 3) of faces (m, 3 or more) of nodes padded with -1.
@@ -83,6 +85,10 @@ def _weights(node: np.ndarray, dx: np.ndarray, dy: np.ndarray, known: np.ndarray
     safe = np.where(sound, determinant, 1.0)
     ax = np.where(sound, (xy * y - yy * x) / safe, 0.0)
     ay = np.where(sound, (xy * x - xx * y) / safe, 0.0)
-    weight = np.where(known, np.maximum(1.0 + ax[node] * dx + ay[node] * dy, 0.0), 0.0)
+    # So do two faces, and others that lie to one side: their weights would be next to nothing, and noise their shares.
+    weight = 1.0 + ax[node] * dx + ay[node] * dy
+    count = total(np.ones(len(node)))
+    even = total(weight) < LEAST_WEIGHT * count
+    weight = np.where(known, np.where(even[node], 1.0, np.maximum(weight, 0.0)), 0.0)
     whole = np.bincount(node, weight, n_nodes)
     return weight / np.where(whole > 0.0, whole, 1.0)[node]
