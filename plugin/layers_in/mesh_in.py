@@ -123,9 +123,9 @@ class _Steps:
 
 def _stream(row: ModelRow, part: MeshPart, steps: _Steps, warnings: list[str]) -> MeshStream:
     kept = part.faces if steps.on_faces else part.nodes
-    first, second = steps.values(kept)
-    without_fillers(row, first, second, warnings)
-    east, north = part.true_components(first, second, steps.on_faces)
+    east, north = steps.values(kept)
+    without_fillers(row, east, north, warnings)
+    part.turn_true(east, north, steps.on_faces)
     inactive = steps.inactive(part.faces)
     x, y = part.xy_m.T
     if steps.on_faces:

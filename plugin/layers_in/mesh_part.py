@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from .model_places import ModelPlaces, box_lattice
+from .model_places import ModelPlaces, box_lattice, turn_true
 
 MARGIN_M = 500.0
 
@@ -61,13 +61,10 @@ class MeshPart:
             xy_m=places.frame_xy(*xy[nodes].T),
         )
 
-    def true_components(self, first: np.ndarray, second: np.ndarray, on_faces: bool) -> tuple[np.ndarray, np.ndarray]:
-        """Components (n_times, k) along the model's axes as true east and north."""
+    def turn_true(self, first: np.ndarray, second: np.ndarray, on_faces: bool) -> None:
+        """Make components (n_times, k) along the model's axes true east and north, in place."""
         places = self.xy
         if on_faces:
             real = (self.corners >= 0)[..., None]
             places = np.where(real, self.xy[self.corners], 0.0).sum(axis=1) / real.sum(axis=1)
-        right, up = self.places.axes(*places.T)
-        east = first * right.real + second * up.real
-        north = first * right.imag + second * up.imag
-        return east.astype(np.float32), north.astype(np.float32)
+        turn_true(first, second, *self.places.axes(*places.T))

@@ -75,6 +75,13 @@ class ModelPlaces:
         )
 
 
+def turn_true(first: np.ndarray, second: np.ndarray, right: np.ndarray, up: np.ndarray) -> None:
+    """Make components (n_times, ...) along axes that point ``right`` and ``up`` true east and north, in place."""
+    for u, v in zip(first, second):  # a step at a time: the whole may be large
+        east, north = u * right.real + v * up.real, u * right.imag + v * up.imag
+        u[...], v[...] = east, north
+
+
 def box_lattice(frame: LocalFrame, box_m: np.ndarray, margin_m: float) -> tuple[np.ndarray, np.ndarray]:
     """Places (81, 2) evenly over a box of the plan's frame and a margin round it: in metres, and in degrees."""
     corners = np.asarray(box_m, dtype=float).reshape(-1, 2)

@@ -48,11 +48,12 @@ def refuse_wind(row: ModelRow, name: str) -> None:
 
 
 def without_fillers(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings: list[str]) -> None:
-    """Make unknown, in place, what is faster than any stream, and say so."""
-    with np.errstate(over="ignore", invalid="ignore"):
-        wild = np.hypot(east, north) > FASTEST_M_S
-    if wild.any():
-        east[wild] = north[wild] = np.nan
-        warnings.append(
-            f"Stream model '{row.name}': {int(wild.sum())} values above {FASTEST_M_S:g} m/s were taken as unknown."
-        )
+    """Make unknown, in place, in components (n_times, ...), what is faster than any stream, and say so."""
+    wild = 0
+    for u, v in zip(east, north):  # a step at a time: the whole may be large
+        with np.errstate(over="ignore", invalid="ignore"):
+            here = np.hypot(u, v) > FASTEST_M_S
+        u[here] = v[here] = np.nan
+        wild += int(here.sum())
+    if wild:
+        warnings.append(f"Stream model '{row.name}': {wild} values above {FASTEST_M_S:g} m/s were taken as unknown.")

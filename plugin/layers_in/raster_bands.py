@@ -134,6 +134,7 @@ def _nearest_surface(dataset: gdal.Dataset, bands: list[int]) -> list[int]:
         metadata = dataset.GetRasterBand(number).GetMetadata()
         found = [(match["name"], metadata[key]) for key in metadata if (match := LEVEL.match(key))]
         level = [float(value) for name, value in found if " since " not in _units(dataset, name)]
+        level += [float(digits) for digits in re.findall(r"^(\d+(?:\.\d+)?)-", metadata.get("GRIB_SHORT_NAME", ""))]
         levels[number] = tuple(abs(value) for value in level)
     shallowest = min(levels.values())
     return [number for number in bands if levels[number] == shallowest]

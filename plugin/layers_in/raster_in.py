@@ -9,7 +9,7 @@ import numpy as np
 from ..core.clock import PlanClock
 from ..core.geodesy import LocalFrame
 from ..core.water.grid_stream import PlaneMap, RasterStream
-from .model_places import ModelPlaces, box_lattice
+from .model_places import ModelPlaces, box_lattice, turn_true
 from .model_row import ModelRow
 from .model_times import check_size, model_times_s, needed_steps
 from .model_units import refuse_wind, speed_factor, without_fillers
@@ -43,8 +43,9 @@ def raster_stream(
         u[place] = window.read(first, step) * factors[0]
         v[place] = window.read(second, step) * factors[1]
     without_fillers(row, u, v, warnings)
-    east, north = (u, v) if first.is_true and second.is_true else window.true_components(u, v)
-    return RasterStream(place=window.place, times_s=times[steps], east_m_s=east, north_m_s=north, name=row.name)
+    if not (first.is_true and second.is_true):
+        window.turn_true(u, v)
+    return RasterStream(place=window.place, times_s=times[steps], east_m_s=u, north_m_s=v, name=row.name)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -110,11 +111,10 @@ class _Window:
         """One step's values (height, width)."""
         return part.read(step, self.pieces, self.top, self.height)
 
-    def true_components(self, u: np.ndarray, v: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        """Components along the axes of the raster's system as true east and north."""
+    def turn_true(self, u: np.ndarray, v: np.ndarray) -> None:
+        """Make components along the axes of the raster's system true east and north, in place."""
         right, up = (axis.reshape(self.x.shape) for axis in self.places.axes(self.x.ravel(), self.y.ravel()))
-        east, north = u * right.real + v * up.real, u * right.imag + v * up.imag
-        return east.astype(np.float32), north.astype(np.float32)
+        turn_true(u, v, right, up)
 
 
 class _Affine:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import datetime, timezone
 from pathlib import Path
 
 import numpy as np
@@ -23,8 +24,12 @@ def ugrid(
     speed_unit: str = "m s-1",
     on_faces: bool = False,
     masked: tuple[int, ...] = (),
+    epsg: int | None = None,
 ) -> Path:
-    """A UGRID netCDF of one vector group `stream`; ``faces`` (m, 3 or 4) padded with -1; ``masked`` have no value."""
+    """A UGRID netCDF of one vector group `stream`; ``faces`` (m, 3 or 4) padded with -1; ``masked`` have no value.
+
+    With ``epsg`` it names its coordinate reference system.
+    """
     dataset = gdal.GetDriverByName("netCDF").CreateMultiDimensional(str(path))
     root = dataset.GetRootGroup()
     text, real, whole = (
@@ -60,6 +65,8 @@ def ugrid(
     said(connectivity, cf_role="face_node_connectivity", start_index=0)
     connectivity.SetNoDataValueDouble(-999)
     connectivity.Write(np.ascontiguousarray(np.where(faces < 0, -999, faces), dtype=np.int32))
+    if epsg:
+        said(root.CreateMDArray("projected_coordinate_system", [], whole), epsg=epsg, EPSG_code=f"EPSG:{epsg}")
     time = root.CreateMDArray("time", [steps], real)
     said(time, standard_name="time", units=units)
     time.Write(np.array(times, dtype=float))
@@ -186,4 +193,37 @@ def netcdf_raster(
         array.SetNoDataValueDouble(-32768)
         packed = np.where(np.isfinite(values), np.round((values - 0.5) / 0.001), -32768)
         array.Write(np.ascontiguousarray(packed, dtype=np.int16))
+    return path
+
+
+def grib(path: Path, lon: np.ndarray, lat: np.ndarray, moments: list[int], parts: np.ndarray) -> Path:
+    """Currents (n_times, 2, lat, lon) as GRIB2: discipline 10, category 1, numbers 2 (u) and 3 (v), WMO table 4.2-10-1.
+
+    ``moments`` are seconds since 1970 of each step; latitudes rise.
+    """
+    with path.open("wb") as whole:
+        for moment, pair in zip(moments, parts):
+            stamp = datetime.fromtimestamp(moment, timezone.utc)
+            for number, values in zip((2, 3), pair):
+                made = gdal.GetDriverByName("MEM").Create("", len(lon), len(lat), 1, gdal.GDT_Float32)
+                step_x, step_y = lon[1] - lon[0], lat[1] - lat[0]
+                made.SetGeoTransform((lon[0] - step_x / 2.0, step_x, 0.0, lat[-1] + step_y / 2.0, 0.0, -step_y))
+                system = osr.SpatialReference()
+                system.ImportFromEPSG(4326)
+                made.SetProjection(system.ExportToWkt())
+                made.GetRasterBand(1).WriteArray(values[::-1].astype(np.float32))
+                options = [
+                    "DISCIPLINE=10",
+                    f"IDS_REF_TIME={stamp:%Y-%m-%dT%H:%M:%SZ}",
+                    "PDS_PDTN=0",
+                    f"PDS_TEMPLATE_ASSEMBLED_VALUES=1 {number} 2 0 96 0 0 1 0 160 0 0 255 0 0",
+                    "DATA_ENCODING=IEEE_FLOATING_POINT",
+                ]
+                message = f"/vsimem/{path.stem}.grb2"
+                gdal.GetDriverByName("GRIB").CreateCopy(message, made, options=options)
+                size = gdal.VSIStatL(message).size
+                handle = gdal.VSIFOpenL(message, "rb")
+                whole.write(bytes(gdal.VSIFReadL(1, size, handle)))
+                gdal.VSIFCloseL(handle)
+                gdal.Unlink(message)
     return path

@@ -13,7 +13,7 @@ from tempfile import TemporaryDirectory
 
 import numpy as np
 import pytest
-from model_files import dat, geotiff, netcdf_raster, two_dm, ugrid
+from model_files import dat, geotiff, grib, netcdf_raster, two_dm, ugrid
 from pyproj import Proj, Transformer
 from tideleg.core.clock import PlanClock
 from tideleg.core.errors import BadInputError
@@ -126,6 +126,18 @@ def test_vectors_of_a_projected_mesh_are_turned_from_its_grid_north_to_true_nort
     assert any("no unit" in warning for warning in warnings)
 
 
+def test_a_mesh_that_names_its_system_is_placed_and_turned_by_it(tmp_path: Path) -> None:
+    lon, lat, faces = grid_mesh()
+    x, y = Transformer.from_crs("EPSG:4326", UTM, always_xy=True).transform(lon, lat)
+    ugrid(tmp_path / "m.nc", x, y, faces, [0.0, 1.0], lambda x, y, t: (0.0 * x, 0.0 * x + 0.7), epsg=32628)
+    (model,), warnings = read(tmp_path, [{"path": "m.nc"}])
+    sample = model.at(0.0, 0.0, 600.0)
+    assert sample.rate_m_s == pytest.approx(0.7, abs=1e-6)
+    convergence = Proj(UTM).get_factors(LON, LAT).meridian_convergence
+    assert sample.set_deg == pytest.approx(convergence % 360.0, abs=1e-3)
+    assert not warnings
+
+
 def test_the_same_model_in_another_projection_gives_the_same_stream(tmp_path: Path) -> None:
     lon, lat, faces = grid_mesh()
     u, v = degrees_field(lon, lat, 0.0)
@@ -192,7 +204,8 @@ def test_times_are_utc_whatever_zone_the_machine_is_in(tmp_path: Path) -> None:
         "clock = PlanClock(start=datetime(2027, 6, 5, 6, tzinfo=timezone.utc), zone_name='UTC')\n"
         f"frame = LocalFrame(lon={LON}, lat={LAT})\n"
         "models = models_from({'stream_models': table}, frame, clock, sys.argv[2], np.array([-9, -9, 9, 9]), [])\n"
-        "print('times', json.dumps([model.stream.times_s.tolist() for model in models]))\n"
+        "print('times', json.dumps([model.stream.times_s.tolist() for model in models]), flush=True)\n"
+        "del table, models\n"
         "app.exitQgis()\n"
     )
     found = {}
@@ -305,6 +318,21 @@ def test_of_several_levels_the_one_at_the_surface_is_read(tmp_path: Path) -> Non
     netcdf_raster(tmp_path / "r.nc", lon, lat, [0.0, 1.0], levels, levels, levels=[10.0, 0.5, 30.0])
     (model,), _ = read(tmp_path, [{"path": "r.nc", "kind": "raster"}])
     assert model.at(0.0, 0.0, 1800.0).east_m_s == pytest.approx(0.9, abs=1e-6)
+
+
+def test_a_grib_of_currents_is_read_by_its_own_names_and_times(tmp_path: Path) -> None:
+    lon, lat = degree_axes()
+    moments = [int(START.timestamp()) + step * 3600 for step in (0, 1, 3)]
+    parts = np.array([degrees_field(*np.meshgrid(lon, lat), hours) for hours in (0.0, 1.0, 3.0)])
+    grib(tmp_path / "c.grb2", lon, lat, moments, parts)
+    (model,), _ = read(tmp_path, [{"path": "c.grb2", "kind": "raster"}])
+    px, py, lonlat = places()
+    sample = model.at(px, py, 2.0 * HOUR)
+    assert (sample.status == KNOWN).all()
+    expected = degrees_field(*lonlat.T, 2.0)
+    # Corners are kept to a millionth of a degree in the file.
+    np.testing.assert_allclose(sample.east_m_s, expected[0], atol=1e-4)
+    np.testing.assert_allclose(sample.north_m_s, expected[1], atol=1e-4)
 
 
 def test_a_global_raster_is_read_across_its_seam(tmp_path: Path) -> None:
