@@ -151,3 +151,22 @@ def _top(times_s: np.ndarray, heights_m: np.ndarray, row: int, half: int) -> tup
     if not abs(offset) <= 1.0:
         return float(times_s[row]), float(heights_m[row])
     return float(times_s[row] + offset * scale_s), float(curve(offset))
+
+
+def unlikely_rises(times_s: np.ndarray, heights_m: np.ndarray) -> np.ndarray:
+    """Places of heights that differ from the one before by far more than the steps around them do, shape (k,).
+
+    More than 5 cm, and 12 times what is usual in the series; across a gap nothing is said.
+    """
+    steps, rises = np.diff(times_s), np.diff(heights_m)
+    if len(rises) < 8:
+        return np.empty(0, dtype=int)
+    expected = (rises[:-2] + rises[2:]) / 2.0
+    odd = np.abs(rises[1:-1] - expected)
+    even = np.abs(steps - np.median(steps)) < 1.0
+    even = even[:-2] & even[1:-1] & even[2:]
+    usual = float(np.median(odd[even])) if even.any() else np.inf
+    # A jump shows in the steps beside it too, half as large: only the largest nearby is the jump.
+    beside = np.concatenate([[0.0], odd, [0.0]])
+    largest = (odd >= beside[:-2]) & (odd >= beside[2:])
+    return np.flatnonzero(even & largest & (odd > max(0.05, 12.0 * usual))) + 2

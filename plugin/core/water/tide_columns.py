@@ -1,0 +1,189 @@
+"""Which column of a table of tides holds what: guessed from headings and cells, or as given, and shown either way."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from itertools import islice
+
+from ..errors import BadInputError
+from ..text_moments import dates_in, is_clock, is_plain_clock, moment_parts
+from ..text_table import TextRow, TextTable, is_missing
+
+ROLES = ("moment", "date", "time", "height", "kind", "skip")
+SAMPLE = 400
+MOSTLY = 0.8  # share of a column's cells that make it what it is; the others are then named as wrong
+_NUMBER = re.compile(r"^([+-]?\d+(?:[.,]\d*)?|[+-]?[.,]\d+)\s*(m|ft|feet|foot|'|metres?|meters?)?$", re.I)
+_WATERS = {"h": True, "hw": True, "high": True, "hi": True, "l": False, "lw": False, "low": False, "lo": False}
+_HEADINGS = (
+    ("moment", re.compile(r"date.?time|time.?stamp|^t$", re.I)),
+    ("date", re.compile(r"\bdate\b|^day$", re.I)),
+    ("time", re.compile(r"\btime\b|\bclock\b|\bhour\b", re.I)),
+    ("height", re.compile(r"\bheights?\b|\bhgt\b|\bht\b|\blevel\b|\bpred|\bwater level\b|^v$|^value$|_m$|_ft$", re.I)),
+    ("kind", re.compile(r"\btype\b|\bkind\b|high ?/ ?low|\bh ?/ ?l\b|^hi/lo$", re.I)),
+)
+_FEET = re.compile(r"(?:\b|_)(?:ft|feet|foot)\b", re.I)
+_METRES = re.compile(r"(?:\b|_)(?:m|met(?:re|er)s?)\b", re.I)
+_ZONE_WORD = re.compile(r"\b(?:UTC|GMT)(?:\s*[+-]\s*\d{1,2}(?::?\d\d)?)?(?![A-Za-z])")
+
+
+@dataclass(frozen=True, kw_only=True)
+class Column:
+    """One column: its number counted from 1, its heading, what it was taken for, the unit it names and why."""
+
+    number: int
+    heading: str
+    role: str
+    unit: str = ""
+    why: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class Layout:
+    """A table with its columns told apart.
+
+    ``data`` are the rows from the first one that holds figures on; ``before`` those above it, headings among them.
+    ``zone`` is the zone that a heading names, "" for none.
+    """
+
+    table: TextTable
+    columns: tuple[Column, ...]
+    before: tuple[TextRow, ...]
+    data: tuple[TextRow, ...]
+    zone: str = ""
+
+    def places(self, role: str) -> list[int]:
+        """Columns of a role, counted from 0."""
+        return [column.number - 1 for column in self.columns if column.role == role]
+
+
+def number_in(cell: str) -> tuple[float, str] | None:
+    """A number with its unit ("m", "ft", "" for none), decimals after a point or comma; None for anything else."""
+    found = _NUMBER.match(cell)
+    if not found:
+        return None
+    unit = (found.group(2) or "").lower()
+    return float(found.group(1).replace(",", ".")), "ft" if unit[:1] in ("f", "'") else "m" if unit else ""
+
+
+def water_in(cell: str) -> bool | None:
+    """True for a high water, False for a low water, None for anything else."""
+    return _WATERS.get(cell.lower().strip(". "))
+
+
+def layout_of(tables: Sequence[TextTable], asked_columns: str, name: str) -> Layout:
+    """The table whose separator makes most sense of the cells, with its columns.
+
+    BadInputError where no row has a date or time, or where columns stay ambiguous.
+    """
+    best = max(tables, key=_sense, default=None)
+    if best is None or _sense(best) == 0.0:
+        raise BadInputError(
+            layer=name,
+            allowed="No row of it has a date or time and a height in columns",
+            remedy="Part the columns by commas, semicolons, tabs or spaces, and write dates as 2027-06-05",
+        )
+    first = next(place for place, row in enumerate(best.rows) if _is_data(row))
+    before, data = best.rows[:first], best.rows[first:]
+    sample = list(islice(filter(_is_data, data), SAMPLE))
+    width = Counter(len(row.cells) for row in sample).most_common(1)[0][0]
+    headings = _headings(before, width)
+    if asked_columns.strip():
+        columns = _as_asked(asked_columns, headings, width, name)
+    else:
+        columns = _guessed(sample, headings, width)
+    zones = {_ZONE_WORD.search(column.heading).group() for column in columns if _ZONE_WORD.search(column.heading)}
+    return Layout(table=best, columns=columns, before=before, data=data, zone=zones.pop() if len(zones) == 1 else "")
+
+
+def _senses(cell: str) -> set[str]:
+    """What a cell may be."""
+    if moment_parts(cell) is not None:
+        return {"moment"}
+    found = {"date"} if dates_in(cell) else set()
+    if is_clock(cell):
+        found.add("time")
+    if is_plain_clock(cell):
+        found.add("plain time")
+    if number_in(cell) is not None:
+        found.add("height")
+    if water_in(cell) is not None:
+        found.add("kind")
+    return found
+
+
+def _is_data(row: TextRow) -> bool:
+    """Whether a row has a time of some form and a number."""
+    senses = [_senses(cell) for cell in row.cells]
+    timed = any(sense & {"moment", "date", "time"} for sense in senses)
+    return timed and any("height" in sense for sense in senses)
+
+
+def _sense(table: TextTable) -> float:
+    """Share of the cells that mean something, in the rows that are data, times the share of such rows."""
+    rows = list(islice((row for row in table.rows if any(re.search(r"\d", cell) for cell in row.cells)), SAMPLE))
+    data = [row for row in rows if _is_data(row)]
+    cells = [cell for row in data for cell in row.cells if not is_missing(cell)]
+    if not cells:
+        return 0.0
+    return len(data) / len(rows) * sum(bool(_senses(cell)) for cell in cells) / len(cells)
+
+
+def _headings(before: Sequence[TextRow], width: int) -> list[str]:
+    """The cells of the last row above the data that has as many."""
+    row = next((row for row in reversed(before) if len(row.cells) == width), None)
+    return list(row.cells) if row else [""] * width
+
+
+def _as_asked(asked: str, headings: list[str], width: int, name: str) -> tuple[Column, ...]:
+    roles = [role.strip().lower() for role in asked.split(",")]
+    wrong = [role for role in roles if role not in ROLES]
+    if wrong or len(roles) > width:
+        raise BadInputError(
+            layer=name,
+            field="COLUMNS",
+            value=asked,
+            allowed=f"It names up to {width} columns from the left, each one of {', '.join(ROLES)}",
+            remedy="Correct COLUMNS or leave it empty",
+        )
+    roles += ["skip"] * (width - len(roles))
+    return tuple(
+        Column(number=place + 1, heading=heading, role=role, unit=unit_of(heading), why="as given")
+        for place, (heading, role) in enumerate(zip(headings, roles))
+    )
+
+
+def _guessed(rows: Sequence[TextRow], headings: list[str], width: int) -> tuple[Column, ...]:
+    columns, plain = [], []
+    for place in range(width):
+        cells = [row.cell(place) for row in rows if not is_missing(row.cell(place))]
+        counts = Counter(sense for cell in cells for sense in _senses(cell))
+        likely = {sense for sense, count in counts.items() if count >= MOSTLY * len(cells)}
+        columns.append(_column(place, headings[place], likely))
+        plain.append("plain time" in likely and columns[-1].why != "by its heading")
+    if not any(column.role in ("moment", "time") for column in columns):
+        why = "four digits beside a date"
+        columns = [replace(one, role="time", why=why) if four else one for one, four in zip(columns, plain)]
+    return tuple(columns)
+
+
+def _column(place: int, heading: str, likely: set[str]) -> Column:
+    """What a column is: a sense of its cells that its heading agrees with, or the plainest sense."""
+    wanted = next((role for role, pattern in _HEADINGS if pattern.search(heading)), "")
+    allowed = {"time" if sense == "plain time" else sense for sense in likely}
+    if wanted == "date" and "moment" in likely or wanted == "time" and "moment" in likely or wanted == "moment":
+        wanted = "moment" if "moment" in likely else "date" if "date" in likely else wanted
+    if wanted in allowed:
+        return Column(number=place + 1, heading=heading, role=wanted, unit=unit_of(heading), why="by its heading")
+    for sense in ("moment", "date", "time", "height", "kind"):
+        if sense in likely:
+            return Column(number=place + 1, heading=heading, role=sense, unit=unit_of(heading), why="by its cells")
+    return Column(number=place + 1, heading=heading, role="skip", why="neither time, height nor kind")
+
+
+def unit_of(heading: str) -> str:
+    """The unit that a heading names, "" for none or both."""
+    feet, metres = bool(_FEET.search(heading)), bool(_METRES.search(heading))
+    return "" if feet == metres else "ft" if feet else "m"

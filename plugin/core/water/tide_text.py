@@ -1,0 +1,319 @@
+"""Tables of tides as people have them, from text: high and low waters, even series, constants, secondary ports."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import tzinfo
+
+import numpy as np
+
+from ..clock_rows import RowMoments, moments_of_rows, moments_of_series
+from ..errors import BadInputError
+from ..text_moments import PrintedMoment, zone_in
+from ..text_table import tables_of
+from .height_curve import LONGEST_STEP_RATIO
+from .tide import LONGEST_GAP_S
+from .tide_columns import Layout, layout_of
+from .tide_constants_text import looks_like_constants, read_constants
+from .tide_ports_text import looks_like_secondary, read_secondary
+from .tide_reading import (
+    CONSTANTS,
+    EVENTS,
+    SECONDARY,
+    SERIES,
+    HeightRow,
+    Skipped,
+    TideReading,
+    TidesAsked,
+    row_runs,
+)
+from .tide_rows import NO_HEIGHT, Reading, printed_rows, readings_of
+from .tide_series import unlikely_rises
+
+LONGEST_SERIES_STEP_S = 2.0 * 3600.0
+SHORTEST_EVENT_STEP_S = 2.5 * 3600.0
+EVEN_SHARE = 0.8
+LONGEST_TWICE_DAILY_S = 9.0 * 3600.0  # between high and low water where there are two of each a day
+FEWEST_DAILY = 4  # rows that show a tide of one high and one low water a day
+GIVEN_TWICE, DOUBTFUL_HOUR = "given twice", "in the hour that comes twice that night, and it is not said which"
+
+
+def read_tides(text: str, asked: TidesAsked) -> TideReading:
+    """What a text says of tides.
+
+    SwimPlanError, as a rule BadInputError naming the row, where a row cannot be read, where the text leaves a choice
+    that ``asked`` does not make, and where there is nothing to read. Nothing ambiguous is guessed.
+    """
+    tables = tables_of(text, asked.name)
+    if asked.form == SECONDARY or (not asked.form and looks_like_secondary(tables)):
+        return read_secondary(tables, asked)
+    if asked.form == CONSTANTS or (not asked.form and looks_like_constants(tables)):
+        return read_constants(tables, asked)
+    return _read_heights(layout_of(tables, asked.columns, asked.name), asked)
+
+
+def _read_heights(layout: Layout, asked: TidesAsked) -> TideReading:
+    readings, skipped, carried = readings_of(layout, asked)
+    if not readings:
+        raise BadInputError(
+            layer=asked.name, allowed="None of its rows has a height", remedy="Check which column holds the heights"
+        )
+    printed, order = printed_rows(readings, asked)
+    form = asked.form or _form_of(readings, printed, asked)
+    zone, zone_words = _zone_of(layout, readings, printed, asked)
+    taken = {
+        "separator": layout.table.separator,
+        "columns": [
+            {
+                "column": one.number,
+                "heading": one.heading,
+                "taken_for": one.role,
+                "unit": one.unit,
+                "why": one.why,
+            }
+            for one in layout.columns
+        ],
+        "zone": zone_words,
+        "date_order": order,
+        "units": asked.units or "as written",
+        "dates": carried,
+    }
+    read = TideReading(form=form, taken=taken, zone=zone)
+    if form == SERIES:
+        return _series(read, readings, moments_of_series(printed, zone, asked.name), skipped, asked)
+    return _events(read, readings, moments_of_rows(printed, zone, asked.name), skipped, asked)
+
+
+def _form_of(readings: Sequence[Reading], printed: Sequence[tuple[int, PrintedMoment]], asked: TidesAsked) -> str:
+    """Whether rows are high and low waters or an even series; BadInputError where neither is plain."""
+    if any(one.is_high is not None for one in readings):
+        return EVENTS
+    clocks = [one.naive for _row, one in printed]
+    steps = np.array([(after - before).total_seconds() for before, after in zip(clocks, clocks[1:])])
+    usual = float(np.median(steps)) if len(steps) else 0.0
+    even = np.mean(np.abs(steps - usual) < 1.0) if len(steps) else 0.0
+    if 0.0 < usual <= LONGEST_SERIES_STEP_S and even >= EVEN_SHARE:
+        return SERIES
+    if SHORTEST_EVENT_STEP_S <= usual <= LONGEST_GAP_S:
+        return EVENTS
+    raise BadInputError(
+        layer=asked.name,
+        row=readings[0].row,
+        field="time",
+        value=f"a usual step of {usual / 60.0:.0f} min",
+        allowed="High and low waters are hours apart, an even series has steps of up to two hours",
+        remedy="Say in FORM which it is: events or series",
+    )
+
+
+def _zone_of(
+    layout: Layout, readings: Sequence[Reading], printed: Sequence[tuple[int, PrintedMoment]], asked: TidesAsked
+) -> tuple[tzinfo, str]:
+    """The zone of the clock readings and where it comes from; BadInputError where nothing says it."""
+    given = zone_in(asked.zone) if asked.zone.strip() else None
+    if all(one.zone is not None for one in readings):
+        return given or readings[0].zone, "each row says its offset"
+    headed = zone_in(layout.zone) if layout.zone else None
+    when = printed[0][1].naive
+    if given is not None and headed is not None and given.utcoffset(when) != headed.utcoffset(when):
+        raise BadInputError(
+            layer=asked.name,
+            field="ZONE",
+            value=asked.zone,
+            allowed=f"A heading of the table says {layout.zone}",
+            remedy="Correct ZONE or leave it empty",
+        )
+    if headed is None and given is None:
+        raise BadInputError(
+            layer=asked.name,
+            row=next(one.row for one in readings if one.zone is None),
+            field="time",
+            value=f"{when:%Y-%m-%d %H:%M}",
+            allowed="Nothing in the table says which clock its times are read from",
+            remedy="Give ZONE: an IANA name such as Europe/Lisbon where its clock changes in summer, else UTC or UTC-8",
+        )
+    return (given, f"{asked.zone.strip()}, as given") if given else (headed, f"{layout.zone}, by a heading")
+
+
+def _rows(readings: Sequence[Reading], moments: RowMoments) -> list[HeightRow]:
+    rows = [
+        HeightRow(row=one.row, time=moment, height_m=one.height_m, is_high=one.is_high)
+        for one, moment in zip(readings, moments.moments)
+        if moment is not None
+    ]
+    return sorted(rows, key=lambda row: row.time)
+
+
+def _without_twins(rows: Sequence[HeightRow], asked: TidesAsked) -> tuple[list[HeightRow], list[Skipped]]:
+    """Rows of one time and height once; BadInputError where one time has two heights."""
+    kept, skipped = [], []
+    for row in rows:
+        if not kept or row.time != kept[-1].time:
+            kept.append(row)
+        elif (row.height_m, row.is_high) == (kept[-1].height_m, kept[-1].is_high):
+            skipped.append(Skipped(row=row.row, reason=GIVEN_TWICE))
+        else:
+            raise BadInputError(
+                layer=asked.name,
+                row=row.row,
+                field="height",
+                value=f"{row.height_m:.2f} m",
+                allowed=f"Row {kept[-1].row} differs at the same time, {row.time:%Y-%m-%d %H:%M} UTC",
+                remedy="Delete one of them",
+            )
+    return kept, skipped
+
+
+def _series(
+    read: TideReading, readings: Sequence[Reading], moments: RowMoments, skipped: list[Skipped], asked: TidesAsked
+) -> TideReading:
+    doubtful = [
+        Skipped(row=one.row, reason=DOUBTFUL_HOUR) for one, moment in zip(readings, moments.moments) if moment is None
+    ]
+    rows, twins = _without_twins(_rows(readings, moments), asked)
+    if len(rows) < 3:
+        raise BadInputError(
+            layer=asked.name,
+            value=f"{len(rows)} heights",
+            allowed="A series has three or more",
+            remedy="Read more rows",
+        )
+    warnings = [_doubt_words(readings, first, last) for first, last in moments.doubtful]
+    return replace(
+        read,
+        heights=tuple(replace(row, is_high=None) for row in rows),
+        skipped=(*skipped, *doubtful, *twins),
+        warnings=(*warnings, *_gap_words(rows), *_jump_words(rows)),
+    )
+
+
+def _doubt_words(readings: Sequence[Reading], first: int, last: int) -> str:
+    """What is known of a doubtful hour: its rows, and where the height jumps beside it."""
+    words = (
+        f"Rows {readings[first].row} to {readings[last].row}: clocks go back that night, this hour comes twice and "
+        "stands there once. Its rows are left out."
+    )
+    jumps = []
+    for after in (first, last + 1):
+        if after < 2 or after >= len(readings) or after + 1 >= len(readings):
+            continue
+        two_before, before, here, next_on = (readings[after + n].height_m for n in (-2, -1, 0, 1))
+        expected = ((before - two_before) + (next_on - here)) / 2.0
+        jumps.append((abs(here - before - expected), here - before, expected, after))
+    if jumps and max(jumps)[0] > 0.02:
+        _size, rise, expected, after = max(jumps)
+        words += (
+            f" Between rows {readings[after - 1].row} and {readings[after].row} the height changes by {rise:+.3f} m, "
+            f"beside them by {expected:+.3f} m: the other reading of that hour is missing there."
+        )
+    return words
+
+
+def _gap_words(rows: Sequence[HeightRow]) -> list[str]:
+    steps = np.diff([row.time.timestamp() for row in rows])
+    wide = np.flatnonzero(steps > LONGEST_STEP_RATIO * np.median(steps))
+    if not len(wide):
+        return []
+    gaps = "1 gap" if len(wide) == 1 else f"{len(wide)} gaps"
+    first = rows[int(wide[0])].row
+    return [f"{gaps} in the series, the first after row {first}: the curve is unknown there."]
+
+
+def _jump_words(rows: Sequence[HeightRow]) -> list[str]:
+    times = np.array([row.time.timestamp() for row in rows])
+    found = unlikely_rises(times, np.array([row.height_m for row in rows]))
+    if not len(found):
+        return []
+    where = row_runs([rows[place].row for place in found])
+    return [f"The height jumps before row{'s' if len(found) > 1 else ''} {where}: a slip, or a clock that was changed."]
+
+
+def _events(
+    read: TideReading, readings: Sequence[Reading], moments: RowMoments, skipped: list[Skipped], asked: TidesAsked
+) -> TideReading:
+    rows, twins = _without_twins(_rows(readings, moments), asked)
+    lettered = sum(row.is_high is not None for row in rows)
+    if 0 < lettered < len(rows):
+        row = next(row for row in rows if row.is_high is None)
+        raise BadInputError(
+            layer=asked.name,
+            row=row.row,
+            field="kind",
+            value="",
+            allowed="Other rows say high or low water, this one does not",
+            remedy="Write H or L",
+        )
+    if not lettered:
+        _refuse_holes(skipped, asked)
+        rows = _with_kinds(rows, asked)
+        read = replace(read, taken={**read.taken, "kinds": "from the heights, which rise and fall in turn"})
+    _check_alternation(rows, asked)
+    return replace(read, heights=tuple(rows), skipped=(*skipped, *twins))
+
+
+def _refuse_holes(skipped: Sequence[Skipped], asked: TidesAsked) -> None:
+    """Without letters the turn of high and low says which is which, and a missing height breaks it."""
+    hole = next((one for one in skipped if one.reason == NO_HEIGHT), None)
+    if hole is not None:
+        raise BadInputError(
+            layer=asked.name,
+            row=hole.row,
+            field="height",
+            allowed="It has no height, and no row says whether it is high or low water",
+            remedy="Fill in the height or delete the row, and write H or L in each row",
+        )
+
+
+def _with_kinds(rows: Sequence[HeightRow], asked: TidesAsked) -> list[HeightRow]:
+    """High and low waters told by their heights; BadInputError for a row that is neither above nor below both sides.
+
+    Rows further apart than high and low water are twice a day tell nothing of each other, unless most are.
+    """
+    steps = [_seconds(before, after) for before, after in zip(rows, rows[1:])]
+    daily = len(rows) >= FEWEST_DAILY and np.median(steps) > LONGEST_TWICE_DAILY_S
+    limit_s = LONGEST_GAP_S if daily else LONGEST_TWICE_DAILY_S
+    kinds: list[bool | None] = [None] * len(rows)
+    for place, (before, after) in enumerate(zip(rows, rows[1:])):
+        if steps[place] > limit_s or before.height_m == after.height_m:
+            continue
+        for side, is_high in ((place, before.height_m > after.height_m), (place + 1, after.height_m > before.height_m)):
+            if kinds[side] not in (None, is_high):
+                raise _no_turn(rows[side], asked, "The rows beside it are one higher and one lower")
+            kinds[side] = is_high
+    for row, kind in zip(rows, kinds):
+        if kind is None:
+            raise _no_turn(row, asked, f"No row within {limit_s / 3600.0:.0f} hours of it is higher or lower")
+    return [replace(row, is_high=kind) for row, kind in zip(rows, kinds)]
+
+
+def _check_alternation(rows: Sequence[HeightRow], asked: TidesAsked) -> None:
+    for before, after in zip(rows, rows[1:]):
+        if _seconds(before, after) > LONGEST_GAP_S:
+            continue
+        kind = "high" if after.is_high else "low"
+        if before.is_high == after.is_high:
+            raise _no_turn(after, asked, f"It is a {kind} water and so is row {before.row}, {_hours(before, after)}")
+        if (after.height_m - before.height_m) * (1.0 if after.is_high else -1.0) < 0.0:
+            raise _no_turn(
+                after, asked, f"It is a {kind} water and {'lower' if after.is_high else 'higher'} than row {before.row}"
+            )
+
+
+def _no_turn(row: HeightRow, asked: TidesAsked, why: str) -> BadInputError:
+    return BadInputError(
+        layer=asked.name,
+        row=row.row,
+        field="height",
+        value=f"{row.height_m:.2f} m at {row.time:%Y-%m-%d %H:%M} UTC",
+        allowed=f"{why}; high and low waters alternate",
+        remedy="Correct that row or the one before, add the missing one, write H or L, or read it as FORM series",
+    )
+
+
+def _seconds(before: HeightRow, after: HeightRow) -> float:
+    return (after.time - before.time).total_seconds()
+
+
+def _hours(before: HeightRow, after: HeightRow) -> str:
+    return f"{_seconds(before, after) / 3600.0:.1f} h before"
