@@ -6,12 +6,9 @@ import gc
 import os
 import sys
 from collections.abc import Iterator
-from contextlib import suppress
 from importlib import invalidate_caches
 from importlib.util import find_spec
-from inspect import CO_GENERATOR
 from pathlib import Path
-from types import FrameType
 
 import pytest
 
@@ -55,21 +52,18 @@ def pytest_report_header() -> str:
 if HAS_QGIS:
 
     @pytest.fixture(autouse=True, scope="session")
-    def _no_context_outlives_qgis(qgis_app: object) -> Iterator[None]:
-        """Empty the frames of runs that failed, before QGIS ends.
+    def _no_layer_outlives_qgis(qgis_app: object) -> Iterator[None]:
+        """Empty the exceptions of runs that failed, before QGIS ends.
 
-        QGIS never lets go of an exception that a Python algorithm raised. Its frames and their callers' keep the
-        run's context, and a context that is still there when Python exits, after QGIS, crashes Python: all tests
-        pass and the run fails.
+        QGIS never lets go of an exception that a Python algorithm raised, and so of the frames it went through, which
+        keep the run's context and layers. What is still there of them when Python exits, after QGIS, crashes Python:
+        all tests pass and the run fails.
         """
         yield
-        gc.collect()
-        ours = (str(LINK_FOLDER), str(ROOT / "tests"))
-        for frame in [one for one in gc.get_objects() if isinstance(one, FrameType)]:
-            # Clearing a generator that waits, a fixture for one, would end it.
-            if frame.f_code.co_filename.startswith(ours) and not frame.f_code.co_flags & CO_GENERATOR:
-                with suppress(RuntimeError):  # it is running
-                    frame.clear()
+        from qgis.core import QgsProcessingException
+
+        for kept in [one for one in gc.get_objects() if isinstance(one, QgsProcessingException)]:
+            kept.__traceback__ = kept.__context__ = kept.__cause__ = None
         gc.collect()
 
 
