@@ -24,8 +24,10 @@ def main() -> int:
     Processing.initialize()
     import mesh_sampling
     import replan
+    import stream_sampling
 
     replan.report()
+    stream_sampling.report()
     mesh_sampling.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
     print(f"peak memory of this run: {peak_mb:.0f} MB (QGIS itself included)")

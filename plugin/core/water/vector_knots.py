@@ -3,11 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from .stream import EXTRAPOLATED, KNOWN, UNKNOWN, StreamSample, unknown_sample
+
+BLOCK = 32768  # times at once: their arrays stay in the processor's cache
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -39,22 +42,41 @@ class VectorKnots:
 
     def at(self, t_s: ArrayLike) -> StreamSample:
         """Stream at times in seconds from the plan's start (any shape)."""
-        t_s, knots = np.asarray(t_s, dtype=float), self.times_s
-        if len(knots) < 2:
-            return unknown_sample(t_s.shape)
+        shape, flat = np.shape(t_s), np.asarray(t_s, dtype=float).ravel()
+        if len(self.times_s) < 2:
+            return unknown_sample(shape)
+        east, north = np.empty(flat.shape), np.empty(flat.shape)
+        status = np.empty(flat.shape, dtype=np.int8)
+        for first in range(0, len(flat), BLOCK):
+            block = slice(first, first + BLOCK)
+            east[block], north[block], status[block] = self._block(flat[block])
+        return StreamSample(east_m_s=east.reshape(shape), north_m_s=north.reshape(shape), status=status.reshape(shape))
+
+    @cached_property
+    def _spans(self) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        """For the span after each knot but the last: the change of east and north by the second, NaN where nothing may
+        be drawn across it, and the status within it."""
+        span = np.diff(self.times_s)
+        drawn = np.where((span > 0.0) & (span <= self.longest_gap_s), span, np.nan)
+        status = np.where(self.doubtful[:-1] | self.doubtful[1:], EXTRAPOLATED, KNOWN).astype(np.int8)
+        return np.diff(self.east_m_s) / drawn, np.diff(self.north_m_s) / drawn, status
+
+    def _block(self, t_s: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+        knots, (east_per_s, north_per_s, within) = self.times_s, self._spans
         row = np.minimum(np.maximum(np.searchsorted(knots, t_s, side="right") - 1, 0), len(knots) - 2)
-        span = knots[row + 1] - knots[row]
-        share = (t_s - knots[row]) / np.where(span > 0.0, span, 1.0)
-        near = (span <= self.longest_gap_s) | (share == 0.0) | (share == 1.0)
-        share = np.where((share >= 0.0) & (share <= 1.0) & near, share, np.nan)
-        east = _between(self.east_m_s, row, share)
-        north = _between(self.north_m_s, row, share)
-        known = np.isfinite(east) & np.isfinite(north)
-        beyond = self.doubtful[row] | self.doubtful[row + 1]
-        status = np.where(known, np.where(beyond, EXTRAPOLATED, KNOWN), UNKNOWN).astype(np.int8)
-        return StreamSample(
-            east_m_s=np.where(known, east, np.nan), north_m_s=np.where(known, north, np.nan), status=status
-        )
+        after_s = t_s - knots[row]
+        with np.errstate(invalid="ignore"):  # an infinite time is none
+            east = self.east_m_s[row] + east_per_s[row] * after_s
+            north = self.north_m_s[row] + north_per_s[row] * after_s
+        status = within[row]
+        lost = ~np.isfinite(east + north) | (t_s < knots[0]) | (t_s > knots[-1])
+        if lost.any():
+            for knot in (row, row + 1):  # at a knot itself a blank or far neighbour does no harm
+                there = np.flatnonzero(lost & (t_s == knots[knot]))
+                east[there], north[there] = self.east_m_s[knot[there]], self.north_m_s[knot[there]]
+                lost[there] = ~np.isfinite(east[there] + north[there])
+            east[lost], north[lost], status[lost] = np.nan, np.nan, UNKNOWN
+        return east, north, status
 
 
 def vectors_towards(towards_deg: ArrayLike, rate_m_s: ArrayLike) -> tuple[np.ndarray, np.ndarray]:
@@ -62,10 +84,3 @@ def vectors_towards(towards_deg: ArrayLike, rate_m_s: ArrayLike) -> tuple[np.nda
     angle, rate = np.radians(np.asarray(towards_deg, dtype=float)), np.asarray(rate_m_s, dtype=float)
     still = rate == 0.0
     return np.where(still, 0.0, rate * np.sin(angle)), np.where(still, 0.0, rate * np.cos(angle))
-
-
-def _between(values: np.ndarray, row: np.ndarray, share: np.ndarray) -> np.ndarray:
-    """Linear between knots; at a knot itself a blank neighbour does no harm."""
-    first, second = values[row], values[row + 1]
-    mixed = first + (second - first) * share
-    return np.where(share == 0.0, first, np.where(share == 1.0, second, mixed))

@@ -1,0 +1,82 @@
+"""The moments of a stream table's rows: one order of day and month, one zone, hours that come twice told or named."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from datetime import datetime, tzinfo
+
+from ..clock import UTC
+from ..clock_rows import moments_of_series
+from ..errors import BadInputError
+from ..text_moments import clock_in, dates_in, moment_parts, offset_zone, order_of, printed_moment
+
+ALLOWED = "It is a date and a clock time, such as 2027-06-05 09:40 or 5 Jun 2027 9:40 am"
+_LONG_DATE = re.compile(r"^(?P<date>[^:]*?\d{4})[ ,T]+(?P<clock>\d.*)$")
+
+
+@dataclass(frozen=True, kw_only=True)
+class TimeCell:
+    """The text of one row's moment: date and clock in one cell or in two, with the row's number in the table."""
+
+    row: int
+    text: str
+    clock: str = ""
+
+
+@dataclass(frozen=True, kw_only=True)
+class TimesRead:
+    """Moments in UTC by row number, and the rows whose clock time comes twice that night but stands here once."""
+
+    moments: dict[int, datetime]
+    unsure: tuple[int, ...]
+
+
+def times_in(cells: list[TimeCell], zone: tzinfo | None, order: str, name: str, field: str) -> TimesRead:
+    """The moments of the rows.
+
+    ``zone`` is that of the table, None where only offsets in the cells will do; ``order`` is dmy, mdy, ymd or "" to let
+    the rows tell. The hour that clocks show twice is told by standing in the table twice, the earlier first.
+    BadInputError names the row of a time that cannot be read, does not exist, or lacks a zone.
+    """
+
+    def refused(cell: TimeCell, allowed: str, remedy: str) -> BadInputError:
+        text = f"{cell.text} {cell.clock}".strip()
+        return BadInputError(layer=name, row=cell.row, field=field, value=text, allowed=allowed, remedy=remedy)
+
+    parts = []
+    for cell in cells:
+        found = _parts(cell)
+        if found is None:
+            raise refused(cell, ALLOWED, "Correct the date and time")
+        parts.append(found)
+    order = order_of([(cell.row, day) for cell, (day, _, _) in zip(cells, parts)], order, name) if cells else order
+    readings = [printed_moment(dates_in(day)[order], clock, offset) for day, clock, offset in parts]
+    for cell, reading in zip(cells, readings):
+        if reading.zone is None and zone is None:
+            raise refused(
+                cell, "The times carry no zone", "Name the table's zone, an IANA name such as Europe/Lisbon, or UTC"
+            )
+    rows = [(cell.row, reading) for cell, reading in zip(cells, readings)]
+    found = moments_of_series(rows, zone or UTC, name).moments
+    return TimesRead(
+        moments={cell.row: moment for cell, moment in zip(cells, found) if moment is not None},
+        unsure=tuple(cell.row for cell, moment in zip(cells, found) if moment is None),
+    )
+
+
+def zone_in_heading(heading: str) -> tzinfo | None:
+    """The zone that the heading of a column of times names: UTC, GMT, UTC+1; None where it names none."""
+    found = re.search(r"\b(UTC|GMT)( ?[+-] ?\d{1,2}(:?\d{2})?)?", heading, re.IGNORECASE)
+    return offset_zone(found.group(0)) if found else None
+
+
+def _parts(cell: TimeCell):  # noqa: ANN202  (date text, timedelta, zone or None; None where it is no moment)
+    if cell.clock:
+        found = re.match(r"^(.*?)\s*([Zz]|UTC|GMT|[+-]\d\d(?::?\d\d)?)?$", cell.clock.strip())
+        clock = clock_in(found.group(1).strip())
+        offset = offset_zone(found.group(2)) if found.group(2) else None
+        if clock is None or not dates_in(cell.text.strip()) or (found.group(2) and offset is None):
+            return None
+        return cell.text.strip(), clock, offset
+    return moment_parts(cell.text.strip())
