@@ -5,11 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..geodesy import check_position, geodesic_leg
 from ..quantities import SECONDS_PER_HOUR, SECONDS_PER_MINUTE, knots_from_m_s, m_s_from_knots
-from .corrected import CorrectedStream
 from .stream import StationStream
 
 FASTEST_M_S = m_s_from_knots(15.0)  # as in the plan: faster is a slip
@@ -21,6 +21,7 @@ LARGEST_MISFIT = 0.75  # share of the drifts' squares that is left over: one dri
 LONGEST_SHIFT_S = 2.0 * SECONDS_PER_HOUR
 SURE_WITHIN_S = 15.0 * SECONDS_PER_MINUTE
 LEAST_ERROR_M_S = 0.03
+SAMPLES = 60  # moments of a drift at which the table is asked
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -116,15 +117,12 @@ def day_correction(drifts: tuple[TimedDrift, ...], stream: StationStream) -> Day
     )
 
 
-def _means(drifts: tuple[TimedDrift, ...], stream: StationStream, shift_s: float) -> np.ndarray:
-    """The table's mean vector over each drift, as north + 1j east, its clock moved later by the shift."""
-    means = []
-    for drift in drifts:
-        count = max(4, int(drift.duration_s / SECONDS_PER_MINUTE))
-        times = drift.start_s + drift.duration_s * (np.arange(count) + 0.5) / count
-        sample = CorrectedStream(stream=stream, shift_s=shift_s).at(times)
-        means.append(np.mean(sample.north_m_s + 1j * sample.east_m_s))
-    return np.array(means)
+def _means(drifts: tuple[TimedDrift, ...], stream: StationStream, shifts_s: ArrayLike) -> np.ndarray:
+    """The table's mean vectors over each drift as north + 1j east, its clock moved later by the shifts (..., n)."""
+    share = (np.arange(SAMPLES) + 0.5) / SAMPLES
+    times = np.array([drift.start_s + drift.duration_s * share for drift in drifts])
+    sample = stream.at(times - np.asarray(shifts_s, dtype=float)[..., None, None])
+    return np.mean(sample.north_m_s + 1j * sample.east_m_s, axis=-1)
 
 
 def _factor(seen: np.ndarray, told: np.ndarray) -> float:
@@ -136,7 +134,7 @@ def _best_shift(drifts: tuple[TimedDrift, ...], stream: StationStream, seen: np.
     """The shift with the least left over, to a second or so; NaN where the drifts do not tell it."""
     step = SECONDS_PER_MINUTE
     shifts = np.arange(-LONGEST_SHIFT_S, LONGEST_SHIFT_S + step, step)
-    costs = np.array([_cost(seen, _means(drifts, stream, shift)) for shift in shifts])
+    costs = np.array([_cost(seen, told) for told in _means(drifts, stream, shifts)])
     if not np.isfinite(costs).any():
         return float("nan")
     best = int(np.nanargmin(costs))
@@ -157,7 +155,8 @@ def _tells(drifts: tuple[TimedDrift, ...], stream: StationStream, seen: np.ndarr
     """Whether a shift's error, from what is left over and the fixes, is below a quarter of an hour."""
     around = 5.0 * SECONDS_PER_MINUTE
     told = _means(drifts, stream, shift_s)
-    change = (_means(drifts, stream, shift_s + around) - _means(drifts, stream, shift_s - around)) / (2.0 * around)
+    later, earlier = _means(drifts, stream, [shift_s + around, shift_s - around])
+    change = (later - earlier) / (2.0 * around)
     factor = _factor(seen, told)
     if not np.all(np.isfinite(change)) or not factor > 0.0:
         return False
