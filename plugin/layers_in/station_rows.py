@@ -16,6 +16,7 @@ from .plan_rows import PlanRow
 from .table import Table
 
 STATION = LAYER_BY_NAME["stream_stations"]
+SAME_PLACE_DEG = 1e-5  # a metre
 NOT_FIELDS = ("zone", "units", "lon", "lat", "table")
 
 
@@ -24,7 +25,9 @@ class StationRows:
 
     def __init__(self, table: Table | None, name: str) -> None:
         self._name = name
-        self._known = {row.values["station"]: row.values for row in (table.rows() if table else ())}
+        rows = list(table.rows()) if table else []
+        self._known = {row.values["station"]: row.values for row in rows}
+        self._places = {row.values["station"]: QgsPointXY(*row.rings[0][0]) for row in rows}
         self._new: set[str] = set()
 
     def rows_of(self, reading: StreamReading, place: QgsPointXY | None) -> list[PlanRow]:
@@ -38,6 +41,7 @@ class StationRows:
         self._new.add(name)
         if name in self._known:
             self._check_same(reading, values)
+            self._check_place(reading, name, place or self._place(reading))
             return []
         where = place or self._place(reading)
         if where is None:
@@ -106,6 +110,7 @@ class StationRows:
                     f"The plan's station '{values['station']}' has {known[key]!r}",
                     "Name the station otherwise, or correct one of them",
                 )
+            # A station without a reference counts from high water.
             if known[key] is None and key in ("reference", "port") and value != "HW":
                 raise self._refused(
                     reading,
@@ -114,6 +119,17 @@ class StationRows:
                     f"The plan's station '{values['station']}' has none",
                     f"Fill in its {key} first",
                 )
+
+    def _check_place(self, reading: StreamReading, name: str, place: QgsPointXY | None) -> None:
+        held = self._places[name]
+        if place is not None and place.distance(held) > SAME_PLACE_DEG:
+            raise self._refused(
+                reading,
+                "place",
+                f"{place.x():.5f} {place.y():.5f}",
+                f"The plan's station '{name}' is at {held.x():.5f} {held.y():.5f}",
+                "Leave the place out, or name the station otherwise",
+            )
 
     def _refused(self, reading: StreamReading, field: str, value: object, allowed: str, remedy: str) -> BadInputError:
         return BadInputError(

@@ -43,11 +43,16 @@ class StationTables:
         return self._groups[table].get(station, [])
 
     def coefficients(self, port: str) -> DayCoefficients:
-        """The tide coefficients of the port; rows without a port count for every port that has none of its own."""
+        """The tide coefficients of the port; rows without a port count for every port without its own.
+
+        A station without a port takes those of the only port there is.
+        """
         table = self.tables.get("tide_coefficients")
         groups = _grouped(table, "port")
         check_times(table, groups)
         rows = groups.get(port) or groups.get("", [])
+        if not rows and not port and len(groups) == 1:
+            rows = next(iter(groups.values()))
         return DayCoefficients(
             port=port,
             times_s=self.clock.seconds_of([row.values["time"] for row in rows]),

@@ -118,6 +118,8 @@ def test_other_figures_for_the_same_hour_are_refused(plan: Path) -> None:
     refused(plan, "row 5", "other figures", TEXT=changed, STATION="A", REFERENCE="HW")
     refused(plan, "'LW'", "'HW'", TEXT=HOURLY, STATION="A", REFERENCE="LW")
     refused(plan, "'form'", "'events'", TEXT=EVENTS, STATION="A", ZONE="UTC")
+    elsewhere = f"{LON + 0.001},{LAT} [EPSG:4326]"
+    refused(plan, "'place'", f"{LON:.5f}", TEXT=HOURLY, STATION="A", REFERENCE="HW", POINT=elsewhere)
 
 
 def test_preview_says_what_the_columns_are_and_writes_nothing(plan: Path) -> None:

@@ -93,6 +93,13 @@ def test_rates_at_two_coefficients_by_the_days_own(plan: Path, tmp_path: Path) -
     check(leg(plan, tmp_path), 0.6)
 
 
+def test_station_without_a_port_takes_the_only_ports_coefficients(plan: Path, tmp_path: Path) -> None:
+    hourly(plan, "coefficients")
+    edited(plan, "stream_stations", {"port": None})
+    add(plan, "tide_coefficients", {"port": "P", "time": utc("10:00"), "coefficient": 70.0})
+    check(leg(plan, tmp_path), 0.6)
+
+
 def test_without_a_coefficient_the_rate_at_95_is_used_and_flagged(plan: Path, tmp_path: Path) -> None:
     hourly(plan, "coefficients")
     report = swum(plan, tmp_path, ROUTE="R", DEPART=f"{DAY}T10:00")
