@@ -25,7 +25,7 @@ def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
             draft.replace(path)
     except OSError as error:
         raise SwimPlanError(
-            asked=f"Could not write {error.filename or next(iter(drafts))}: {error.strerror}",
+            asked=f"Could not write {', '.join(str(path) for path in drafts)}: {error.strerror}",
             remedy="Choose another folder or close the program that holds the file",
         ) from error
     finally:

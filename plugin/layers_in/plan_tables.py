@@ -8,6 +8,7 @@ from pathlib import Path
 from qgis.core import QgsFeatureSource, QgsVectorLayer
 
 from ..plan_package.database import table_names
+from ..plan_package.offsets import check_offsets
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
 from .table import Table
@@ -47,6 +48,8 @@ def tables_of(
 ) -> dict[str, Table]:
     """The tables by name: a given layer first, else the plan's."""
     found, present = {}, table_names(Path(plan)) if plan else set()
+    if plan:
+        check_offsets(plan)
     for name in USED + WATER_FORMS:
         source = sources.get(name)
         if source is None and plan and name in WATER_FORMS and name not in present:

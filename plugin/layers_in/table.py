@@ -30,6 +30,13 @@ from .moments import utc_moment
 from .whole_shapes import whole_shapes
 
 PLAN_CRS = "EPSG:4326"
+UNDEFINED = ("Undefined geographic SRS", "Undefined Cartesian SRS", "Undefined SRS")  # a GeoPackage's words for none
+# Fields that may hold empty values but must be there: a layer without them is another layer.
+NEEDED = {
+    "stream_rates": ("hour", "set_deg", "spring_kn"),
+    "stream_events": ("rate_kn",),
+    "stream_areas": ("station",),
+}
 KINDLESS = (QgsWkbTypes.Type.NoGeometry, QgsWkbTypes.Type.Unknown)
 CLOCK_DIGITS = "yyyy-MM-ddTHH:mm:ss"
 
@@ -56,6 +63,7 @@ class Table:
     def __init__(self, source: QgsFeatureSource, spec: LayerSpec, warnings: list[str]) -> None:
         self.name = source.sourceName() or spec.name
         self._source = source
+        self._key = spec.name
         self._spec = replace(spec, name=self.name)
         self._warnings = warnings
         self._check_fields()
@@ -99,7 +107,8 @@ class Table:
     def _check_fields(self) -> None:
         present = {field.name() for field in self._source.fields()}
         for field in self._spec.fields:
-            if field.required and field.default is None and field.name not in present:
+            needed = (field.required and field.default is None) or field.name in NEEDED.get(self._key, ())
+            if needed and field.name not in present:
                 raise BadInputError(
                     layer=self.name,
                     field=field.name,
@@ -113,7 +122,7 @@ class Table:
 
     def _to_degrees(self) -> QgsCoordinateTransform:
         crs = self._source.sourceCrs()
-        if not crs.isValid():
+        if not crs.isValid() or (not crs.authid() and crs.description().startswith(UNDEFINED)):
             raise BadInputError(
                 layer=self.name,
                 allowed="A layer with places needs a coordinate reference system; this one has none",

@@ -8,15 +8,15 @@ from dataclasses import dataclass
 KINDS = ("text", "integer", "real", "datetime")
 GEOMETRIES = ("Point", "LineString", "Polygon", "LineString or Polygon", "none")
 
-CLOCK_PATTERN = r"([01][0-9]|2[0-3]):[0-5][0-9]"
+CLOCK_PATTERN = r"([01][0-9]|2[0-3]):[0-5][0-9](:[0-5][0-9])?"
 _DATE_PATTERN = r"[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])"
 _OFFSET_PATTERN = r"(Z|[+-]([01][0-9]|2[0-3]):?[0-5][0-9])?"
-_PARTIAL_DATE_PATTERN = r"--(0[1-9]|1[0-2])(0[1-9]|[12][0-9]|3[01])"
+_PARTIAL_DATE_PATTERN = r"--(0[1-9]|1[0-2])-?(0[1-9]|[12][0-9]|3[01])"
 DATE_PATTERN = f"^{_DATE_PATTERN}$"
 DAILY_OR_DATED_PATTERN = (
-    f"^({CLOCK_PATTERN}|{_PARTIAL_DATE_PATTERN}|{_DATE_PATTERN}([T ]{CLOCK_PATTERN}(:[0-5][0-9])?{_OFFSET_PATTERN})?)$"
+    f"^({CLOCK_PATTERN}|{_PARTIAL_DATE_PATTERN}|{_DATE_PATTERN}([T ]{CLOCK_PATTERN}{_OFFSET_PATTERN})?)$"
 )
-CLOCK_OR_DATED_PATTERN = f"^({CLOCK_PATTERN}|{_DATE_PATTERN}[T ]{CLOCK_PATTERN}(:[0-5][0-9])?{_OFFSET_PATTERN})$"
+CLOCK_OR_DATED_PATTERN = f"^({CLOCK_PATTERN}|{_DATE_PATTERN}[T ]{CLOCK_PATTERN}{_OFFSET_PATTERN})$"
 
 
 @dataclass(frozen=True, kw_only=True)

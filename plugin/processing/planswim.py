@@ -26,7 +26,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
 from ..version import tideleg_version
-from .whole_outputs import WholeOutputs, file_of_sink
+from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -75,6 +75,7 @@ class PlanSwim(QgsProcessingAlgorithm):
 
     def __init__(self) -> None:
         super().__init__()
+        self._refusal = ""
         self._request: SwimRequest | None = None
         self._plan: SwimPlan | None = None
         self._card = ""
@@ -150,9 +151,9 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..core.solve.swim import SwimWay
         from ..layers_in.swim_in import SwimAsked, request_from
 
-        sources = self._sources(parameters, context)
         given = parameters.get("PACE") is not None
         try:
+            sources = self._sources(parameters, context)
             asked = SwimAsked(
                 route=self.parameterAsString(parameters, "ROUTE", context).strip(),
                 depart=self.parameterAsString(parameters, "DEPART", context),
@@ -165,8 +166,9 @@ class PlanSwim(QgsProcessingAlgorithm):
             )
             plan = self.parameterAsFile(parameters, "PLAN", context)
             self._request = request_from(plan or None, sources, asked)
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
+        except (SwimPlanError, QgsProcessingException) as error:
+            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
+            self._refusal = str(error)
         return True
 
     def processAlgorithm(
@@ -175,6 +177,8 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..core.solve.plan_swim import plan_swim
         from ..core.solve.swim import SwimCancelledError
 
+        if self._refusal:
+            raise QgsProcessingException(self._refusal)
         try:
             self._plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
         except SwimCancelledError:
@@ -221,7 +225,8 @@ class PlanSwim(QgsProcessingAlgorithm):
     def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         """Layers first, then the files: these are laid down in one go."""
         paths = {name: self.parameterAsFileOutput(parameters, name, context) for name, _, _ in FILES}
-        self._outputs = WholeOutputs([*paths.values(), *(file_of_sink(parameters.get(name)) for name, _, _ in SINKS)])
+        written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name, _, _ in SINKS)]
+        self._outputs = WholeOutputs(written, read=self._files_read(parameters, context))
         try:
             layers = self._write_layers(parameters, context)
             self._write_files(paths)
@@ -231,6 +236,12 @@ class PlanSwim(QgsProcessingAlgorithm):
         self._card = paths["CARD"]
         outcome = {"FEASIBLE": self._plan.feasible, "MINUTES": self._plan.total_min}
         self._results = {**outcome, **{name: path for name, path in paths.items() if path}, **layers}
+
+    def _files_read(self, parameters: dict[str, Any], context: QgsProcessingContext) -> list[str]:
+        """The plan and the files of the layers given: no output may take their place."""
+        layers = [self.parameterAsVectorLayer(parameters, name, context) for name, _, _ in SOURCES]
+        files = [file_of_layer(layer) for layer in layers if layer is not None]
+        return [self.parameterAsFile(parameters, "PLAN", context), *files]
 
     def _write_files(self, paths: dict[str, str]) -> None:
         from ..cards.csv_legs import csv_text

@@ -34,6 +34,7 @@ class StreamAt(QgsProcessingAlgorithm):
 
     def __init__(self) -> None:
         super().__init__()
+        self._refusal = ""
         self._day: StreamDay | None = None
 
     def name(self) -> str:
@@ -95,12 +96,15 @@ class StreamAt(QgsProcessingAlgorithm):
                 below_kn=self.parameterAsDouble(parameters, "BELOW", context),
             )
         except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
+            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
+            self._refusal = str(error)
         return True
 
     def processAlgorithm(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        if self._refusal:
+            raise QgsProcessingException(self._refusal)
         from ..layers_out.stream_layer import stream_features, stream_fields, stream_sentences
 
         for warning in self._day.warnings:

@@ -6,7 +6,7 @@ import os
 from collections.abc import Iterable
 from pathlib import Path
 
-from qgis.core import QgsDataSourceUri, QgsProcessingOutputLayerDefinition
+from qgis.core import QgsDataSourceUri, QgsProcessingOutputLayerDefinition, QgsProviderRegistry, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
 
@@ -16,11 +16,19 @@ BESIDE = ("", "-wal", "-shm", "-journal")  # what SQLite lays beside a GeoPackag
 class WholeOutputs:
     """The files of a run; ``undo`` takes away those that were not there when it began."""
 
-    def __init__(self, paths: Iterable[str]) -> None:
-        """Raises SwimPlanError where a file's folder cannot be made or written to; nothing is written yet."""
+    def __init__(self, paths: Iterable[str], *, read: Iterable[str] = ()) -> None:
+        """``read`` are the files the run reads from. Raises SwimPlanError where an output would take the place of one
+        of them, or where a file's folder cannot be made or written to; nothing is written yet."""
         self._paths = [Path(path) for path in paths if path]
+        sources = {Path(path).resolve() for path in read if path}
         for path in self._paths:
             _check_folder(path)
+            if path.resolve() in sources:
+                raise SwimPlanError(
+                    asked=f"Asked to write {path}, which this run reads from",
+                    allowed="Outputs go to files of their own, so that nothing of yours is lost",
+                    remedy="Choose another file",
+                )
         self._fresh = [path for path in self._paths if not path.exists()]
 
     def undo(self) -> None:
@@ -38,6 +46,12 @@ def file_of_sink(destination: object) -> str:
     if text.startswith("ogr:"):
         text = QgsDataSourceUri(text[len("ogr:") :]).database()
     return text if os.path.isabs(text) else ""
+
+
+def file_of_layer(layer: QgsVectorLayer) -> str:
+    """The file a layer is read from, empty where it is none."""
+    parts = QgsProviderRegistry.instance().decodeUri(layer.providerType(), layer.source())
+    return str(parts.get("path") or "")
 
 
 def _check_folder(path: Path) -> None:

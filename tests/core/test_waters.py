@@ -55,7 +55,7 @@ def test_rows_in_any_order_are_the_same_table():
 @pytest.mark.parametrize(
     ("hours", "heights", "high", "word"),
     [
-        ([0.0, 6.0], [4.0, 1.0], [True, True], "two of the same kind"),
+        ([0.0, 6.0, 12.0], [4.0, 4.1, 1.0], [True, True, False], "two of the same kind"),
         ([0.0, 6.0], [1.0, 4.0], [True, False], "a low water above a high water"),
         ([0.0, 0.0], [4.0, 1.0], [True, False], "two rows at one time"),
         ([0.0, NAN], [4.0, 1.0], [True, False], "without a time"),

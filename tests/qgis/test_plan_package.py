@@ -54,7 +54,7 @@ CONTRACT = {
     "stream_constants": ("None", "station constituent u_amplitude_m_s u_phase_deg v_amplitude_m_s v_phase_deg"),
     "stream_models": (
         "None",
-        "model kind path group v_path v_group start step_min rate_uncertainty phase_uncertainty_min rate_factor "
+        "model kind path group v_path v_group crs start step_min rate_uncertainty phase_uncertainty_min rate_factor "
         "shift_min source",
     ),
     "stream_areas": ("Polygon", "station phase"),

@@ -15,6 +15,15 @@ from .swim import RouteSwum
 def stop_results(request: SwimRequest, swum: RouteSwum, warnings: list[str]) -> tuple[Stop, ...]:
     """The stops of the first departure, entry and exit included; adds what is not known to ``warnings``."""
     stops = tuple(_stop(request, swum, number, warnings) for number in range(len(request.stops)))
+    no_depth = [stop.name for stop in stops if stop.depth_now_m is None]
+    if no_depth:
+        why = "the height of tide or the charted depth there is not known"
+        warnings.append(f"depth_now_m is empty for {', '.join(dict.fromkeys(no_depth))}: {why}.")
+    for stop in (request.stops[0], request.stops[-1]):
+        if stop.stay_min:
+            warnings.append(
+                f"The stay of {stop.stay_min:g} min at {stop.name} is not counted: the swim starts or ends there."
+            )
     warnings.append("Turn-back times and exits are not computed by planswim: latest_leave and exit are empty.")
     return stops
 

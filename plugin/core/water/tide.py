@@ -48,6 +48,8 @@ class TideTable:
         self._check_order()
 
     def _check_order(self) -> None:
+        if self.is_high.all() or not self.is_high.any():
+            return  # a list of high (or low) waters alone: hours can be counted, heights between them are not known
         gaps = np.diff(self.times_s) <= LONGEST_GAP_S
         same = gaps & (self.is_high[1:] == self.is_high[:-1]) & (self.curve is None)
         rise = np.where(self.is_high[1:], 1.0, -1.0) * np.diff(self.heights_m)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ...chart.areas import ClosedArea, Land
 from ...planar import length_m, part_of
 from ...results.swim_plan import Flag
@@ -56,7 +58,7 @@ def _closed_flag(request: SwimRequest, leg: LegTrack, closed: ClosedArea, stretc
     sentences.append(f"Rule: {closed.citation.rstrip('. ')}." if closed.citation else "No citation given.")
     checked = f"Checked on {closed.checked_on}" if closed.checked_on else "Not marked as checked"
     sentences.append(f"{checked}; the local law decides.")
-    return stretch_flag(
+    flag = stretch_flag(
         request,
         leg,
         *stretch,
@@ -67,6 +69,7 @@ def _closed_flag(request: SwimRequest, leg: LegTrack, closed: ClosedArea, stretc
         message=" ".join(sentences),
         brief=f"{closed.name or 'Closed area'}: {RULE_WORDS[closed.rule]}",
     )
+    return replace(flag, end=request.clock.moment(leg.stay_until_s)) if _stays(leg, stretch) else flag
 
 
 def _severity(rule: str, stays: bool) -> str:
