@@ -130,7 +130,7 @@ def _odd_crossings(xy_m: np.ndarray, edges: np.ndarray) -> np.ndarray:
     x, y = xy_m[:, :1], xy_m[:, 1:]
     x1, y1, x2, y2 = (column[None, :] for column in edges.T)
     straddles = (y1 > y) != (y2 > y)
-    with np.errstate(divide="ignore", invalid="ignore"):
+    with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
         east_of = x < x1 + (y - y1) / (y2 - y1) * (x2 - x1)
     return np.sum(straddles & east_of, axis=1) % 2 == 1
 

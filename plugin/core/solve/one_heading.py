@@ -20,6 +20,11 @@ from .swum import ARRIVED, NEVER_ARRIVES, NO_SINGLE_HEADING, STREAM_UNKNOWN, Nod
 LONGEST_LEG_S = 12 * 3600.0  # by then the stream has turned and turned again
 CLOSE_M = 0.01
 MOST_ROUNDS = 60
+# At sharp edges, such as an eddy's, hastened substitution may swing for ever; small even steps then settle the most.
+SLOW_ROUNDS, SLOW_WEIGHT = 150, 0.2
+# A heading so found must lead within this of the mark when swum, and forgive a degree: that may set one off by a share
+# of the leg. Common practice, no source.
+NEAR_M, MOST_OFF_BY_A_DEGREE = 5.0, 0.1
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -43,26 +48,28 @@ def hold_one_heading(
 ) -> Held:
     """Headings for departures (n,) from places (n, 2) to one mark (2,), each within ``longest_s``.
 
-    The search looks a little farther than a steady stream would take, then farther for those still under way.
+    The search looks a little farther than a steady stream would take, then farther for those still under way. The few
+    departures whose search swings are searched for once more, slowly and apart from the others.
     """
     n = len(depart_s)
     arrive, ending = np.full(n, np.nan), np.full(n, NEVER_ARRIVES)
     parts: list[tuple[np.ndarray, Nodes]] = []
-    waiting = np.arange(n)
     mark = end - line_start
     window = np.minimum(1.5 * np.hypot(*mark.T) / pace_m_s + 2.0 * step_s, longest_s)
-    while len(waiting):
-        search = _Search(
-            stream, line_start[waiting], mark[waiting], depart_s[waiting], pace_m_s, window[waiting], step_s
-        )
-        found, nodes = search.solved()
-        last_chance = window[waiting] >= longest_s
-        done = (found != NEVER_ARRIVES) | last_chance
-        rows = waiting[done]
-        arrive[rows], ending[rows] = search.arrive_s()[done], found[done]
-        parts.append((rows, Nodes(**{name: getattr(nodes, name)[done] for name in Nodes.names()})))
-        waiting = waiting[~done]
-        window = np.minimum(window * 3.0, longest_s)
+    queue = [(np.arange(n), False)]
+    while queue:
+        rows, slowly = queue.pop()
+        if not len(rows):
+            continue
+        search = _Search(stream, line_start[rows], mark[rows], depart_s[rows], pace_m_s, window[rows], step_s)
+        found, nodes = search.solved(slowly=slowly)
+        swings = (found == NO_SINGLE_HEADING) & (not slowly)
+        under_way = (found == NEVER_ARRIVES) & (window[rows] < longest_s)
+        done = ~(swings | under_way)
+        arrive[rows[done]], ending[rows[done]] = search.arrive_s()[done], found[done]
+        parts.append((rows[done], Nodes(**{name: getattr(nodes, name)[done] for name in Nodes.names()})))
+        window[rows[under_way]] = np.minimum(window[rows[under_way]] * 3.0, longest_s)
+        queue += [(rows[swings], True), (rows[under_way], slowly)]
     return Held(arrive_s=np.where(ending == ARRIVED, arrive, np.nan), ending=ending, nodes=_gathered(parts, n))
 
 
@@ -99,15 +106,15 @@ class _Search:
         self.end_s = np.full(len(mark), np.nan)
         self.shift = np.zeros(self.tau.shape + (2,))
 
-    def solved(self) -> tuple[np.ndarray, Nodes]:
+    def solved(self, *, slowly: bool = False) -> tuple[np.ndarray, Nodes]:
         """Rounds of substitution until every track stands still to a centimetre; then the ending and the nodes."""
-        weight = np.ones(len(self.mark))
+        weight = np.full(len(self.mark), SLOW_WEIGHT if slowly else 1.0)
         residual = None
-        for _ in range(MOST_ROUNDS):
+        for _ in range(SLOW_ROUNDS if slowly else MOST_ROUNDS):
             self._sample()
             asked = np.stack([running_integral(part, self.step) for part in self.filled], axis=2) - self.shift
             asked = np.where(self._on_way()[..., None], asked, 0.0)
-            if residual is not None:
+            if residual is not None and not slowly:
                 weight = _aitken(weight, residual, asked)
             residual = asked
             self.shift = self.shift + weight[:, None, None] * asked
@@ -116,7 +123,33 @@ class _Search:
             settled = self._still(end_before, unit_before) & (np.max(np.abs(asked), axis=(1, 2)) < CLOSE_M)
             if settled.all():
                 break
+        if slowly:
+            settled &= self._forgives_a_degree()
         return self._ending(settled), self._nodes()
+
+    def _forgives_a_degree(self) -> np.ndarray:
+        """Whether the heading found, and a degree to either side of it, lead near the mark, shape (n,).
+
+        Each track is marched node by node (Heun), so that a track that splits at an edge is seen to.
+        """
+        steps = self.tau.shape[1] - 1
+        step = np.nan_to_num(self.end_s) / steps
+        near = np.ones(len(self.mark), dtype=bool)
+        for turn in np.radians([-1.0, 0.0, 1.0]):
+            sine, cosine = np.sin(turn), np.cos(turn)
+            own = self.pace * self.unit @ np.array([[cosine, sine], [-sine, cosine]])
+            place = self.start
+            for node in range(steps):
+                before = own + self._stream_over(place, node * step)
+                after = own + self._stream_over(place + before * step[:, None], (node + 1) * step)
+                place = place + (before + after) / 2.0 * step[:, None]
+            off = np.hypot(*(self.start + self.mark - place).T)
+            near &= off <= (MOST_OFF_BY_A_DEGREE * np.hypot(*self.mark.T) if turn else NEAR_M)
+        return near
+
+    def _stream_over(self, place: np.ndarray, tau: np.ndarray) -> np.ndarray:
+        sample = self.stream.at(place[:, 0], place[:, 1], self.depart_s + tau)
+        return np.nan_to_num(np.stack([sample.east_m_s, sample.north_m_s], axis=1))
 
     def _on_way(self) -> np.ndarray:
         """The nodes (n, k) up to a little past the arrival: what lies beyond has no say."""
