@@ -42,7 +42,7 @@ def water_from(
 ) -> PlanWater:
     """The water from the plan's tables. ``places_m`` (2, 2) are the corners of where the stream will be asked for;
     ``plan`` is the file whose settings name the port for heights and beside which models lie, None for none."""
-    tides = tides_from(tables.get("tides"), clock)
+    tides = tides_from(tables, clock, warnings)
     land = tuple(piece.area for piece in chart.land)
     folder = Path(plan).resolve().parent if plan else None
     models = models_from(tables, frame, clock, folder, places_m, warnings)

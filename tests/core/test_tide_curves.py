@@ -129,7 +129,7 @@ def test_the_curve_rules_where_it_knows_and_the_cosine_elsewhere() -> None:
 
 
 def test_two_waters_of_a_kind_without_a_curve_stay_refused() -> None:
-    rows = {"times_s": [0.0, 6.0 * HOUR_S], "heights_m": [4.0, 4.1], "is_high": [True, True]}
+    rows = {"times_s": [0.0, 6.0 * HOUR_S, 9.0 * HOUR_S], "heights_m": [4.0, 4.1, 1.0], "is_high": [True, True, False]}
     with pytest.raises(SwimPlanError, match="two of the same kind"):
         TideTable(port="P", **rows)
     assert np.isnan(TideTable(port="P", **rows, curve=Ramp()).height_m(3.0 * HOUR_S))
