@@ -114,13 +114,25 @@ def _hourly_table(tables: StationTables, row: TableRow) -> HourlyTable:
 
 def _events(tables: StationTables, row: TableRow, _tide: TideTable | None) -> StationStream:
     events = tables.of("stream_events", row.values["station"])
-    rates = [0.0 if event.values["kind"] == "slack" else or_nan(event.values["rate_kn"]) for event in events]
+    rates = [_event_rate(event) for event in events]
     return EventStream(
         station=row.values["station"],
         times_s=tables.clock.seconds_of([event.values["time"] for event in events]),
         rates_m_s=m_s_from_knots(np.array(rates, dtype=float)),
-        **{field: _first_given(field, [row, *events]) for field in SETS},
+        **{field: _sets_of_events(field, row, events) for field in SETS},
     )
+
+
+def _event_rate(event: TableRow) -> float:
+    """A slack without a rate is none; with one it is the least rate of a stream that has no slack."""
+    rate = event.values["rate_kn"]
+    return 0.0 if rate is None and event.values["kind"] == "slack" else or_nan(rate)
+
+
+def _sets_of_events(field: str, row: TableRow, events: list[TableRow]) -> np.ndarray:
+    """Each event's own set; where it has none the station's, or the first that any event has."""
+    usual = _first_given(field, [row, *events])
+    return np.array([usual if event.values[field] is None else event.values[field] for event in events], dtype=float)
 
 
 def _first_given(field: str, rows: list[TableRow]) -> float:

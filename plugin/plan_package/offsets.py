@@ -14,7 +14,7 @@ _OTHER_OFFSET = "(\"{0}\" LIKE '%+__:__' OR \"{0}\" LIKE '%T%-__:__') AND \"{0}\
 
 
 def check_offsets(plan: str | Path) -> None:
-    """BadInputError naming the first row whose time carries an offset other than UTC's: it could be read hours wrong."""
+    """BadInputError naming the first row whose time has an offset other than UTC's: it could be read hours wrong."""
     dataset = gdal.OpenEx(str(plan), gdal.OF_VECTOR | gdal.OF_READONLY)
     if dataset is None:
         return  # whoever opens the plan's layers says what is wrong with it

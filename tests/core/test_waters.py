@@ -322,3 +322,16 @@ def test_blind_station_in_a_ruled_area_is_not_filled_in_by_the_main_stream():
     blind = ConstantStream(east_m_s=NAN, north_m_s=NAN)
     sample = with_eddy("always", eddy_stream=blind).at(np.array([0.0, 299.0, 1000.0]), 0.0, 0.0)
     assert sample.status.tolist() == [UNKNOWN, UNKNOWN, KNOWN] and np.isnan(sample.rate_m_s[:2]).all()
+
+
+def test_each_maximum_has_a_set_of_its_own():
+    hours = np.array([0.0, 3.0, 6.0, 9.0, 12.0, 15.0, 18.0])
+    stream = EventStream(
+        station="Bend",
+        times_s=HOUR_S * hours,
+        rates_m_s=np.array([0.0, 1.0, 0.0, -1.0, 0.0, 1.0, 0.0]),
+        flood_set_deg=np.array([270.0, 270.0, 270.0, 270.0, 200.0, 200.0, 200.0]),
+        ebb_set_deg=90.0,
+    )
+    asked = stream.at(HOUR_S * np.array([1.0, 5.0, 8.0, 13.0, 17.0]))
+    assert asked.set_deg == pytest.approx([270.0, 270.0, 90.0, 200.0, 200.0])

@@ -9,7 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
-from .stream import KNOWN, UNKNOWN, StreamSample
+from .stream import KNOWN, UNKNOWN, StreamSample, unknown_sample
 
 LONGEST_GAP_S = 8 * SECONDS_PER_HOUR  # slack to maximum is some 3 h, some 6 h where the tide is diurnal
 
@@ -17,7 +17,7 @@ LONGEST_GAP_S = 8 * SECONDS_PER_HOUR  # slack to maximum is some 3 h, some 6 h w
 @dataclass(frozen=True, kw_only=True)
 class EventStream:
     """Slacks and maxima of one station: ``times_s`` (n,) rising, seconds from the plan's start; ``rates_m_s`` (n,)
-    signed, flood positive, nothing at slack; the sets of flood and ebb, TOWARDS, true.
+    signed, flood positive, nothing at slack; the sets of flood and ebb, TOWARDS, true, one for all or one an event.
 
     Between slack and maximum the rate is cmax sin(pi / 2 * share of the time from the slack). Source: the sine that
     underlies Table 3 of the NOAA Tidal Current Tables. Two maxima in a row pass into each other by a half cosine, as
@@ -27,13 +27,13 @@ class EventStream:
     station: str
     times_s: np.ndarray
     rates_m_s: np.ndarray
-    flood_set_deg: float
-    ebb_set_deg: float
+    flood_set_deg: float | np.ndarray
+    ebb_set_deg: float | np.ndarray
 
     def __post_init__(self) -> None:
         order = np.argsort(self.times_s, kind="stable")
-        for name in ("times_s", "rates_m_s"):
-            array = np.array(getattr(self, name), dtype=float)[order]
+        for name in ("times_s", "rates_m_s", "flood_set_deg", "ebb_set_deg"):
+            array = np.broadcast_to(np.asarray(getattr(self, name), dtype=float), order.shape)[order].copy()
             array.setflags(write=False)
             object.__setattr__(self, name, array)
         if np.any(np.diff(self.times_s) <= 0.0):
@@ -44,12 +44,21 @@ class EventStream:
     def at(self, t_s: ArrayLike) -> StreamSample:
         """Stream at times in seconds from the plan's start (any shape)."""
         rate = self.signed_rate_m_s(t_s)
-        towards = np.radians(np.where(rate >= 0.0, self.flood_set_deg, self.ebb_set_deg))
+        if not len(self.times_s):
+            return unknown_sample(rate.shape)
+        event = self._stronger_event(np.asarray(t_s, dtype=float))
+        towards = np.radians(np.where(rate >= 0.0, self.flood_set_deg[event], self.ebb_set_deg[event]))
         # At slack there is no set, and a set that is not given does no harm.
         east = np.where(rate == 0.0, 0.0, np.abs(rate) * np.sin(towards))
         north = np.where(rate == 0.0, 0.0, np.abs(rate) * np.cos(towards))
         status = np.where(np.isfinite(east), KNOWN, UNKNOWN).astype(np.int8)
         return StreamSample(east_m_s=east, north_m_s=north, status=status)
+
+    def _stronger_event(self, t_s: np.ndarray) -> np.ndarray:
+        """The stronger one of the events beside each time: a slack leaves the set to its maximum."""
+        after = np.clip(np.searchsorted(self.times_s, t_s, side="right"), 0, len(self.times_s) - 1)
+        before = np.maximum(after - 1, 0)
+        return np.where(np.abs(self.rates_m_s[after]) > np.abs(self.rates_m_s[before]), after, before)
 
     def signed_rate_m_s(self, t_s: ArrayLike) -> np.ndarray:
         """Rate, flood positive, NaN where unknown."""
