@@ -84,7 +84,7 @@ def _waypoints(places: list[Place], names: list[str]) -> list[str]:
 
 def _route(plan: SwimPlan, places: list[Place], names: list[str]) -> list[str]:
     lines = ["<rte>", _element("name", plan.route), _element("desc", CAUTION)]
-    comments = [f"leave {clock_up(plan.depart)}", *(leg_comment(leg) for leg in plan.legs)]
+    comments = [f"leave {clock_up(plan.depart)}", *(leg_comment(leg, plan.heading_step_deg) for leg in plan.legs)]
     for place, name, comment in zip(places, names, comments):
         lines += _point("rtept", place, name=name, cmt=comment)
     return [*lines, "</rte>"]

@@ -93,7 +93,7 @@ def test_a_leg_is_swum_stuck_or_unreached():
 
 def test_a_leg_that_arrives_but_is_not_feasible_is_stuck():
     leg = replace(make_plan().legs[0], feasible=False, reason="Too slow over the ground.")
-    assert card.leg_state(leg) == "stuck" and card.leg_comment(leg) == "NOT SWIMMABLE Too slow over the ground."
+    assert card.leg_state(leg) == "stuck" and card.leg_comment(leg, 5.0) == "NOT SWIMMABLE Too slow over the ground."
 
 
 def change(minute, magnetic):

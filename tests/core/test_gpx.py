@@ -8,6 +8,7 @@ from datetime import datetime, timezone
 import pytest
 from plans import make_plan
 from tideleg.cards.gpx import clean, gpx_text
+from tideleg.core.results.card import heading_changes
 from tideleg.version import tideleg_version
 
 NS = {"g": "http://www.topografix.com/GPX/1/1"}
@@ -120,3 +121,10 @@ def test_a_leg_with_headings_only_later_still_has_a_comment():
     plan = replace(plan, legs=tuple(replace(leg, card_heading=None) for leg in plan.legs))
     comment = tree_of(plan).findall(".//g:rtept", NS)[1].findtext("g:cmt", namespaces=NS)
     assert re.match(r"\d+min leave", comment)
+
+
+def test_later_headings_of_a_leg_stand_in_its_comment_with_their_times():
+    plan = make_plan(legs=2, headings_per_leg=3)
+    comments = [point.findtext("g:cmt", namespaces=NS) for point in tree_of(plan).findall("g:rte/g:rtept", NS)]
+    for leg, comment in zip(plan.legs, comments[1:]):
+        assert comment.count(" then ") == len(heading_changes(leg, plan.heading_step_deg)) > 0

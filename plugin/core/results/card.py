@@ -96,15 +96,19 @@ def heading_changes(leg: Leg, step_deg: float) -> list[tuple[str, str]]:
     return changes
 
 
-def leg_comment(leg: Leg) -> str:
-    """The leg in one line for a receiver's screen: ``105M 29min leave 10:12 arrive 10:41``, or why it is not swum."""
+def leg_comment(leg: Leg, step_deg: float) -> str:
+    """The leg in one line for a receiver's screen: ``105M 29min leave 10:12 arrive 10:41``, or why it is not swum.
+
+    Later headings follow with their times: ``then 10:20 110M``.
+    """
     state = leg_state(leg)
     if state == "unreached":
         return f"NOT REACHED {leg.reason}".strip()
     if state == "stuck":
         return f"NOT SWIMMABLE {leg.reason}".strip()
     times = f"{whole_minutes(leg.minutes)}min leave {clock_up(leg.depart)} arrive {clock_up(leg.arrive)}"
-    return f"{leg.card_heading or ''} {times}".strip()
+    later_on = "".join(f" then {when} {heading}" for when, heading in heading_changes(leg, step_deg))
+    return f"{leg.card_heading or ''} {times}{later_on}".strip()
 
 
 def worst_first(flags: tuple[Flag, ...]) -> list[Flag]:
