@@ -16,6 +16,7 @@ ICON = Path(__file__).resolve().parent.parent / "resources" / "icon.svg"
 ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("newplan", "NewPlan"),
     ("readchart", "ReadChart"),
+    ("readtides", "ReadTides"),
     ("readstreams", "ReadStreams"),
     ("planswim", "PlanSwim"),
     ("streamat", "StreamAt"),

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import gzip
 import json
+import shutil
 from datetime import datetime, timedelta, timezone
 from pathlib import Path
 
@@ -28,9 +29,14 @@ CONSTANTS = "Constituent,Amplitude (m),Phase (GMT)\nM2,1.2,100\nS2,0.4,140\nK1,0
 DIFFERENCES = "port,reference_port,hw_minutes,lw_minutes,hw_height_m,lw_height_m\nCove,Kettle,12,20,-0.3,0.1\n"
 
 
+@pytest.fixture(scope="module")
+def empty(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
+    return new_plan(tmp_path_factory.mktemp("empty") / "bay.gpkg", ZONE="Europe/Lisbon")
+
+
 @pytest.fixture
-def plan(tmp_path: Path) -> Path:
-    return new_plan(tmp_path / "bay.gpkg", ZONE="Europe/Lisbon")
+def plan(tmp_path: Path, empty: Path) -> Path:
+    return Path(shutil.copy(empty, tmp_path / "bay.gpkg"))
 
 
 def read(plan: Path, text: str = "", feedback: Heard | None = None, **parameters: object) -> Ran:
@@ -245,11 +251,13 @@ def test_a_form_without_rows_leaves_the_port_unknown_and_says_so(plan: Path) -> 
         (DIFFERENCES, {"PORT": "Cove"}),
     ],
 )
-def test_tides_written_out_read_back_the_same(plan: Path, text: str, parameters: dict[str, object]) -> None:
+def test_tides_written_out_read_back_the_same(
+    plan: Path, empty: Path, text: str, parameters: dict[str, object]
+) -> None:
     target = plan.parent / "tides.csv"
     ran = read(plan, text, **{"PORT": "Kettle", **parameters}, EXPORT=str(target))
     assert ran.ok, ran.said
-    other = new_plan(plan.parent / "other.gpkg")
+    other = Path(shutil.copy(empty, plan.parent / "other.gpkg"))
     latitude = {name: value for name, value in parameters.items() if name == "LATITUDE"}
     again = read(other, FILE=str(target), PORT=parameters.get("PORT", "Kettle"), **latitude)
     assert again.ok, again.said
