@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import datetime, time, timedelta, timezone, tzinfo
+from datetime import datetime, timedelta, timezone, tzinfo
 from functools import lru_cache
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -115,8 +115,3 @@ class PlanClock:
             return None
         utc = self.start.astimezone(UTC) + timedelta(seconds=float(seconds))
         return utc.astimezone(self.zone)
-
-    def on_day(self, day_of: datetime, clock_time: time, days: int = 0) -> datetime:
-        """The moment at which clocks of the plan's zone show ``clock_time``, ``days`` after the day of ``day_of``."""
-        date = aware(day_of).astimezone(self.zone).date() + timedelta(days=days)
-        return local_moment(datetime.combine(date, clock_time), self.zone)

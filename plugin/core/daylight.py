@@ -9,6 +9,8 @@ from typing import Any
 from .clock import UTC, PlanClock, aware
 from .vendored import ensure_vendored
 
+CIVIL_DEG = 6.0 - 0.055  # astral counts refraction in, 0.055 degree there; civil twilight is the sun's true height
+
 
 @dataclass(frozen=True, kw_only=True)
 class Daylight:
@@ -37,8 +39,8 @@ def daylight_on(lon: float, lat: float, moment: datetime, clock: PlanClock) -> D
     """Daylight of the day, by the sun at the place, that holds the moment; times in the plan's zone.
 
     The day is the 24 hours around local solar noon nearest the moment, so the zone's name cannot spoil it.
-    Source: astral 3.2 (NOAA solar equations), within about 15 s of NREL SPA for rise and set; civil dusk: the sun's
-    centre 6 degrees below the horizon.
+    Source: astral 3.2 (NOAA solar equations), within about 15 s of independent formulas; civil dusk: the sun's
+    true centre 6 degrees below the horizon.
     """
     ensure_vendored()
     from astral import Observer
@@ -83,10 +85,10 @@ def _crossing(kind: str, observer: Any, midday: datetime, clock: PlanClock) -> d
     """The crossing of that kind within half a day of midday, in the plan's zone; None where the sun makes none."""
     from astral import sun
 
-    found = []
+    found, asked = [], {"depression": CIVIL_DEG} if kind in ("dawn", "dusk") else {}
     for day in _days_around(midday):
         try:
-            moment = getattr(sun, kind)(observer, date=day, tzinfo=UTC)
+            moment = getattr(sun, kind)(observer, date=day, tzinfo=UTC, **asked)
         except ValueError:
             continue
         if abs(moment - midday) <= timedelta(hours=12):

@@ -1,7 +1,7 @@
 """The plan's clock: what is refused, and seconds that daylight saving does not bend."""
 # ruff: noqa: DTZ001 - readings of a clock have no zone of their own
 
-from datetime import datetime, time, timedelta, timezone
+from datetime import datetime, timedelta, timezone
 from zoneinfo import ZoneInfo
 
 import numpy as np
@@ -67,7 +67,6 @@ def test_naive_times_are_refused_everywhere():
         lambda: PlanClock(start=naive, zone_name="UTC"),
         lambda: clock.seconds(naive),
         lambda: clock.seconds_of([naive]),
-        lambda: clock.on_day(naive, time(10)),
     ):
         with pytest.raises(NaiveTimeError, match="2027-06-05T10:00:00"):
             use()
@@ -105,9 +104,3 @@ def test_a_day_on_which_clocks_jump_has_its_own_length(start_zone):
         next_noon = (noon + timedelta(days=1)).replace(tzinfo=LISBON)
         assert clock.seconds(next_noon) == hours * 3600.0
         assert clock.moment(hours * 3600.0).hour == 12
-
-
-def test_clock_time_of_another_day_is_that_days_moment():
-    clock = PlanClock(start=datetime(2027, 3, 27, 12, tzinfo=LISBON), zone_name="Europe/Lisbon")
-    assert clock.on_day(clock.start, time(9), days=1) == datetime(2027, 3, 28, 8, tzinfo=UTC)
-    assert clock.on_day(clock.start, time(9)) == datetime(2027, 3, 27, 9, tzinfo=UTC)

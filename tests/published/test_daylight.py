@@ -12,7 +12,7 @@ from tideleg.core.daylight import daylight_on
 UTC = timezone.utc
 ALMANAC = {"rise": -0.8333, "civil": -6.0}  # 34' of refraction and 16' of radius; civil twilight by its definition
 # The library refracts the sun by its own curve (NOAA's solar calculator): 31' at the horizon, 3' at -6 degrees.
-LIBRARY = {"rise": -0.789, "civil": -6.055}
+LIBRARY = {"rise": -0.789, "civil": -6.0}
 
 # Reda and Andreas, Solar Position Algorithm, NREL/TP-560-34302, table A5.1: 2003-10-17 12:30:30 at UTC-7, 39.742476 N,
 # 105.1786 W, 1830 m, 820 mbar, 11 C: topocentric zenith 50.11162, azimuth 194.34024.

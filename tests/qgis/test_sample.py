@@ -29,7 +29,9 @@ from bay_shape import Seabed  # noqa: E402
 
 GEOD = Geod(ellps="WGS84")
 LAYERS_OF_THE_LOG = {"sessions", "catches"}
-NOT_IN_THE_SAMPLE = LAYERS_OF_THE_LOG | {"stream_events"}
+WATER_IN_OTHER_FORMS = {"tide_ports", "tide_series", "tide_constants", "tide_coefficients", "stream_series"}
+WATER_IN_OTHER_FORMS |= {"stream_events", "stream_constants", "stream_models", "winds", "drifts"}
+NOT_IN_THE_SAMPLE = LAYERS_OF_THE_LOG | WATER_IN_OTHER_FORMS
 
 
 def distance_m(here: tuple[float, float], there: tuple[float, float]) -> float:

@@ -135,8 +135,7 @@ def _held(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, way
 
 
 WHY_NOT = {
-    STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that "
-    "cover it",
+    STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that cover it",
     TOO_STRONG_ACROSS: "the stream across the leg is stronger than the {:.2f} m/s you make: you would be set "
     "off the line",
     NEVER_ARRIVES: "at {:.2f} m/s against this stream you would not arrive within 12 hours",
