@@ -169,7 +169,7 @@ def report() -> None:
     flags = len(plan_swim(swim).flags)
     print(
         f"replan, {LEGS} legs against {POLYGONS} polygons ({POLYGONS * VERTICES} vertices): {1000.0 * whole:.1f} ms "
-        f"(headings, track, {flags} flags with their sentences; target 50 ms). Its overlay alone: {1000.0 * own:.1f} ms; "
+        f"(headings, track, {flags} flags in sentences; target 50 ms). Its overlay alone: {1000.0 * own:.1f} ms; "
         f"QGIS's native algorithms chained for that overlay: {1000.0 * native:.1f} ms, ratio {native / own:.1f}; they "
         "have none for the rest."
     )
