@@ -500,3 +500,8 @@ def test_csv_of_what_was_read_reads_back_the_same(text: str, asked: dict[str, st
             {k: v for k, v in b.items() if k.startswith("hw")}
         )
     assert again.count == first.count > 0
+
+
+def test_a_tide_of_one_high_water_a_day_needs_no_letters() -> None:
+    text = "2027-06-15 02:10 0.3\n2027-06-15 14:30 1.1\n2027-06-16 02:50 0.4\n2027-06-16 15:20 1.2"
+    assert [row[2] for row in rows(read(text, zone="UTC", units="m"))] == [False, True, False, True]
