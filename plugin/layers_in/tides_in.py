@@ -227,7 +227,7 @@ def tide_for_heights(tides: dict[str, TideTable], asked_port: str, warnings: lis
     if asked_port and asked_port not in tides:
         raise SwimPlanError(
             asked=f"The settings name the port '{asked_port}' for the height of tide",
-            allowed=f"The tides table has {', '.join(sorted(tides)) or 'no rows'}",
+            allowed=f"The plan has tides of {', '.join(sorted(tides)) or 'no port'}",
             remedy="Correct the setting 'port' or add that port's tides",
         )
     if asked_port or len(tides) == 1:
