@@ -52,6 +52,10 @@ class NaiveTimeError(SwimPlanError):
         )
 
 
+class StoppedError(Exception):
+    """The user asked to stop; nothing was written."""
+
+
 class MissingLibraryError(SwimPlanError, ImportError):
     """A library that the plugin needs is neither installed nor inside the plugin."""
 

@@ -55,7 +55,7 @@ class Told:
 def read_into_plan(asked: ReadAsked, told: Told) -> Added:
     """Read everything before the plan is opened for writing; the report is written before the rows stand.
 
-    SwimPlanError and ReadCancelledError leave the plan as it was.
+    SwimPlanError and StoppedError leave the plan as it was.
     """
     datum = read_settings(asked.plan)["datum"]
     cell = ChartCell(asked.chart) if asked.chart else None

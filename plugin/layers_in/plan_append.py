@@ -11,7 +11,7 @@ from typing import Any
 
 from osgeo import gdal, ogr
 
-from ..core.errors import SwimPlanError
+from ..core.errors import StoppedError, SwimPlanError
 from ..plan_package.field_spec import LayerSpec
 from ..plan_package.row_check import checked_geometry, checked_values
 from ..plan_package.schema import LAYER_BY_NAME
@@ -22,10 +22,6 @@ _UTC_FLAG = 100  # GDAL's time zone flag for UTC (ogr_core.h, OGRField.Date.TZFl
 _ASK_EVERY = 200  # rows between two looks at the cancel button
 
 Key = tuple[Any, ...]
-
-
-class ReadCancelledError(Exception):
-    """The user stopped the read; nothing was written."""
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -48,7 +44,7 @@ def append_to_plan(
 
     ``before_commit`` runs when every row is in place; where it raises, nothing is written. ``progress`` gets a share
     from 0 to 1. BadInputError for a row that the plan's schema refuses, SwimPlanError where the file cannot be written,
-    ReadCancelledError where the user stopped.
+    StoppedError where the user stopped.
     """
     require_readable(path)
     dataset = _opened(path)
@@ -76,7 +72,7 @@ def _add_all(
     for number, row in enumerate(rows):
         if number % _ASK_EVERY == 0:
             if is_cancelled():
-                raise ReadCancelledError
+                raise StoppedError
             progress(number / len(rows))
         spec = LAYER_BY_NAME[row.layer]
         values = checked_values(spec, number + 1, row.values)
@@ -89,7 +85,7 @@ def _add_all(
             _told(lambda name=row.layer, wkb=wkb, values=values: _create(targets[name], wkb, values), path)
             added.written[row.layer] += 1
     if is_cancelled():
-        raise ReadCancelledError
+        raise StoppedError
     return added
 
 

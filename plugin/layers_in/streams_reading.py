@@ -51,7 +51,7 @@ class StreamsAsked:
 def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
     """Read the text, check it against the plan, and add its rows; nothing but the report where it is a preview.
 
-    SwimPlanError and ReadCancelledError leave the plan as it was.
+    SwimPlanError and StoppedError leave the plan as it was.
     """
     require_readable(asked.plan)
     readings = read_streams(asked.text, asked.asked)

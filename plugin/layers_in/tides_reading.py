@@ -55,7 +55,7 @@ class TidesReadAsked:
 def read_tides_into_plan(asked: TidesReadAsked, told: Told) -> Added:
     """Read the text, check it against the plan, and add its rows; nothing but the report where it is a preview.
 
-    SwimPlanError and ReadCancelledError leave the plan as it was.
+    SwimPlanError and StoppedError leave the plan as it was.
     """
     require_readable(asked.plan)
     reading = read_tides(asked.text, asked.asked)

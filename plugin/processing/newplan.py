@@ -8,7 +8,6 @@ from typing import Any
 from qgis.core import (
     QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingParameterBoolean,
     QgsProcessingParameterFileDestination,
@@ -17,6 +16,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
+from .refusals import refusals
 
 # What makes the plan is imported when it is first needed: QGIS must not start slower for it.
 
@@ -98,7 +98,7 @@ class NewPlan(QgsProcessingAlgorithm):
         from ..plan_package.store import create_plan
 
         datum = self.parameterAsString(parameters, self.DATUM, context).strip()
-        try:
+        with refusals():
             self._made = create_plan(
                 self.parameterAsFileOutput(parameters, self.PLAN, context),
                 zone=self._zone(parameters, context),
@@ -106,8 +106,6 @@ class NewPlan(QgsProcessingAlgorithm):
                 title=self.parameterAsString(parameters, self.TITLE, context).strip(),
                 overwrite=self.parameterAsBoolean(parameters, self.OVERWRITE, context),
             )
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
         self._open = self.parameterAsBoolean(parameters, self.OPEN, context)
         feedback.pushInfo(self._tr("Made the plan {}").format(self._made))
         return {self.PLAN: str(self._made)}

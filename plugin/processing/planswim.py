@@ -26,6 +26,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
 from ..version import tideleg_version
+from .refusals import refusals
 from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
@@ -175,26 +176,19 @@ class PlanSwim(QgsProcessingAlgorithm):
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
         from ..core.solve.plan_swim import plan_swim
-        from ..core.solve.swim import SwimCancelledError
 
         if self._refusal:
             raise QgsProcessingException(self._refusal)
-        try:
+        with refusals():
             self._plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
-        except SwimCancelledError:
-            return {}
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
         for warning in self._plan.warnings:
             feedback.pushWarning(warning)
         for flag in self._plan.flags:
             feedback.pushInfo(f"[{flag.severity}] {flag.message}")
         if feedback.isCanceled():
             return {}
-        try:
+        with refusals():
             self._write(parameters, context)
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
         return self._results
 
     def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
@@ -204,11 +198,8 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..cards.wet_card import write_card
         from ..cards.whole_files import write_whole
 
-        try:
+        with refusals(self._outputs.undo):
             write_whole({self._card: lambda path: write_card(self._plan, path)})
-        except SwimPlanError as error:
-            self._outputs.undo()
-            raise QgsProcessingException(str(error)) from error
         return self._results
 
     def _sources(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:

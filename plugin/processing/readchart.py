@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsProcessing,
     QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputFile,
     QgsProcessingOutputNumber,
@@ -24,7 +23,10 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.errors import SwimPlanError
+from .refusals import refusals
+
+if TYPE_CHECKING:
+    from ..layers_in.plan_append import Added
 
 # What reads is imported when it is first needed: QGIS must not start slower for it.
 # The plan's layers in the order of its schema, without the settings and the log; a test compares the two.
@@ -142,8 +144,20 @@ class ReadChart(QgsProcessingAlgorithm):
     def processAlgorithm(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        with refusals():
+            added = self._read(parameters, context, feedback)
+        report = self.parameterAsFileOutput(parameters, self.REPORT, context)
+        results = {
+            self.PLAN: self.parameterAsFile(parameters, self.PLAN, context),
+            self.WRITTEN: sum(added.written.values()),
+            self.ALREADY_THERE: sum(added.already_there.values()),
+        }
+        return {**results, self.REPORT: report} if report else results
+
+    def _read(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> Added:
         from ..layers_in.chart_reading import ReadAsked, Told, read_into_plan
-        from ..layers_in.plan_append import ReadCancelledError
 
         report = self.parameterAsFileOutput(parameters, self.REPORT, context)
         told = Told(
@@ -152,28 +166,17 @@ class ReadChart(QgsProcessingAlgorithm):
             say=feedback.pushInfo,
             warn=feedback.pushWarning,
         )
-        try:
-            asked = ReadAsked(
-                plan=Path(self.parameterAsFile(parameters, self.PLAN, context)),
-                chart=self.parameterAsFile(parameters, self.CHART, context),
-                source=self.parameterAsSource(parameters, self.LAYER, context),
-                into=self.parameterAsEnumString(parameters, self.INTO, context),
-                mapping=self.parameterAsString(parameters, self.FIELDS, context),
-                extent=self._extent(parameters, context),
-                transforms=context.transformContext(),
-                report=Path(report) if report else None,
-            )
-            added = read_into_plan(asked, told)
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
-        except ReadCancelledError as error:
-            raise QgsProcessingException(self._tr("Stopped: the plan is as it was.")) from error
-        results = {
-            self.PLAN: str(asked.plan),
-            self.WRITTEN: sum(added.written.values()),
-            self.ALREADY_THERE: sum(added.already_there.values()),
-        }
-        return {**results, self.REPORT: report} if report else results
+        asked = ReadAsked(
+            plan=Path(self.parameterAsFile(parameters, self.PLAN, context)),
+            chart=self.parameterAsFile(parameters, self.CHART, context),
+            source=self.parameterAsSource(parameters, self.LAYER, context),
+            into=self.parameterAsEnumString(parameters, self.INTO, context),
+            mapping=self.parameterAsString(parameters, self.FIELDS, context),
+            extent=self._extent(parameters, context),
+            transforms=context.transformContext(),
+            report=Path(report) if report else None,
+        )
+        return read_into_plan(asked, told)
 
     def _extent(self, parameters: dict[str, Any], context: QgsProcessingContext) -> QgsRectangle | None:
         """The extent in the plan's system, None for all."""

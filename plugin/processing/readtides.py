@@ -8,7 +8,6 @@ from typing import TYPE_CHECKING, Any
 from qgis.core import (
     QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputFile,
     QgsProcessingOutputNumber,
@@ -21,7 +20,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.errors import SwimPlanError
+from .refusals import refusals
 
 # What reads is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -120,22 +119,17 @@ class ReadTides(QgsProcessingAlgorithm):
     def processAlgorithm(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
-        from ..layers_in.plan_append import ReadCancelledError
         from .whole_outputs import WholeOutputs
 
         files = {name: self.parameterAsFileOutput(parameters, name, context) for name in (self.REPORT, self.EXPORT)}
         plan = self.parameterAsFile(parameters, self.PLAN, context)
         results: dict[str, Any] = {self.PLAN: plan, self.WRITTEN: 0, self.ALREADY_THERE: 0}
-        outputs = None
-        try:
-            outputs = WholeOutputs(files.values())
+        with refusals():
+            read = [plan, self.parameterAsFile(parameters, self.FILE, context)]
+            outputs = WholeOutputs(files.values(), read=read)
+        with refusals(outputs.undo):
             added = self._read(parameters, context, feedback)
             self._export(parameters, context, feedback, files[self.EXPORT])
-        except (SwimPlanError, ReadCancelledError) as error:
-            if outputs is not None:
-                outputs.undo()
-            words = str(error) if isinstance(error, SwimPlanError) else self._tr("Stopped: the plan is as it was.")
-            raise QgsProcessingException(words) from error
         if added is not None:
             results[self.WRITTEN] = sum(added.written.values())
             results[self.ALREADY_THERE] = sum(added.already_there.values())

@@ -23,6 +23,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
 from ..version import tideleg_version
+from .refusals import refusals
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -130,10 +131,8 @@ class StreamAt(QgsProcessingAlgorithm):
         if not path:
             return {}
         told = stream_day_dict(self._day, version=tideleg_version())
-        try:
+        with refusals():
             write_whole({path: text_writer(json.dumps(told, indent=2, ensure_ascii=False, allow_nan=False))})
-        except SwimPlanError as error:
-            raise QgsProcessingException(str(error)) from error
         return {"REPORT": path}
 
     @staticmethod

@@ -4,9 +4,9 @@ import numpy as np
 import pytest
 from independent_swim import WaterStream
 from invented_waters import growing, steady, tide_and_eddy
-from tideleg.core.errors import SwimPlanError
+from tideleg.core.errors import StoppedError, SwimPlanError
 from tideleg.core.geodesy import LocalFrame
-from tideleg.core.solve.swim import SwimCancelledError, SwimWay, swim_leg, swim_route, swimmable, why_not
+from tideleg.core.solve.swim import SwimWay, swim_leg, swim_route, swimmable, why_not
 from tideleg.core.solve.swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, Line
 from tideleg.core.swimmer import Swimmer
 
@@ -125,6 +125,6 @@ def test_heading_modes_there_are_not_are_refused(mode, every_s):
 
 def test_cancelling_stops_between_legs():
     asked = []
-    with pytest.raises(SwimCancelledError):
+    with pytest.raises(StoppedError):
         route(tide_and_eddy, [0.0], is_cancelled=lambda: asked.append(1) or len(asked) > 1)
     assert len(asked) == 2

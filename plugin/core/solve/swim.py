@@ -8,7 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..errors import SwimPlanError
+from ..errors import StoppedError, SwimPlanError
 from ..geodesy import LocalFrame
 from ..swimmer import Swimmer
 from ..water.stream import Stream, StreamSample
@@ -96,7 +96,7 @@ def swim_route(
     arrivals, leavings, legs = [now], [now], []
     for number in range(len(stops_m) - 1):
         if is_cancelled():
-            raise SwimCancelledError()
+            raise StoppedError()
         line = Line(start=stops_m[number], end=stops_m[number + 1])
         leg = swim_leg(grid, line, now, swimmer.made_good_m_s, way, keep_track=keep_track)
         legs.append(leg)
@@ -104,10 +104,6 @@ def swim_route(
         now = leg.arrive_s + stays_s[number + 1]
         leavings.append(now)
     return RouteSwum(legs=tuple(legs), arrive_s=np.stack(arrivals, axis=1), leave_s=np.stack(leavings, axis=1))
-
-
-class SwimCancelledError(Exception):
-    """The user asked to stop; nothing was written."""
 
 
 def swim_leg(
