@@ -8,26 +8,19 @@ from typing import TYPE_CHECKING, Any
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsPointXY,
-    QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingFeedback,
-    QgsProcessingOutputFile,
-    QgsProcessingOutputNumber,
-    QgsProcessingParameterBoolean,
-    QgsProcessingParameterEnum,
     QgsProcessingParameterFile,
-    QgsProcessingParameterFileDestination,
     QgsProcessingParameterNumber,
     QgsProcessingParameterPoint,
     QgsProcessingParameterString,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
-from .refusals import refusals
+from .text_reading import TextReading
 
 # What reads is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
     from ..core.water.stream_asked import StreamAsked
+    from ..layers_in.chart_reading import Told
     from ..layers_in.plan_append import Added
     from ..layers_in.streams_reading import StreamsAsked
 
@@ -52,14 +45,13 @@ DATE_ORDERS = (AS_THE_TEXT_SAYS, "dmy", "mdy", "ymd")
 PLAN_CRS = "EPSG:4326"
 
 
-class ReadStreams(QgsProcessingAlgorithm):
+class ReadStreams(TextReading):
     """Adds what a text says of streams to the stream tables of a plan, and writes them out again."""
 
-    FILE, TEXT, FORM, STATION, POINT, ZONE = "FILE", "TEXT", "FORM", "STATION", "POINT", "ZONE"
+    FORM, STATION, POINT, ZONE = "FORM", "STATION", "POINT", "ZONE"
     UNITS, REFERENCE, PORT, DATE_ORDER = "UNITS", "REFERENCE", "PORT", "DATE_ORDER"
-    START, STEP, PLAN, PREVIEW = "START", "STEP", "PLAN", "PREVIEW"
-    REPORT, EXPORT = "REPORT", "EXPORT"
-    WRITTEN, ALREADY_THERE = "WRITTEN", "ALREADY_THERE"
+    START, STEP = "START", "STEP"
+    UNCHOSEN = (AS_THE_TEXT_SAYS,)
 
     def name(self) -> str:
         return "readstreams"
@@ -100,14 +92,14 @@ class ReadStreams(QgsProcessingAlgorithm):
         tables = tr("Text (*.csv *.txt *.tsv);;All files (*)")
         self.addParameter(QgsProcessingParameterFile(self.FILE, tr("File"), optional=True, fileFilter=tables))
         self.addParameter(QgsProcessingParameterString(self.TEXT, tr("Text"), multiLine=True, optional=True))
-        self._add_choice(self.FORM, tr("Form"), FORMS)
+        self.add_choice(self.FORM, tr("Form"), FORMS)
         self.addParameter(QgsProcessingParameterString(self.STATION, tr("Station"), optional=True))
         self.addParameter(QgsProcessingParameterPoint(self.POINT, tr("Place of a new station"), optional=True))
         self.addParameter(QgsProcessingParameterString(self.ZONE, tr("Zone of the table"), optional=True))
-        self._add_choice(self.UNITS, tr("Units of the rates"), UNITS)
-        self._add_choice(self.REFERENCE, tr("Hours are counted from"), REFERENCES)
+        self.add_choice(self.UNITS, tr("Units of the rates"), UNITS)
+        self.add_choice(self.REFERENCE, tr("Hours are counted from"), REFERENCES)
         self.addParameter(QgsProcessingParameterString(self.PORT, tr("Port of the tides"), optional=True))
-        self._add_choice(self.DATE_ORDER, tr("Order of day, month and year"), DATE_ORDERS)
+        self.add_choice(self.DATE_ORDER, tr("Order of day, month and year"), DATE_ORDERS)
         self.addParameter(QgsProcessingParameterString(self.START, tr("First moment (TS_TSV)"), optional=True))
         self.addParameter(
             QgsProcessingParameterNumber(
@@ -118,66 +110,15 @@ class ReadStreams(QgsProcessingAlgorithm):
                 minValue=0.0,
             )
         )
-        self.addParameter(QgsProcessingParameterFile(self.PLAN, tr("Plan"), fileFilter=tr("Plans (*.gpkg)")))
-        self.addParameter(QgsProcessingParameterBoolean(self.PREVIEW, tr("Preview, write nothing"), defaultValue=False))
-        for name, words, kind in (
-            (self.REPORT, tr("Report"), tr("JSON files (*.json)")),
-            (self.EXPORT, tr("Export of the plan's streams"), tr("CSV files (*.csv)")),
-        ):
-            self.addParameter(
-                QgsProcessingParameterFileDestination(name, words, kind, optional=True, createByDefault=False)
-            )
-        self.addOutput(QgsProcessingOutputFile(self.PLAN, tr("Plan")))
-        self.addOutput(QgsProcessingOutputNumber(self.WRITTEN, tr("Rows written")))
-        self.addOutput(QgsProcessingOutputNumber(self.ALREADY_THERE, tr("Rows that were there already")))
+        self.add_plan_parameters(tr("Export of the plan's streams"))
 
-    def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
-        accepted, message = super().checkParameterValues(parameters, context)
-        if not accepted:
-            return accepted, message
-        has_file = bool(self.parameterAsFile(parameters, self.FILE, context))
-        has_text = bool(self.parameterAsString(parameters, self.TEXT, context).strip())
-        if has_file and has_text:
-            return False, self._tr("Give a file (FILE) or a text (TEXT), not both.")
-        if not (has_file or has_text or parameters.get(self.EXPORT)):
-            return False, self._tr("There is nothing to read: give a file (FILE) or paste a text (TEXT).")
-        return True, ""
-
-    def processAlgorithm(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> dict[str, Any]:
-        from .whole_outputs import WholeOutputs
-
-        files = {name: self.parameterAsFileOutput(parameters, name, context) for name in (self.REPORT, self.EXPORT)}
-        plan = self.parameterAsFile(parameters, self.PLAN, context)
-        results: dict[str, Any] = {self.PLAN: plan, self.WRITTEN: 0, self.ALREADY_THERE: 0}
-        with refusals():
-            read = [plan, self.parameterAsFile(parameters, self.FILE, context)]
-            outputs = WholeOutputs(files.values(), read=read)
-        with refusals(outputs.undo):
-            added = self._read(parameters, context, feedback)
-            self._export(parameters, context, files[self.EXPORT])
-        if added is not None:
-            results[self.WRITTEN] = sum(added.written.values())
-            results[self.ALREADY_THERE] = sum(added.already_there.values())
-        return {**results, **{name: path for name, path in files.items() if path}}
-
-    def _read(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> Added | None:
+    def read(self, parameters: dict[str, Any], context: QgsProcessingContext, told: Told) -> Added | None:
         """Read the file or the text; None where neither was given."""
-        from ..layers_in.chart_reading import Told
         from ..layers_in.streams_reading import read_streams_into_plan
 
         asked = self._streams_asked(parameters, context)
         if asked is None:
             return None
-        told = Told(
-            is_cancelled=feedback.isCanceled,
-            progress=feedback.setProgress,
-            say=feedback.pushInfo,
-            warn=feedback.pushWarning,
-        )
         return read_streams_into_plan(asked, told)
 
     def _streams_asked(self, parameters: dict[str, Any], context: QgsProcessingContext) -> StreamsAsked | None:
@@ -206,14 +147,12 @@ class ReadStreams(QgsProcessingAlgorithm):
         from ..core.water.stream_asked import StreamAsked
 
         def text(parameter: str) -> str:
-            return self.parameterAsString(parameters, parameter, context).strip()
+            return self.text(parameters, parameter, context)
 
         def choice(parameter: str) -> str:
-            chosen = self.parameterAsEnumString(parameters, parameter, context)
-            return "" if chosen == AS_THE_TEXT_SAYS else chosen
+            return self.choice(parameters, parameter, context)
 
         zone = zone_in(text(self.ZONE)) if text(self.ZONE) else None
-        step = self.parameterAsDouble(parameters, self.STEP, context) if parameters.get(self.STEP) is not None else None
         return StreamAsked(
             form=choice(self.FORM) or FORMS[0],
             name=name,
@@ -224,7 +163,7 @@ class ReadStreams(QgsProcessingAlgorithm):
             zone=zone,
             date_order=choice(self.DATE_ORDER),
             start=moment_from_text(text(self.START), zone) if text(self.START) else None,
-            step_min=step,
+            step_min=self.number(parameters, self.STEP, context),
         )
 
     def _place(self, parameters: dict[str, Any], context: QgsProcessingContext) -> QgsPointXY | None:
@@ -232,22 +171,11 @@ class ReadStreams(QgsProcessingAlgorithm):
             return None
         return self.parameterAsPoint(parameters, self.POINT, context, QgsCoordinateReferenceSystem(PLAN_CRS))
 
-    def _export(self, parameters: dict[str, Any], context: QgsProcessingContext, path: str) -> None:
-        if not path:
-            return
+    def export(self, parameters: dict[str, Any], context: QgsProcessingContext, path: str) -> int:
+        """Write the stations, or the one named; how many lines."""
         from ..layers_in.streams_text import streams_text, write_streams_text
 
         plan = Path(self.parameterAsFile(parameters, self.PLAN, context))
-        named = self.parameterAsString(parameters, self.STATION, context).strip()
-        write_streams_text(Path(path), streams_text(plan, named))
-
-    def _add_choice(self, name: str, words: str, options: tuple[str, ...]) -> None:
-        self.addParameter(
-            QgsProcessingParameterEnum(
-                name, words, options=list(options), defaultValue=options[0], usesStaticStrings=True
-            )
-        )
-
-    @staticmethod
-    def _tr(text: str) -> str:
-        return QCoreApplication.translate("Tideleg", text)
+        text = streams_text(plan, self.text(parameters, self.STATION, context))
+        write_streams_text(Path(path), text)
+        return len(text.splitlines())
