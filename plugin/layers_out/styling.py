@@ -16,15 +16,15 @@ from qgis.core import (
     QgsProcessingLayerPostProcessorInterface,
     QgsRendererCategory,
     QgsSimpleMarkerSymbolLayer,
-    QgsSingleSymbolRenderer,
     QgsSymbol,
     QgsTextBufferSettings,
-    QgsTextFormat,
     QgsVectorLayer,
     QgsVectorLayerSimpleLabeling,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
+
+from .styles.lettering import plain_letters
 
 SWUM = "#12355b"
 MIND = "#b34700"
@@ -45,16 +45,18 @@ def style_legs(layer: QgsVectorLayer) -> None:
     _mark_along(stuck, "cross2", size="2.4", placement="interval", interval="6")
     layer.setRenderer(_categories("feasible", ((1, swum, tr("Can be swum")), (0, stuck, tr("Cannot be swum")))))
     not_swum = tr("not swimmable").replace("'", "''")
-    text = f"\"number\" || ': ' || if(\"card_heading\" is null, '{not_swum}', \"card_heading\" || '  ' || "
-    _label(layer, text + "ceil(\"minutes\" - 0.001) || ' min')", QgsPalLayerSettings.Placement.Line)
+    swum_words = "\"card_heading\" || '  ' || ceil(\"minutes\" - 0.001) || ' min'"
+    words = f'if("feasible" = 0 or "card_heading" is null, \'{not_swum}\', {swum_words})'
+    _label(layer, f"\"number\" || ': ' || {words}", QgsPalLayerSettings.Placement.Line)
 
 
 def style_track(layer: QgsVectorLayer) -> None:
-    """A thick line with a white edge, and its times for the temporal controller."""
-    symbol = _line(color=PAPER, width="1.8", capstyle="round", joinstyle="round")
+    """A thick line with a white edge, thin dots where the leg cannot be swum; its times for the temporal controller."""
+    swum = _line(color=PAPER, width="1.8", capstyle="round", joinstyle="round")
     core = _line(color=SWUM, width="0.9", capstyle="round", joinstyle="round")  # must outlive the clone
-    symbol.appendSymbolLayer(core.symbolLayer(0).clone())
-    layer.setRenderer(QgsSingleSymbolRenderer(symbol))
+    swum.appendSymbolLayer(core.symbolLayer(0).clone())
+    drifted = _line(color=SWUM, width="0.4", customdash="0.6;1.8", use_custom_dash="1", capstyle="round")
+    layer.setRenderer(_categories("feasible", ((1, swum, tr("Swum")), (0, drifted, tr("Cannot be swum")))))
     times = layer.temporalProperties()
     times.setMode(Qgis.VectorTemporalMode.FeatureDateTimeStartAndEndFromFields)
     times.setStartField("begin")
@@ -144,9 +146,7 @@ def _label(layer: QgsVectorLayer, expression: str, placement: QgsPalLayerSetting
     edge.setEnabled(True)
     edge.setSize(0.9)
     edge.setColor(QColor(PAPER))
-    look = QgsTextFormat()
-    look.setSize(9)
-    look.setColor(QColor(INK))
+    look = plain_letters(9.0, INK)
     look.setBuffer(edge)
     settings = QgsPalLayerSettings()
     settings.fieldName = expression

@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import itertools
+import re
 import shutil
+import sqlite3
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -261,6 +263,26 @@ def test_channel_kinds_have_dashes_of_their_own(plan: Path) -> None:
                 if f"= '{shape}'" in rule.filterExpression()
             ]
             assert len(dashes) == len(set(dashes)) == 5
+
+
+def test_channel_drawn_as_a_line_shows_its_width(plan: Path, tmp_path: Path) -> None:
+    inked = []
+    for width_m in (None, 2_000.0, 10_000.0):
+        copy = Path(shutil.copy(plan, tmp_path / "bay.gpkg"))
+        append_rows(copy, "channels", [(QgsGeometry.fromWkt(LINE), {"kind": "lane", "width_m": width_m})])
+        inked.append(drawn_pixels(fresh(copy, LAYER_BY_NAME["channels"], "LineString")))
+    # The picture is a degree (about 111 km) over 200 pixels: 10 km are 18 pixels across a line 198 pixels long.
+    assert inked[0] < inked[1] < inked[2]
+    assert 198 * 18 * 0.9 < inked[2] < 198 * 18 * 1.15
+
+
+def test_every_stored_label_names_its_letters(plan: Path) -> None:
+    with sqlite3.connect(plan) as package:
+        styles = dict(package.execute("SELECT f_table_name || ' ' || styleName, styleQML FROM layer_styles"))
+    families = {name: re.findall(r'fontFamily="([^"]*)"', qml, re.IGNORECASE) for name, qml in styles.items()}
+    assert sum(len(found) for found in families.values()) >= 9
+    # Neither nothing, which some machines read as symbols, nor a family that only the maker's machine has.
+    assert {family for found in families.values() for family in found} == {"Sans Serif"}
 
 
 def test_names_are_written_and_soundings_only_close_up(plan: Path) -> None:

@@ -1,8 +1,10 @@
 """The result layers in real files, whatever zone the machine is in, and as drawn."""
 
 import os
+import re
 import subprocess
 import sys
+from dataclasses import replace
 from datetime import datetime, timedelta, timezone
 
 import numpy as np
@@ -234,6 +236,41 @@ def test_legs_are_labelled_with_heading_and_minutes(qgis_app):
     first = AWKWARD.legs[0]
     assert labels[0] == f"1: {first.card_heading}  {int(np.ceil(first.minutes))} min"
     assert labels[2] == "3: not swimmable"
+
+
+@pytest.mark.parametrize("output", OUTPUT_LAYERS, ids=lambda output: output.parameter)
+def test_the_style_of_a_result_names_its_letters(output, qgis_app):
+    from qgis.PyQt.QtXml import QDomDocument
+
+    layer = in_memory(AWKWARD, output)
+    STYLES[output.parameter](layer)
+    document = QDomDocument("qgis")
+    assert not layer.exportNamedStyle(document)
+    families = re.findall(r'fontFamily="([^"]*)"', document.toString(), re.IGNORECASE)
+    assert set(families) == ({"Sans Serif"} if layer.labelsEnabled() else set())
+
+
+def test_a_leg_that_cannot_be_swum_is_not_labelled_with_the_heading_it_would_need(qgis_app):
+    from qgis.core import QgsExpression, QgsExpressionContext
+
+    slow = replace(AWKWARD.legs[1], feasible=False, reason="the stream is faster")
+    layer = in_memory(replace(AWKWARD, legs=(AWKWARD.legs[0], slow)), LEGS)
+    STYLES["LEGS"](layer)
+    context = QgsExpressionContext()
+    context.setFields(layer.fields())
+    context.setFeature(list(layer.getFeatures())[1])
+    assert slow.card_heading and slow.minutes
+    assert QgsExpression(layer.labeling().settings().fieldName).evaluate(context) == "2: not swimmable"
+
+
+def test_the_track_of_a_leg_that_cannot_be_swum_is_thin_dots(qgis_app):
+    slow = replace(AWKWARD.legs[0], feasible=False, reason="the stream is faster")
+    ink = []
+    for leg in (AWKWARD.legs[0], slow):
+        layer = in_memory(replace(AWKWARD, legs=(leg,)), TRACK)
+        STYLES["TRACK"](layer)
+        ink.append((drawn(layer).mean(axis=2) < 128).sum())
+    assert ink[0] > 3 * ink[1] > 0
 
 
 def test_the_track_follows_the_temporal_controller(qgis_app):

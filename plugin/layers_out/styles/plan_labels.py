@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from qgis.core import QgsPalLayerSettings, QgsTextBufferSettings, QgsTextFormat, QgsVectorLayerSimpleLabeling
 from qgis.PyQt.QtGui import QColor
 
+from .lettering import plain_letters
 from .plan_symbols import CHANNEL_SLATE, CONTOUR_GREY, INK, RULE_BROWN, STREAM_GREEN
 
 # Scale denominators: beyond them labels would cover the chart.
@@ -78,9 +79,7 @@ def plan_labeling(layer_name: str) -> QgsVectorLayerSimpleLabeling | None:
 
 
 def _format(label: _Label) -> QgsTextFormat:
-    text = QgsTextFormat()
-    text.setSize(label.size_pt)
-    text.setColor(QColor(label.color))
+    text = plain_letters(label.size_pt, label.color)
     halo = QgsTextBufferSettings()
     halo.setEnabled(True)
     halo.setSize(0.8)

@@ -17,12 +17,17 @@ from qgis.core import (
     QgsMarkerLineSymbolLayer,
     QgsMarkerSymbol,
     QgsPointPatternFillSymbolLayer,
+    QgsProperty,
     QgsRendererCategory,
     QgsRuleBasedRenderer,
+    QgsSimpleLineSymbolLayer,
     QgsSingleSymbolRenderer,
     QgsSymbol,
+    QgsSymbolLayer,
+    QgsUnitTypes,
 )
-from qgis.PyQt.QtCore import QCoreApplication
+from qgis.PyQt.QtCore import QCoreApplication, Qt
+from qgis.PyQt.QtGui import QColor
 
 from ...plan_package import value_lists
 
@@ -93,11 +98,24 @@ def _add_channel_rules(root: QgsRuleBasedRenderer.Rule, condition: str, label: s
     dashed = {"use_custom_dash": "1", "customdash": dash, "customdash_unit": "MM", "capstyle": "flat"}
     line = QgsLineSymbol.createSimple({"line_color": CHANNEL_SLATE, "line_width": "0.8", **dashed})
     border = QgsLineSymbol.createSimple({"line_color": CHANNEL_SLATE, "line_width": "0.5", **dashed})
+    line.insertSymbolLayer(0, _band_of_width())
     for symbol, shape in ((line, "Line"), (_filled("52,73,94,28", border), "Polygon")):
         rule = QgsRuleBasedRenderer.Rule(symbol)
         rule.setFilterExpression(f"{condition} AND geometry_type($geometry) = '{shape}'")
         rule.setLabel(label)
         root.appendChild(rule)
+
+
+def _band_of_width() -> QgsSimpleLineSymbolLayer:
+    """The water that a channel drawn as a line takes: a pale band of its width on the ground, none without a width."""
+    band = QgsSimpleLineSymbolLayer(QColor(52, 73, 94, 45), 0.0)
+    band.setWidthUnit(QgsUnitTypes.RenderUnit.RenderMetersInMapUnits)
+    band.setPenCapStyle(Qt.PenCapStyle.FlatCap)
+    band.setPenJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    given = QgsProperty.fromExpression('"width_m" > 0')
+    band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyLayerEnabled, given)
+    band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyStrokeWidth, QgsProperty.fromField("width_m"))
+    return band
 
 
 def _closed_areas() -> QgsFeatureRenderer:
