@@ -10,7 +10,7 @@ import numpy as np
 from qgis.core import QgsFeatureSource
 
 from ..core.chart.areas import Chart
-from ..core.chart.marks import Mark, Route, marks_at_stops
+from ..core.chart.marks import Mark, Route, doubts_about_stops, marks_at_stops
 from ..core.clock import PlanClock, moment_from_text, zone_named
 from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
@@ -55,9 +55,12 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     clock = PlanClock(start=depart, zone_name=settings.zone)
     chart = chart_from(tables, frame, zone, warnings)
     water = water_from(tables, chart, frame, clock, _places_m(route, frame), plan, warnings)
+    marks = _marks(tables.get("marks"))
+    stops = marks_at_stops(route, marks)
+    warnings += doubts_about_stops(route, stops, marks)
     return SwimRequest(
         route=route,
-        stops=tuple(marks_at_stops(route, _marks(tables.get("marks")))),
+        stops=tuple(stops),
         depart=depart,
         swimmer=swimmer_from(tables.get("swimmers"), asked.swimmer, asked.pace_m_s, warnings),
         way=asked.way,

@@ -38,7 +38,9 @@ def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warning
             warnings.append(f"No swimmer was named; planned for the first one, {chosen}.")
         values = rows[chosen].values
         swimmer = Swimmer(name=chosen, **{key: values[key] for key in NUMBERS})
-        swimmer = replace(swimmer, guessed=_in_words(swimmer, rows[chosen].filled))
+        # A form or the database may have written the defaults into the row: they are guesses all the same.
+        at_default = frozenset(key for key in NUMBERS if getattr(swimmer, key) == getattr(Swimmer(), key))
+        swimmer = replace(swimmer, guessed=_in_words(swimmer, rows[chosen].filled | at_default))
     if pace_m_s is None:
         return swimmer
     low, high = LIMITS["pace_m_s"]

@@ -17,6 +17,8 @@ from .station_tables import StationTables
 from .stations_in import stations_from
 from .table import Table
 
+FAR_STATION_KM = 100.0
+
 
 def stream_from(
     tables: dict[str, Table],
@@ -32,6 +34,13 @@ def stream_from(
     """The stream over the plan; ``places_m`` (n, 2) is where it will be asked for, for the view from each station."""
     stations = stations_from(StationTables(tables, tides, clock, warnings), frame)
     names = {station.name for station in stations}
+    for station in stations:
+        away_km = float(np.hypot(station.x_m, station.y_m)) / 1000.0
+        if not away_km < FAR_STATION_KM:
+            warnings.append(
+                f"Stream station '{station.name}' lies {away_km:.0f} km from the route: is its place right, longitude "
+                "before latitude?"
+            )
     ruled = tuple(_ruled_areas(tables.get("stream_areas"), frame, names))
     tideless = {station.name for station in stations if station.tide is None}
     for name in sorted({area.station for area in ruled if area.phase != "always"} & tideless):

@@ -13,8 +13,9 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
+from ..core.results.card import clock_down, clock_nearest, clock_up
 from ..core.results.report import iso_time
-from ..core.results.stream_day import StreamDay
+from ..core.results.stream_day import StreamDay, StreamEvent
 from .plan_layers import FIELD_TYPES, output_crs, utc_qdatetime
 
 COLUMNS = (
@@ -52,16 +53,42 @@ def stream_features(day: StreamDay) -> list[QgsFeature]:
 
 
 def stream_sentences(day: StreamDay) -> list[str]:
-    """The slacks, greatest rates and windows in words."""
+    """What is not known, then the slacks, greatest rates and windows, in words."""
     tr = QCoreApplication.translate
     words = {
         "slack": tr("Tideleg", "Slack"),
         "least": tr("Tideleg", "Least rate"),
         "greatest": tr("Tideleg", "Greatest rate"),
     }
-    sentences = [f"{event.moment:%H:%M} {words[event.kind]}: {event.rate_kn:.1f} kn" for event in day.events]
     window = tr("Tideleg", "{} to {}: {} min at or below {} kn")
-    return sentences + [
-        window.format(f"{one.start:%H:%M}", f"{one.end:%H:%M}", f"{one.minutes:.0f}", f"{day.below_kn:g}")
-        for one in day.windows
+    return [
+        *_doubts(day),
+        *(
+            f"{clock_nearest(event.moment)} {words[event.kind]}: {event.rate_kn:.1f} kn{_towards(event)}"
+            for event in day.events
+        ),
+        *(
+            window.format(clock_up(one.start), clock_down(one.end), f"{one.minutes:.0f}", f"{day.below_kn:g}")
+            for one in day.windows
+        ),
     ]
+
+
+def _doubts(day: StreamDay) -> list[str]:
+    """How much of the day is unknown or extrapolated."""
+    tr = QCoreApplication.translate
+    found = {word: sum(row.known == word for row in day.rows) for word in ("unknown", "extrapolated")}
+    if found["unknown"] == len(day.rows):
+        return [tr("Tideleg", "The stream is not known here on that day: look at stations, tides and their dates.")]
+    doubts = []
+    if found["unknown"]:
+        doubts.append(tr("Tideleg", "Not known at {} of {} times.").format(found["unknown"], len(day.rows)))
+    if found["extrapolated"]:
+        words = tr("Tideleg", "Extrapolated at {} of {} times: allow for more stream.")
+        doubts.append(words.format(found["extrapolated"], len(day.rows)))
+    return doubts
+
+
+def _towards(event: StreamEvent) -> str:
+    """Where the stream sets afterwards, or at its greatest, true."""
+    return "" if event.set_after_deg is None else f", sets {event.set_after_deg:03.0f}"

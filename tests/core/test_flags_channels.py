@@ -58,7 +58,7 @@ def test_crossing_angle_is_that_of_the_heading_and_the_tracks_is_told_too():
     """Holding the track in that stream the heading lies asin(0.4 / 0.7) = 34.8 degrees up-stream: 55 to the traffic."""
     flag = only(plan_over([channel(300.0, 550.0)], stream=SITE.steady(90.0, 0.4)))
     assert flag.crossing_angle_deg == pytest.approx(90.0 - np.degrees(np.arcsin(0.4 / 0.7)), abs=0.02)
-    assert "heading 55°, track 90° to its traffic" in flag.message
+    assert "you point 55° off the line of its traffic and move 90° off it" in flag.message
     assert flag.severity == "warn" and "cross square" in flag.message
 
 

@@ -60,6 +60,27 @@ def marks_at_stops(route: Route, marks: list[Mark]) -> list[Mark]:
     return [_stop(number, last, lon, lat, marks) for number, (lon, lat) in enumerate(route.lonlat.tolist())]
 
 
+def doubts_about_stops(route: Route, stops: list[Mark], marks: list[Mark]) -> list[str]:
+    """What a swimmer should look at again: a route that starts or ends at sea, and vertices that just miss a mark."""
+    doubts = []
+    if stops[0].kind == "mark":
+        doubts.append(f"The route starts at {stops[0].name}, a mark: the way out is not in this plan.")
+    if stops[-1].kind in ("mark", "waypoint"):
+        doubts.append(f"The route ends at {stops[-1].name}, which is no exit: the way home is not in this plan.")
+    names = {(mark.name, mark.kind) for mark in marks}
+    for number, stop in enumerate(stops):
+        if (stop.name, stop.kind) in names:
+            continue
+        lon, lat = route.lonlat[number].tolist()
+        near = [
+            (geodesic_leg(lon, lat, mark.lon, mark.lat)[0], mark) for mark in marks if _roughly_near(lon, lat, mark)
+        ]
+        if near:
+            distance, mark = min(near, key=lambda pair: pair[0])
+            doubts.append(f"{stop.name} lies {distance:.0f} m from {mark.name}: snap it to the mark if that is meant.")
+    return doubts
+
+
 def _stop(number: int, last: int, lon: float, lat: float, marks: list[Mark]) -> Mark:
     near = [(geodesic_leg(lon, lat, mark.lon, mark.lat)[0], mark) for mark in marks if _roughly_near(lon, lat, mark)]
     distance, mark = min(near, key=lambda pair: pair[0], default=(float("inf"), None))

@@ -56,7 +56,10 @@ def _flags(
     flags += depth_flags(request, swum.arrive_s[0], swum.leave_s[0])
     flags += dark_flags(request, tracks, daylight) + swimmer_flags(request, total_m, total_min)
     gravity = {"stop": 0, "warn": 1, "note": 2}
-    return sorted(flags, key=lambda flag: (gravity[flag.severity], flag.leg or 0))
+    earliest = request.depart
+    return sorted(
+        flags, key=lambda flag: (gravity[flag.severity], flag.leg is None, flag.start or earliest, flag.leg or 0)
+    )
 
 
 def _whole(

@@ -15,10 +15,15 @@ from .swim import RouteSwum
 def stop_results(request: SwimRequest, swum: RouteSwum, warnings: list[str]) -> tuple[Stop, ...]:
     """The stops of the first departure, entry and exit included; adds what is not known to ``warnings``."""
     stops = tuple(_stop(request, swum, number, warnings) for number in range(len(request.stops)))
-    no_depth = [stop.name for stop in stops if stop.depth_now_m is None]
-    if no_depth:
-        why = "the height of tide or the charted depth there is not known"
-        warnings.append(f"depth_now_m is empty for {', '.join(dict.fromkeys(no_depth))}: {why}.")
+    said = {stop.name for stop in stops if stop.kind == "mark" and stop.charted_depth_m is None}
+    reached = [stop for stop in stops if stop.depth_now_m is None and stop.arrive and stop.name not in said]
+    for missing, why in ((True, "no charted depth"), (False, "the height of tide is not known")):
+        names = dict.fromkeys(stop.name for stop in reached if (stop.charted_depth_m is None) == missing)
+        if names:
+            warnings.append(f"Depth not known at {', '.join(names)}: {why}.")
+    not_reached = dict.fromkeys(stop.name for stop in stops if stop.arrive is None)
+    if not_reached:
+        warnings.append(f"No times and no depths at {', '.join(not_reached)}: the swim does not get there.")
     for stop in (request.stops[0], request.stops[-1]):
         if stop.stay_min:
             warnings.append(

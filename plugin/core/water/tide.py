@@ -12,6 +12,8 @@ from ..quantities import SECONDS_PER_HOUR
 from .height_curve import HeightCurve
 
 HW, LW = "HW", "LW"
+# Two waters of one kind farther apart than this have lost the one between them: a hole, not a slip of the pen.
+MISSING_ROW_S = 9 * SECONDS_PER_HOUR
 LONGEST_GAP_S = 16 * SECONDS_PER_HOUR  # a diurnal tide turns every 12.4 h; a longer gap means that a row is missing
 
 
@@ -51,7 +53,8 @@ class TideTable:
         if self.is_high.all() or not self.is_high.any():
             return  # a list of high (or low) waters alone: hours can be counted, heights between them are not known
         gaps = np.diff(self.times_s) <= LONGEST_GAP_S
-        same = gaps & (self.is_high[1:] == self.is_high[:-1]) & (self.curve is None)
+        close = np.diff(self.times_s) <= MISSING_ROW_S
+        same = close & (self.is_high[1:] == self.is_high[:-1]) & (self.curve is None)
         rise = np.where(self.is_high[1:], 1.0, -1.0) * np.diff(self.heights_m)
         wrong_way = gaps & (self.is_high[1:] != self.is_high[:-1]) & (rise < 0.0)
         for bad, what in ((same, "two of the same kind in a row"), (wrong_way, "a low water above a high water")):
@@ -60,7 +63,7 @@ class TideTable:
                 raise SwimPlanError(
                     asked=f"The tide table of {self.port}, in order of time, has {what} at row {row}",
                     allowed="High and low waters alternate, the high ones higher",
-                    remedy="Check the kind, height and time of that row and the one before",
+                    remedy="Check the kind, height and time of that row and the one before, or add one between them",
                 )
 
     def height_m(self, t_s: ArrayLike) -> np.ndarray:

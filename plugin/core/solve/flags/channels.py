@@ -122,12 +122,15 @@ def _judged(
         )
     conflict, words = _sailing_words(request, channel, crossing, enter_s, leave_s)
     if words:
-        brief += f". {words[-2]}"
+        brief += f". {' '.join(words[:-1])}"
     return ("stop" if conflict else severity), sentences + words, brief
 
 
 def _angle_words(crossing: Crossing, square: bool) -> str:
-    angles = f"heading {crossing.heading_angle_deg:.0f}°, track {crossing.track_angle_deg:.0f}° to its traffic"
+    angles = (
+        f"you point {crossing.heading_angle_deg:.0f}° off the line of its traffic and move "
+        f"{crossing.track_angle_deg:.0f}° off it"
+    )
     return f"Near square: {angles}." if square else f"Not near a right angle: {angles}; cross square."
 
 

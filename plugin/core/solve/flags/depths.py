@@ -15,9 +15,12 @@ LOOK_AHEAD_S = 13 * 3600.0  # a whole tide
 
 def charted_depth(request: SwimRequest, number: int) -> ChartedDepth:
     """Charted depth at a stop: the mark's own, else what soundings and contours say; NaN with a reason."""
-    own = request.stops[number].charted_depth_m
-    if own is not None:
-        return ChartedDepth(depth_m=own, basis="the mark")
+    stop = request.stops[number]
+    if stop.charted_depth_m is not None:
+        return ChartedDepth(depth_m=stop.charted_depth_m, basis="the mark")
+    if stop.kind != "mark":
+        # At a beach soundings and contours lie to one side only: what they give there is too deep.
+        return ChartedDepth(depth_m=float("nan"), basis="it is no mark")
     return request.depths.depth_at(*request.stops_m[number])
 
 

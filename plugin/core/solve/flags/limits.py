@@ -40,7 +40,7 @@ def _whole_leg(request: SwimRequest, leg: LegTrack, kind: str, severity: str, me
 def swimmer_flags(request: SwimRequest, total_m: float, total_min: float) -> list[Flag]:
     """Over range, over hours, fluid short, and a swimmer whose numbers are guesses; ``total_min`` may be NaN."""
     swimmer = request.swimmer
-    place = tuple((float(lon), float(lat)) for lon, lat in request.route.lonlat)
+    place = ((request.stops[0].lon, request.stops[0].lat),)  # what concerns the whole swim stands at its entry
     flags = []
     if total_m > swimmer.range_m:
         message = (
@@ -65,7 +65,7 @@ def swimmer_flags(request: SwimRequest, total_m: float, total_min: float) -> lis
             "trust the minutes."
         )
         brief = "Pace and limits are guesses"
-        flags.append(Flag(kind="uncalibrated", severity="note", message=message, brief=brief, points=place[:1]))
+        flags.append(Flag(kind="uncalibrated", severity="note", message=message, brief=brief, points=place))
     return flags
 
 
