@@ -9,9 +9,9 @@ from ..core.results.card import (
     clock_nearest,
     day_text,
     dive_stops,
+    merged_flags,
     offset_text,
     variation_text,
-    worst_first,
 )
 from ..core.results.swim_plan import Stop, SwimPlan
 from .block import (
@@ -44,10 +44,13 @@ def title(plan: SwimPlan) -> Block:
     about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
     about += [tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else []
     entry = [tr("from {name}").format(name=leg.start_name) for leg in plan.legs[:1]]
+    room = ROW_WIDTH_MM - stamps_width - 2.0
     name = ", ".join([plan.route, *entry])
+    if SMALL_BOLD.width(name) > room:  # the entry is better whole on the next line than cut here
+        name, about = plan.route, [*entry, *about]
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=ROW_WIDTH_MM - stamps_width - 2.0)
+        paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=room)
         left = x + ROW_WIDTH_MM - stamps_width + 2.0
         for stamp in stamps:
             width = SMALL_BOLD.width(stamp) + 4.0
@@ -80,25 +83,37 @@ def turn_back() -> Block:
 def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Block:
     """The gravest flags in words, within so many lines; how many are not shown is said."""
     leads = {"stop": tr("STOP:"), "warn": tr("WARNING:"), "note": tr("note:")}
-    found = worst_first(plan.flags)
+    found = merged_flags(plan.flags)
     lines: list[str] = []
     shown = 0
-    for flag in found:
-        text = f"{leads[flag.severity]} {flag.brief or flag.message}"
+    for flag, legs in found:
+        text = f"{leads[flag.severity]} {_on_legs(legs)}{flag.brief or flag.message}"
         words = SMALL.whole_sentences(text, width_mm, FLAG_LINES[flag.severity])
         # The last line is kept free for the count as long as more flags wait.
         if len(lines) + len(words) > max_lines - (shown + 1 < len(found)):
             break
         lines += words
         shown += 1
-    if shown < len(found):
+    if shown + 1 == len(found):
+        lines.append(tr("1 more flag: read the report."))
+    elif shown < len(found):
         lines.append(tr("{count} more flags: read the report.").format(count=len(found) - shown))
     return small_lines(lines or [tr("No flags. Feasible is not safe.")])
 
 
+def _on_legs(legs: list[int]) -> str:
+    """``leg 2, `` or ``legs 1 and 3, `` before what is to be minded there; nothing without a leg."""
+    if len(legs) < 2:
+        return "".join(tr("leg {number}").format(number=number) + ", " for number in legs)
+    first = ", ".join(str(number) for number in legs[:-1])
+    return tr("legs {first} and {last}").format(first=first, last=legs[-1]) + ", "
+
+
 def foot(plan: SwimPlan, width_mm: float, depth_rows: int) -> Block:
     """Alarm and light, high and low waters, turns of the stream, depths by the hour, line, variation."""
-    parts = [flowing(_limits(plan) + _tides(plan), width_mm)]
+    # The longer words for the alarm only where they cost no line.
+    alarms = (tr("ALARM (shore contact)"), tr("shore ALARM"))
+    parts = [min((flowing(_limits(plan, word) + _tides(plan), width_mm) for word in alarms), key=_height)]
     turns = _turns(plan)
     if turns:
         parts += [wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]
@@ -112,8 +127,13 @@ def caution() -> Block:
     return wrapped(words, ROW_WIDTH_MM, 2)
 
 
-def _limits(plan: SwimPlan) -> list[Item]:
-    limits = ((tr("ALARM"), plan.alarm), (tr("sunset"), plan.sunset))
+def _height(block: Block) -> float:
+    return block.height_mm
+
+
+def _limits(plan: SwimPlan, alarm: str) -> list[Item]:
+    """The alarm, which is the shore contact's, and sunset."""
+    limits = ((alarm, plan.alarm), (tr("sunset"), plan.sunset))
     return [
         Item(before=word, clock=clock_down(moment), after="" if same_day(plan, moment) else day_text(moment))
         for word, moment in limits
@@ -168,8 +188,10 @@ def _depths(plan: SwimPlan, width_mm: float, most_rows: int) -> Block:
     groups = _hour_groups(stops[:most_rows], room)
     blocks = [_depth_table(rows, columns) for rows, columns in groups]
     left_out = len(stops) - sum(len(rows) for rows, _ in groups)
-    if left_out:
-        blocks.append(wrapped(tr("Depths of {count} more marks are not shown.").format(count=left_out), width_mm, 1))
+    if left_out == 1:
+        blocks.append(wrapped(tr("The depth of 1 more mark is not shown."), width_mm, 2))
+    elif left_out:
+        blocks.append(wrapped(tr("Depths of {count} more marks are not shown.").format(count=left_out), width_mm, 2))
     return stacked(blocks)
 
 
@@ -208,12 +230,12 @@ def _small_print(plan: SwimPlan) -> str:
     words = [] if plan.line_m is None else [tr("Let out up to {line} m of line.").format(line=f"{plan.line_m:g}")]
     swings = [f"{stop.name} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
     if swings and words:
-        words.append(tr("Swing on it: {places}.").format(places=", ".join(swings)))
+        words.append(tr("On all of it the float swings: {places}.").format(places=", ".join(swings)))
     if plan.arrive is None:
         words.insert(0, tr("No arrival, so no alarm time."))
     if not plan.tides:
         words.append(tr("Tide not known."))
-    if not any(stop.depth_by_hour for stop in plan.stops):
+    if not any(stop.depth_by_hour or stop.depth_now_m is not None for stop in plan.stops):
         words.append(tr("Depths not known."))
     words.append(
         tr("M is magnetic: variation {variation}, {model}, {day}.").format(

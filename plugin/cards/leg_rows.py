@@ -19,7 +19,7 @@ from .words import tr
 ROW_WIDTH_MM = 194.0
 # Left edges of the columns of the first line, then of the second.
 HEADING, LEAVE, ARRIVE, MINUTES, SET, BOX_1, BOX_2 = 10.0, 43.0, 72.0, 100.0, 124.0, 152.0, 174.0
-NAME, TRACK, DISTANCE, POSITION = 10.0, 72.0, 92.0, 124.0
+NAME, BEARING, DISTANCE, POSITION = 10.0, 72.0, 92.0, 124.0
 MINUTES_WIDTH, DISTANCE_WIDTH, BOX_WIDTH = 18.0, 26.0, 20.0
 ARROW_MM = 8.0
 PAIRS_A_LINE = 3
@@ -28,7 +28,7 @@ PAIRS_A_LINE = 3
 def column_heads() -> Block:
     """What the columns are, in the two lines of a row."""
     first = ((HEADING, tr("HEADING")), (LEAVE, tr("leave")), (ARRIVE, tr("arrive")), (SET, tr("set, kn")))
-    second = ((NAME, tr("to")), (TRACK, tr("track")), (POSITION, tr("position")))
+    second = ((NAME, tr("to")), (BEARING, tr("bearing")), (POSITION, tr("position")))
 
     def draw(paper: Paper, x: float, y: float) -> None:
         upper, lower = y + SMALL_DROP_MM, y + SMALL_LINE_MM + SMALL_DROP_MM
@@ -113,8 +113,8 @@ def _draw_stream(paper: Paper, leg: Leg, x: float, baseline: float) -> None:
 def _second_line(leg: Leg) -> Block:
     def draw(paper: Paper, x: float, y: float) -> None:
         baseline = y + SMALL_DROP_MM
-        paper.text(leg.end_name, x + NAME, baseline, SMALL_BOLD, width=TRACK - NAME - 2.0)
-        paper.text(f"{card_angle(leg.bearing_mag_deg)}M", x + TRACK, baseline, SMALL)
+        paper.text(leg.end_name, x + NAME, baseline, SMALL_BOLD, width=BEARING - NAME - 2.0)
+        paper.text(f"{card_angle(leg.bearing_mag_deg)}M", x + BEARING, baseline, SMALL)
         paper.text(card_distance(leg.distance_m), x + DISTANCE, baseline, SMALL, width=DISTANCE_WIDTH, right=True)
         paper.text(position_text(leg.end_lon, leg.end_lat), x + POSITION, baseline, SMALL)
 

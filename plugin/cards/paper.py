@@ -28,6 +28,7 @@ MM = QgsUnitTypes.LayoutUnit.LayoutMillimeters
 POINTS_PER_MM = 72.0 / 25.4
 # The first that is installed is taken, with its stretch in percent (0: as it is). All are about as narrow.
 FAMILIES = (("DejaVu Sans Condensed", 0), ("Liberation Sans", 0), ("Arial", 0), ("Noto Sans", 0), ("DejaVu Sans", 90))
+GENERIC_FAMILY = "Sans Serif"  # never none at all: a machine may answer that with a family of symbols
 MEASURING_PIXELS = 1000  # metrics are taken large, so that hinting does not count
 DRAWN_WIDER = 1.01  # hinting at the drawn size adds up to 0.7 % to the width (seen with DejaVu in PDF)
 ELLIPSIS = "…"
@@ -114,14 +115,15 @@ SMALL_BOLD = Lettering(4.05, bold=True)
 
 @lru_cache(maxsize=1)
 def _chosen_font() -> tuple[str, int]:
-    """Family and stretch: the first of ours that is installed, else whatever Qt has."""
+    """Family and stretch: the first of ours that is installed, else whatever Qt has without serifs."""
     installed = ((name, stretch) for name, stretch in FAMILIES if QFontInfo(QFont(name)).family() == name)
-    return next(installed, (QFontInfo(QFont()).family(), 0))
+    return next(installed, (GENERIC_FAMILY, 0))
 
 
 def _font(bold: bool) -> QFont:
     family, stretch = _chosen_font()
     font = QFont(family)
+    font.setStyleHint(QFont.StyleHint.SansSerif)
     font.setBold(bold)
     if stretch:
         font.setStretch(stretch)

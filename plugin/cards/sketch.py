@@ -1,5 +1,7 @@
 """The north-up sketch of the card: land hatched, legs dashed, the track swum in full, places named, a scale bar.
 
+The track of a leg that cannot be swum is dotted and may leave the sketch: nobody means to go where it goes.
+
 The layers are made from the plan alone, in metres round its centre, so that no layer of the user's is needed.
 """
 
@@ -32,7 +34,7 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QColor
 
 from ..core.geodesy import LocalFrame
-from ..core.results.card import Place, distinct_places
+from ..core.results.card import Place, distinct_places, leg_state
 from ..core.results.swim_plan import SwimPlan
 from .name_places import NameBox, place_names
 from .paper import MM, SMALL, Paper, plain, text_format
@@ -80,9 +82,15 @@ def _crs(frame: LocalFrame) -> QgsCoordinateReferenceSystem:
     return QgsCoordinateReferenceSystem.fromProj(frame.proj_text)
 
 
+def _tracks(plan: SwimPlan, state: str) -> list[np.ndarray]:
+    """Tracks of the legs of that state (as ``leg_state`` has it) as arrays (n, 2) of degrees."""
+    tracked = [leg for leg in plan.legs if len(leg.track) > 1 and leg_state(leg) == state]
+    return [np.array([(point.lon, point.lat) for point in leg.track]) for leg in tracked]
+
+
 def _swum_and_ruled(plan: SwimPlan) -> tuple[list[np.ndarray], list[np.ndarray]]:
-    """Tracks and straight legs as arrays (n, 2) of degrees."""
-    tracks = [np.array([(point.lon, point.lat) for point in leg.track]) for leg in plan.legs if len(leg.track) > 1]
+    """Tracks that can be swum and straight legs as arrays (n, 2) of degrees: what the sketch must show."""
+    tracks = _tracks(plan, "swim")
     legs = [np.array([(leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat)]) for leg in plan.legs]
     return tracks, legs
 
@@ -98,12 +106,35 @@ def _extent(plan: SwimPlan, frame: LocalFrame, labels: list[str], width_mm: floa
     span = np.maximum(high - low, 1.0) / np.array([1.0 - 2.0 * beside_mm / width_mm, 1.0 - 22.0 / height_mm])
     scale_m_mm = max(span[0] / width_mm, span[1] / height_mm, LEAST_WIDTH_M / width_mm)
     half = np.array([width_mm, height_mm]) * scale_m_mm / 2.0
+    middle = middle + _off_the_end_of_land(plan, frame, middle, half, spare=half - span / 2.0)
     return QgsRectangle(*(middle - half), *(middle + half))
 
 
+def _off_the_end_of_land(
+    plan: SwimPlan, frame: LocalFrame, middle: np.ndarray, half: np.ndarray, spare: np.ndarray
+) -> np.ndarray:
+    """Metres east and north to move the sketch by, within what it has to spare, so that it ends before land does.
+
+    Land of a plan often stops at a straight cut; seen from outside, the cut would read as a shore.
+    """
+    low, high = middle - half, middle + half
+    rings = [frame.to_xy(np.asarray(ring, dtype=float)) for ring in plan.land_rings]
+    cut = [ring for ring in rings if ((ring < low) | (ring > high)).any()]  # an islet wholly in sight ends by itself
+    if not cut:
+        return np.zeros(2)
+    land = np.concatenate(cut)
+    # How far the sketch looks past the land's low end and its high end; where past both, the swim is off the shore.
+    past_low, past_high = land.min(axis=0) - low, high - land.max(axis=0)
+    lies_low = (land.min(axis=0) + land.max(axis=0)) / 2.0 < middle
+    up = (past_low > 0.0) & ((past_high <= 0.0) | lies_low)
+    down = (past_high > 0.0) & ~up
+    return np.minimum(np.maximum(spare, 0.0), np.abs(np.where(up, past_low, past_high))) * (up * 1.0 - down * 1.0)
+
+
 def _layers(plan: SwimPlan, frame: LocalFrame) -> list[QgsVectorLayer]:
-    """From the top down: places, tracks, legs, land."""
+    """From the top down: places, tracks, legs, tracks of legs that cannot be swum, land."""
     tracks, legs = _swum_and_ruled(plan)
+    drifts = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in _tracks(plan, "stuck")]
     lines = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in tracks]
     rules = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in legs]
     swum = _layer("LineString", frame, [QgsGeometry.fromPolylineXY(line) for line in lines])
@@ -111,7 +142,10 @@ def _layers(plan: SwimPlan, frame: LocalFrame) -> list[QgsVectorLayer]:
     ruled = _layer("LineString", frame, [QgsGeometry.fromPolylineXY(line) for line in rules])
     dashes = {"line_color": "black", "line_width": "0.25", "customdash": "2;1.5", "use_custom_dash": "1"}
     ruled.setRenderer(_look(QgsLineSymbol.createSimple(dashes)))
-    return [_places(plan, frame), swum, ruled, _land(plan, frame)]
+    drifted = _layer("LineString", frame, [QgsGeometry.fromPolylineXY(line) for line in drifts])
+    dots = {"line_color": "black", "line_width": "0.4", "customdash": "0.4;1.6", "use_custom_dash": "1"}
+    drifted.setRenderer(_look(QgsLineSymbol.createSimple(dots)))
+    return [_places(plan, frame), swum, ruled, drifted, _land(plan, frame)]
 
 
 def _layer(kind: str, frame: LocalFrame, shapes: list[QgsGeometry]) -> QgsVectorLayer:

@@ -132,3 +132,17 @@ def test_dive_stops_are_those_with_depths_each_once():
     plan = make_plan(legs=4)
     doubled = replace(plan, stops=(*plan.stops, plan.stops[1]))
     assert [stop.name for stop in card.dive_stops(doubled)] == ["Gannet Heads", "Long Sill", "Three Ovens"]
+
+
+def test_flags_that_read_alike_are_merged_and_keep_the_numbers_of_their_legs():
+    def flag(leg, brief, severity="warn"):
+        return Flag(kind="land", severity=severity, message="long", brief=brief, points=((0.0, 0.0),), leg=leg)
+
+    found = (flag(3, "same"), flag(1, "same"), flag(1, "same", "stop"), flag(2, "Leg 2 itself"), flag(None, "swim"))
+    merged = [(one.severity, one.brief, legs) for one, legs in card.merged_flags(found)]
+    assert merged == [
+        ("stop", "same", [1]),
+        ("warn", "same", [1, 3]),
+        ("warn", "Leg 2 itself", []),
+        ("warn", "swim", []),
+    ]

@@ -6,8 +6,10 @@ from itertools import combinations
 
 import numpy as np
 import pytest
-from plans import make_plan
+from plans import make_plan, with_legs
 from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsCoordinateTransform,
     QgsLayoutExporter,
     QgsLayoutItemLabel,
     QgsLayoutItemPolygon,
@@ -17,6 +19,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QRectF
 from qgis.PyQt.QtGui import QFontMetricsF, QImage
+from tideleg.cards import card_foot
 from tideleg.cards.block import Item
 from tideleg.cards.paper import BIG, BIG_BOLD, SMALL, Paper
 from tideleg.cards.wet_card import card_layout, choose_page, write_card
@@ -215,12 +218,114 @@ def test_a_row_reads_as_the_plan_says(cards):
 
 def test_the_foot_says_what_the_water_and_the_light_do(cards):
     texts = texts_of(cards["two legs"][0])
-    assert {"ALARM", "sunset", "20:04", "HW", "14:21", "4.1 m", "LW", "08:12", "11:34", "0.1 kn"} <= set(texts)
+    assert {
+        "ALARM (shore contact)",
+        "sunset",
+        "20:04",
+        "HW",
+        "14:21",
+        "4.1 m",
+        "LW",
+        "08:12",
+        "11:34",
+        "0.1 kn",
+    } <= set(texts)
     joined = " ".join(texts)
     assert "TURN BACK BY" in joined and "ELSE EXIT" in joined and "PREDICTED" in texts
     assert "variation 4.0°W" in joined and "30 m of line" in joined and "INVENTED - NOT FOR NAVIGATION" in joined
     assert "STOP: Leg 2 enters Tern Reserve" in joined and "Round of the sills, from Kettle Slip" in texts
     assert {"9.4", "9.8", "10.2"} <= set(texts)
+
+
+def test_the_column_of_the_straight_line_is_called_bearing(cards):
+    texts = texts_of(cards["two legs"][0])
+    assert "bearing" in texts and "track" not in texts
+
+
+def test_flags_that_read_alike_stand_once_with_their_legs(qgis_app):
+    def flag(leg, brief, severity="warn"):
+        return Flag(kind="closed_area", severity=severity, message="long", brief=brief, points=((0.0, 0.0),), leg=leg)
+
+    found = (flag(3, "Gull Bank: take care"), flag(1, "Gull Bank: take care"), flag(2, "Leg 2 runs on a rock"))
+    found += (flag(2, "Seal Ledge: take care", "note"), flag(None, "Carry 3 L to drink"))
+    texts = texts_of(card_layout(make_plan(legs=3, flags=found))[0])
+    assert sorted(text for text in texts if text.startswith(("WARNING", "note"))) == [
+        "WARNING: Carry 3 L to drink",
+        "WARNING: Leg 2 runs on a rock",
+        "WARNING: legs 1 and 3, Gull Bank: take care",
+        "note: leg 2, Seal Ledge: take care",
+    ]
+
+
+def test_one_flag_past_the_room_is_one(qgis_app):
+    tall = [Flag(kind="channel", severity="note", message=f"Gut {n}.", points=((0.0, 0.0),)) for n in range(4)]
+    long = Flag(kind="channel", severity="note", message="It is deep, " * 60, points=((0.0, 0.0),))
+    for flags, lines, said in ((tall, 3, "2 more flags: read the report."), (tall[:1] + [long], 2, "1 more flag")):
+        layout = QgsPrintLayout(QgsProject.instance())
+        block = card_foot.flags(make_plan(flags=tuple(flags)), lines)
+        block.draw(Paper(layout, 210.0, 297.0), 10.0, 10.0)
+        assert any(text.startswith(said) for text in texts_of(layout)) and "note: Gut 0." in texts_of(layout)
+
+
+def test_a_title_that_is_too_long_gives_the_entry_a_line_below(qgis_app):
+    plan = replace(make_plan(), route="Round by the Cinder Patch", feasible=False)
+    texts = texts_of(card_layout(plan)[0])
+    assert "Round by the Cinder Patch" in texts and "NOT FEASIBLE" in texts
+    assert any(text.startswith("from Kettle Slip, 2027-06-05") for text in texts)
+    assert not any("…" in text for text in texts)
+
+
+def test_whose_alarm_it_is_stands_in_a_narrow_foot_too(qgis_app):
+    layout = QgsPrintLayout(QgsProject.instance())
+    card_foot.foot(make_plan(), 112.0, 2).draw(Paper(layout, 210.0, 297.0), 10.0, 10.0)
+    assert {"shore ALARM", "sunset"} <= set(texts_of(layout))
+
+
+def test_a_depth_on_arrival_is_a_known_depth(qgis_app):
+    plan = make_plan()
+    passing = replace(plan, stops=tuple(replace(stop, depth_by_hour=()) for stop in plan.stops))
+    unknown = replace(plan, stops=tuple(replace(stop, depth_by_hour=(), depth_now_m=None) for stop in plan.stops))
+    assert "Depths not known." not in " ".join(texts_of(card_layout(passing)[0]))
+    assert "Depths not known." in " ".join(texts_of(card_layout(unknown)[0]))
+
+
+def test_the_swing_is_said_in_a_whole_sentence(qgis_app):
+    plan = make_plan()
+    anchored = replace(plan, stops=tuple(replace(stop, swing_m=28.4) for stop in plan.stops[1:2]))
+    joined = " ".join(texts_of(card_layout(anchored)[0]))
+    assert "Let out up to 30 m of line. On all of it the float swings: Gannet Heads 28 m." in joined
+
+
+def test_the_sketch_does_not_look_past_the_cut_end_of_the_land(qgis_app):
+    """Land drawn as a band along the south: its lower edge is where the chart was cut, not a shore."""
+    made = make_plan(legs=2)
+    lons, south = [leg.start_lon for leg in made.legs], made.legs[0].start_lat
+    plan = with_legs(made, start_lat=south, end_lat=south, track=())  # due east and back: room above and below
+    west, east = min(lons) - 0.1, max(lons) + 0.1
+    bands = {}
+    for depth in (0.0008, 0.05):
+        band = [(west, south), (east, south), (east, south - depth), (west, south - depth), (west, south)]
+        bands[depth] = card_layout(replace(plan, land_rings=(np.array(band),)))
+    frame_of = {depth: found[1] for depth, found in bands.items()}
+    shown = {depth: chart.extent().yMinimum() for depth, chart in frame_of.items()}
+    to_metres = QgsCoordinateTransform(
+        QgsCoordinateReferenceSystem("EPSG:4326"), frame_of[0.05].crs(), QgsProject.instance()
+    )
+    cut = {depth: to_metres.transform(lons[0], south - depth).y() for depth in bands}
+    assert shown[0.05] > cut[0.05]
+    assert shown[0.0008] == pytest.approx(cut[0.0008], abs=2.0) and shown[0.0008] > shown[0.05] + 20.0
+    assert frame_of[0.0008].extent().height() == pytest.approx(frame_of[0.05].extent().height())
+
+
+def test_a_track_that_nobody_can_swim_does_not_make_the_sketch_smaller(qgis_app):
+    plan = make_plan(legs=3)
+    leg = plan.legs[1]
+    away = tuple(replace(point, lon=point.lon + 0.2 * n) for n, point in enumerate(leg.track))
+    slow = replace(leg, feasible=False, reason="you make good 0.10 m/s", track=away)
+    drifted = replace(plan, feasible=False, legs=(plan.legs[0], slow, plan.legs[2]))
+    cards_made = [card_layout(one) for one in (plan, drifted)]  # a map goes with its layout
+    widths = [chart.extent().width() for _, chart in cards_made]
+    assert widths[1] < 1.5 * widths[0]
 
 
 def test_the_zone_is_printed_once(cards):

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
@@ -11,6 +12,7 @@ from .report import nearest_second
 from .swim_plan import SEVERITIES, Flag, Leg, Stop, SwimPlan
 
 DISTANCE_STEP_M = 50.0  # a swimmer cannot judge less; common practice, no source
+LEG_NAMED = re.compile(r"\bleg \d", re.IGNORECASE)
 MINUTES_NOISE = 1e-3  # minutes: a leg of 29.0004 is 29, not 30
 
 
@@ -114,6 +116,20 @@ def leg_comment(leg: Leg, step_deg: float) -> str:
 def worst_first(flags: tuple[Flag, ...]) -> list[Flag]:
     """The flags from the gravest down, in the plan's order among equals."""
     return sorted(flags, key=lambda flag: SEVERITIES.index(flag.severity))
+
+
+def merged_flags(flags: tuple[Flag, ...]) -> list[tuple[Flag, list[int]]]:
+    """The flags from the gravest down, those that read alike once, each with the numbers of its legs in order.
+
+    The numbers are empty for a flag of the whole swim and for one whose words name the leg themselves.
+    """
+    found: dict[tuple[str, str], tuple[Flag, list[int]]] = {}
+    for flag in worst_first(flags):
+        words = flag.brief or flag.message
+        _, legs = found.setdefault((flag.severity, words), (flag, []))
+        if flag.leg is not None and flag.leg not in legs and not LEG_NAMED.search(words):
+            legs.append(flag.leg)
+    return [(flag, sorted(legs)) for flag, legs in found.values()]
 
 
 def dive_stops(plan: SwimPlan) -> list[Stop]:
