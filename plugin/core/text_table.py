@@ -46,10 +46,11 @@ class TextRow:
 
 @dataclass(frozen=True, kw_only=True)
 class TextTable:
-    """Rows that were parted by one separator; ``separator`` names it."""
+    """Rows that were parted by one separator; ``separator`` names it. ``notes`` are what JSON says beside its rows."""
 
     separator: str
     rows: tuple[TextRow, ...]
+    notes: tuple[str, ...] = ()
 
 
 def is_missing(cell: str) -> bool:
@@ -137,7 +138,15 @@ def _json_table(text: str, name: str) -> TextTable:
     for number, record in enumerate(records, start=1):
         cells = (_tidied(_plain(record.get(key), number, str(key), name)) for key in keys)
         rows.append(TextRow(number=number, cells=tuple(cells)))
-    return TextTable(separator="JSON", rows=tuple(rows))
+    return TextTable(separator="JSON", rows=tuple(rows), notes=_beside_records(content))
+
+
+def _beside_records(content: Any) -> tuple[str, ...]:
+    """Plain texts that stand beside the list of records, in one level of groups too, each as `name: text`."""
+    if not isinstance(content, dict):
+        return ()
+    groups = [content, *(value for value in content.values() if isinstance(value, dict))]
+    return tuple(f"{key}: {value}" for group in groups for key, value in group.items() if isinstance(value, str))
 
 
 def _records(content: Any) -> list[dict[str, Any]]:

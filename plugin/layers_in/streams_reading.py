@@ -157,6 +157,7 @@ def _table_words(reading: StreamReading) -> dict[str, Any]:
         "form": reading.form,
         "station": reading.station.get("station"),
         "separator": reading.separator,
+        "clock": reading.clock or None,
         "columns": list(reading.columns),
         "rows": len(reading.rows),
         "first_rows": [_plain(row) for row in reading.rows[:SHOWN_ROWS]],
@@ -179,6 +180,8 @@ def _tell(told: Told, readings: list[StreamReading], drifts: list[dict[str, Any]
     for reading in readings:
         station = f" of station {reading.station['station']}" if reading.station.get("station") else ""
         told.say(f"Table{station}: form {reading.form}, {len(reading.rows)} rows, parted by {reading.separator or '-'}")
+        if reading.clock:
+            told.say(f"  clock of the times: {reading.clock}")
         for column in reading.columns:
             told.say(f"  {column['column']}: taken for {column['taken_for']}")
         for row in reading.rows[:SHOWN_ROWS]:

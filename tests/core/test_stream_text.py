@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from tideleg.core.errors import BadInputError, SwimPlanError
+from tideleg.core.text_moments import offset_zone
 from tideleg.core.water.stream_asked import StreamAsked, StreamReading
 from tideleg.core.water.stream_cells import coordinate_in, direction_in, hour_in, number_in
 from tideleg.core.water.stream_text import FORMS, read_streams
@@ -227,8 +228,40 @@ class TestEvents:
     def test_zone_of_the_heading_counts_and_may_not_contradict(self) -> None:
         text = "time (UTC),kind,rate_kn\n2027-06-05 09:40,slack,0\n"
         assert values(text, "time") == [at(2027, 6, 5, 9, 40)]
-        with pytest.raises(BadInputError, match="another zone"):
+        with pytest.raises(BadInputError, match=r"'time \(UTC\)' says UTC.*\+01:00"):
             one(text, zone=LISBON)
+        winter = text.replace("2027-06", "2027-01")
+        assert values(winter, "time", zone=LISBON) == [at(2027, 1, 5, 9, 40)]
+
+    def test_label_that_cannot_be_true_in_the_zone_is_refused(self) -> None:
+        new_york = ZoneInfo("America/New_York")
+        for label, month, said in (("EST", "07", "-05:00"), ("LST", "07", "-05:00"), ("EDT", "01", "-04:00")):
+            heading = f"time ({label}),kind,rate_kn\n2027-{month}-05 09:40,slack,0\n"
+            comment = f"# all times are {label}\ntime,kind,rate_kn\n2027-{month}-05 09:40,slack,0\n"
+            for text, row in ((heading, "row 2"), (comment, "row 3")):
+                with pytest.raises(BadInputError, match=f"{row}.*{label}.*has E.T .*fixed offset {said}"):
+                    one(text, zone=new_york)
+                assert values(text, "time", zone=offset_zone(said))[0].month == int(month)
+                with pytest.raises(BadInputError, match=f"{label}.*names no one zone"):
+                    one(text)
+        assert one(heading.replace("-01-", "-07-"), zone=new_york).clock == (
+            "America/New_York, as given; the heading 'time (EDT)' says EDT"
+        )
+
+    def test_comment_above_all_stations_speaks_of_each(self) -> None:
+        table = "time,kind,rate_kn\n2027-06-05 09:40,slack,0\n"
+        text = f"# Times in UTC\n# station: A\n{table}# station: B\n{table}"
+        for reading in read_streams(text, StreamAsked()):
+            assert reading.rows[0].values["time"] == at(2027, 6, 5, 9, 40)
+            assert reading.clock == "UTC, by row 1, 'Times in UTC'"
+        with pytest.raises(BadInputError, match="row 4.*'Times in UTC'"):
+            read_streams(text, StreamAsked(zone=LISBON))
+
+    def test_zone_given_against_the_zone_in_the_text_is_refused(self) -> None:
+        text = "# station: A\n# zone: Europe/Lisbon\ntime,kind,rate_kn\n2027-06-05 09:40,slack,0\n"
+        assert read_streams(text, StreamAsked())[0].rows[0].values["time"] == at(2027, 6, 5, 8, 40)
+        with pytest.raises(BadInputError, match="zone: Europe/Lisbon.*UTC has UTC"):
+            read_streams(text, StreamAsked(zone=timezone.utc))
 
     def test_order_of_day_and_month_is_told_by_the_rows_or_asked_for(self) -> None:
         text = "time,kind,rate_kn\n06/05/2027 09:40,slack,0\n{}06/2027 12:40,max,1\n"

@@ -31,7 +31,8 @@ class StreamReading:
     """What one table of a text gave.
 
     ``station`` holds fields of stream_stations as texts ("" in `station` where the rows belong to none), with lon and
-    lat where the text says them. ``columns`` says of each column what it was taken for.
+    lat where the text says them. ``columns`` says of each column what it was taken for;
+    ``clock`` which clock its times were read from, and why.
     """
 
     form: str
@@ -39,6 +40,7 @@ class StreamReading:
     rows: tuple[TextPlanRow, ...]
     columns: tuple[dict[str, str], ...] = ()
     separator: str = ""
+    clock: str = ""
     skipped: tuple[tuple[int, str], ...] = ()
     notes: tuple[str, ...] = ()
     line: int = 1

@@ -8,13 +8,14 @@ from dataclasses import dataclass, field
 from datetime import datetime, timedelta, tzinfo
 from typing import Any
 
+from ..clock_labels import LabelledPlace, labels_in_heading
 from ..errors import BadInputError, SwimPlanError
 from ..quantities import M_S_PER_KNOT
 from ..text_table import TextRow, TextTable
 from .constituents import standard_name
 from .stream_cells import coordinate_in, direction_in, hour_in, is_blank, number_in
 from .stream_columns import KNOTS_PER, Columns
-from .stream_times import TimeCell, times_in, zone_in_heading
+from .stream_times import TimeCell, times_in
 
 FASTEST_KN = 15.0  # as in the plan
 NEAR_SLACK_KN = 0.1
@@ -32,7 +33,10 @@ class TextPlanRow:
 
 @dataclass(kw_only=True)
 class RowReader:
-    """What the readers of the forms share: the table, what its columns are, and what the user said about it."""
+    """What the readers of the forms share: the table, what its columns are, and what the user said about it.
+
+    ``clocks`` is what comments and notes say of the clock; ``clock`` says, after `times`, which was read.
+    """
 
     name: str
     table: TextTable
@@ -42,6 +46,8 @@ class RowReader:
     unit: str = ""
     zone: tzinfo | None = None
     date_order: str = ""
+    clocks: tuple[LabelledPlace, ...] = ()
+    clock: str = ""
     skipped: list[tuple[int, str]] = field(default_factory=list)
     notes: list[str] = field(default_factory=list)
 
@@ -109,12 +115,11 @@ class RowReader:
             for row in self.rows
         ]
         heading = self.columns.heading(main)
-        said = next(filter(None, (zone_in_heading(self.columns.heading(one)) for one in (main, "clock"))), None)
-        if said is not None and self.zone is not None and said.utcoffset(None) != _fixed_offset(self.zone):
-            raise self.refused(
-                None, main, f"The heading says {said}, and another zone was asked for", "Correct ZONE or the heading"
-            )
-        read = times_in(cells, self.zone if said is None else said, self.date_order, self.name, heading)
+        headings = [self.columns.heading(one) for one in (main, "clock") if self.has(one)]
+        headed = [labels_in_heading(one) for one in headings if self.columns.headings]
+        clocks = [*(place for place in headed if place is not None), *self.clocks]
+        read = times_in(cells, self.zone, self.date_order, self.name, heading, clocks)
+        self.clock = read.clock
         why = "That time comes twice that night, as clocks go back, and stands in the table once"
         for cell in cells:
             if cell.row in read.unsure and strict:
@@ -313,7 +318,3 @@ def _is_slack(reader: RowReader, row: TextRow, word: str, rate: float | None) ->
     if rate is None and not word:
         raise reader.refused(row, "rate", "A row without a word for it has a rate: 0 for slack, flood +, ebb -")
     return not word and rate == 0.0
-
-
-def _fixed_offset(zone: tzinfo) -> timedelta | None:
-    return zone.utcoffset(None) if str(zone) not in ("UTC", "Etc/UTC", "GMT") else timedelta(0)

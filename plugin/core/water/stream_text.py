@@ -104,6 +104,7 @@ def _table_reading(block: Block, asked: StreamAsked, form: str) -> StreamReading
         unit=asked.unit,
         zone=asked.zone,
         date_order=asked.date_order,
+        clocks=block.clocks(),
     )
     if form in STATION_FORM and not asked.station:
         raise SwimPlanError(
@@ -124,6 +125,7 @@ def _table_reading(block: Block, asked: StreamAsked, form: str) -> StreamReading
         rows=rows,
         columns=tuple(columns.words()),
         separator=table.separator,
+        clock=reader.clock,
         skipped=tuple(reader.skipped),
         notes=tuple(reader.notes),
         line=block.first,

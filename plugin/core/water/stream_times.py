@@ -3,12 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, tzinfo
 
 from ..clock import UTC
+from ..clock_labels import LabelledPlace
 from ..clock_rows import moments_of_series
 from ..errors import BadInputError
+from ..table_clock import clock_of_table
 from ..text_moments import clock_in, dates_in, moment_parts, offset_zone, order_of, printed_moment
 
 ALLOWED = "It is a date and a clock time, such as 2027-06-05 09:40 or 5 Jun 2027 9:40 am"
@@ -26,17 +29,29 @@ class TimeCell:
 
 @dataclass(frozen=True, kw_only=True)
 class TimesRead:
-    """Moments in UTC by row number, and the rows whose clock time comes twice that night but stands here once."""
+    """Moments in UTC by row number, and the rows whose clock time comes twice that night but stands here once.
+
+    ``clock`` says which clock they were read from, and why.
+    """
 
     moments: dict[int, datetime]
     unsure: tuple[int, ...]
+    clock: str
 
 
-def times_in(cells: list[TimeCell], zone: tzinfo | None, order: str, name: str, field: str) -> TimesRead:
+def times_in(
+    cells: list[TimeCell],
+    zone: tzinfo | None,
+    order: str,
+    name: str,
+    field: str,
+    clocks: Sequence[LabelledPlace] = (),
+) -> TimesRead:
     """The moments of the rows.
 
-    ``zone`` is that of the table, None where only offsets in the cells will do; ``order`` is dmy, mdy, ymd or "" to let
-    the rows tell. The hour that clocks show twice is told by standing in the table twice, the earlier first.
+    ``zone`` is that of the table, None where only offsets in the cells, or ``clocks``, will do: what headings and
+    comments say of the clock. ``order`` is dmy, mdy, ymd or "" to let the rows tell. The hour that clocks show twice is
+    told by standing in the table twice, the earlier first.
     BadInputError names the row of a time that cannot be read, does not exist, or lacks a zone.
     """
 
@@ -52,23 +67,19 @@ def times_in(cells: list[TimeCell], zone: tzinfo | None, order: str, name: str, 
         parts.append(found)
     order = order_of([(cell.row, day) for cell, (day, _, _) in zip(cells, parts)], order, name) if cells else order
     readings = [printed_moment(dates_in(day)[order], clock, offset) for day, clock, offset in parts]
+    rows = [(cell.row, reading) for cell, reading in zip(cells, readings)]
+    zone, words = clock_of_table(zone, clocks, rows, name)
     for cell, reading in zip(cells, readings):
         if reading.zone is None and zone is None:
             raise refused(
                 cell, "The times carry no zone", "Name the table's zone, an IANA name such as Europe/Lisbon, or UTC"
             )
-    rows = [(cell.row, reading) for cell, reading in zip(cells, readings)]
     found = moments_of_series(rows, zone or UTC, name).moments
     return TimesRead(
         moments={cell.row: moment for cell, moment in zip(cells, found) if moment is not None},
         unsure=tuple(cell.row for cell, moment in zip(cells, found) if moment is None),
+        clock=words,
     )
-
-
-def zone_in_heading(heading: str) -> tzinfo | None:
-    """The zone that the heading of a column of times names: UTC, GMT, UTC+1; None where it names none."""
-    found = re.search(r"\b(UTC|GMT)( ?[+-] ?\d{1,2}(:?\d{2})?)?", heading, re.IGNORECASE)
-    return offset_zone(found.group(0)) if found else None
 
 
 def _parts(cell: TimeCell):  # noqa: ANN202  (date text, timedelta, zone or None; None where it is no moment)

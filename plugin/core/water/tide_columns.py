@@ -8,12 +8,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from itertools import islice
 
+from ..clock_labels import LabelledPlace, labels_in_heading, labels_in_line
 from ..errors import BadInputError
 from ..text_moments import dates_in, is_clock, is_plain_clock, moment_parts
 from ..text_table import TextRow, TextTable, is_missing
 
 ROLES = ("moment", "date", "time", "height", "kind", "skip")
 SAMPLE = 400
+MOST_CLOCKS = 4  # names of clocks in one column
 MOSTLY = 0.8  # share of a column's cells that make it what it is; the others are then named as wrong
 _NUMBER = re.compile(r"^([+-]?\d+(?:[.,]\d*)?|[+-]?[.,]\d+)\s*(m|ft|feet|foot|'|metres?|meters?)?$", re.I)
 _WATERS = {"h": True, "hw": True, "high": True, "hi": True, "l": False, "lw": False, "low": False, "lo": False}
@@ -26,7 +28,6 @@ _HEADINGS = (
 )
 _FEET = re.compile(r"(?:\b|_)(?:ft|feet|foot)\b", re.I)
 _METRES = re.compile(r"(?:\b|_)(?:m|met(?:re|er)s?)\b", re.I)
-_ZONE_WORD = re.compile(r"\b(?:UTC|GMT)(?:\s*[+-]\s*\d{1,2}(?::?\d\d)?)?(?![A-Za-z])")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -45,14 +46,14 @@ class Layout:
     """A table with its columns told apart.
 
     ``data`` are the rows from the first one that holds figures on; ``before`` those above it, headings among them.
-    ``zone`` is the zone that a heading names, "" for none.
+    ``clocks`` are the headings and lines that name the clock of the times, headings first.
     """
 
     table: TextTable
     columns: tuple[Column, ...]
     before: tuple[TextRow, ...]
     data: tuple[TextRow, ...]
-    zone: str = ""
+    clocks: tuple[LabelledPlace, ...] = ()
 
     def places(self, role: str) -> list[int]:
         """Columns of a role, counted from 0."""
@@ -94,8 +95,29 @@ def layout_of(tables: Sequence[TextTable], asked_columns: str, name: str) -> Lay
         columns = _as_asked(asked_columns, headings, width, name)
     else:
         columns = _guessed(sample, headings, width)
-    zones = {_ZONE_WORD.search(column.heading).group() for column in columns if _ZONE_WORD.search(column.heading)}
-    return Layout(table=best, columns=columns, before=before, data=data, zone=zones.pop() if len(zones) == 1 else "")
+    return Layout(
+        table=best, columns=columns, before=before, data=data, clocks=_clocks(best, before, data, columns, headings)
+    )
+
+
+def _clocks(
+    table: TextTable, before: Sequence[TextRow], data: Sequence[TextRow], columns: Sequence[Column], headings: list[str]
+) -> tuple[LabelledPlace, ...]:
+    """What headings of dates and times, titles, notes and whole columns such as EST, EDT say of the clock."""
+    found = [labels_in_heading(one.heading) for one in columns if one.role in ("moment", "date", "time")]
+    found += [labels_in_line(None, note) for note in table.notes]
+    lines = [row for row in (*before, *data) if row.number and list(row.cells) != headings and not _is_timed(row)]
+    found += [labels_in_line(row.number, ", ".join(filter(None, row.cells))) for row in lines]
+    for column in (one for one in columns if one.role == "skip"):
+        cells = dict.fromkeys(row.cell(column.number - 1) for row in data if _is_timed(row))
+        if 0 < len(cells) <= MOST_CLOCKS and all(labels_in_line(None, cell) for cell in cells):
+            labels = (label for cell in cells for label in labels_in_line(None, cell).labels)
+            found.append(LabelledPlace(words=f"column {column.number} '{column.heading}'", labels=tuple(labels)))
+    return tuple(dict.fromkeys(place for place in found if place is not None))
+
+
+def _is_timed(row: TextRow) -> bool:
+    return any(_senses(cell) & {"moment", "date", "time"} for cell in row.cells)
 
 
 def _senses(cell: str) -> set[str]:

@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime, timezone
+from datetime import datetime, timezone, tzinfo
 
+from ..clock_labels import LabelledPlace, is_steady, labels_in_heading, labels_in_line
 from ..errors import BadInputError
 from ..text_moments import dates_in, is_clock, moment_parts, offset_zone
 from ..text_table import TextRow, TextTable, is_missing
@@ -19,8 +20,7 @@ LARGEST_AMPLITUDE_M = 25.0
 SPEED_NEAR_DEG_H = 0.01
 ABOVE, NO_AMPLITUDE, NOT_KNOWN_AND_ZERO = "above the table", "no amplitude or phase", "not known, and of amplitude 0"
 _AMPLITUDE, _PHASE = re.compile(r"ampl|^h$|^a$", re.I), re.compile(r"phase|epoch|lag|kappa|^g$", re.I)
-_GREENWICH = re.compile(r"greenwich|\b(?:UTC|GMT)\b(?!\s*[+-])", re.I)
-ANY_DAY = datetime(2000, 1, 1, tzinfo=timezone.utc)
+ANY_DAY = datetime(2000, 1, 1, tzinfo=timezone.utc).replace(tzinfo=None)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -54,7 +54,7 @@ def read_constants(tables: Sequence[TextTable], asked: TidesAsked) -> TideReadin
         )
     before, rows = _split(table)
     columns = _columns(before, rows, _name_column(table), asked)
-    hours_east, clock_words = _clock(columns, asked)
+    hours_east, clock_words = _clock(columns, table, before, asked)
     skipped = [Skipped(row=row.number, reason=ABOVE) for row in before if row.number]
     constants: list[ConstantRow] = []
     mean_level_m = None
@@ -171,27 +171,53 @@ def _is_speed(cells: list[tuple[TextRow, tuple[float, str] | None]], name: int) 
     return bool(known) and all(abs(speed - value) < SPEED_NEAR_DEG_H for speed, (_name, value) in zip(speeds, known))
 
 
-def _clock(columns: _Columns, asked: TidesAsked) -> tuple[float, str]:
+def _clock(columns: _Columns, table: TextTable, before: Sequence[TextRow], asked: TidesAsked) -> tuple[float, str]:
     """Hours that the clock of the phases is ahead of UTC, and where that comes from."""
-    if asked.zone.strip():
-        zone = offset_zone(asked.zone)
-        if zone is None:
+    given, places = _given_zone(asked), _clocks(columns, table, before)
+    decided = next((place for place in places if place.zone() is not None and is_steady(place.zone())), None)
+    if given is None and not places and re.search("greenwich", columns.phase_heading, re.I):
+        return 0.0, "Greenwich, by a heading"
+    zone = given or (decided.zone() if decided else None)
+    if zone is None:
+        said = f"{places[0].words} says {places[0].text}" if places else "nothing says to which of them"
+        raise BadInputError(
+            layer=asked.name,
+            field="ZONE",
+            allowed=f"Phases belong to Greenwich and UTC or to a local clock of fixed offset, and {said}",
+            remedy="Give ZONE: UTC, or the fixed offset of the clock, such as UTC-8",
+        )
+    for place in places:
+        if not any(label.holds(ANY_DAY, zone) for label in place.labels):
             raise BadInputError(
                 layer=asked.name,
                 field="ZONE",
-                value=asked.zone,
-                allowed="Phases belong to UTC (Greenwich) or to a fixed offset",
-                remedy="Write UTC or for example UTC-8",
+                value=asked.zone.strip() or str(zone),
+                allowed=f"{place.words[:1].upper()}{place.words[1:]} says {place.text}, and {zone} is another clock",
+                remedy="Correct ZONE or that label",
             )
-        return zone.utcoffset(ANY_DAY).total_seconds() / 3600.0, f"of {asked.zone.strip()}, as given"
-    if _GREENWICH.search(columns.phase_heading):
-        return 0.0, "Greenwich, by a heading"
-    raise BadInputError(
-        layer=asked.name,
-        field="ZONE",
-        allowed="Nothing says whether the phases belong to Greenwich and UTC or to a local clock",
-        remedy="Give ZONE: UTC, or the fixed offset of the clock, such as UTC-8",
-    )
+    words = f"of {asked.zone.strip()}, as given" if given else f"of {decided.text}, by {decided.words}"
+    return zone.utcoffset(ANY_DAY).total_seconds() / 3600.0, words
+
+
+def _given_zone(asked: TidesAsked) -> tzinfo | None:
+    zone = offset_zone(asked.zone) if asked.zone.strip() else None
+    if asked.zone.strip() and zone is None:
+        raise BadInputError(
+            layer=asked.name,
+            field="ZONE",
+            value=asked.zone,
+            allowed="Phases belong to UTC (Greenwich) or to a fixed offset",
+            remedy="Write UTC or for example UTC-8",
+        )
+    return zone
+
+
+def _clocks(columns: _Columns, table: TextTable, before: Sequence[TextRow]) -> list[LabelledPlace]:
+    """What the heading of the phases, and titles and notes, say of their clock."""
+    lines = [row for row in before if row.number and columns.phase_heading not in row.cells]
+    found = [labels_in_heading(columns.phase_heading), *(labels_in_line(None, note) for note in table.notes)]
+    found += [labels_in_line(row.number, ", ".join(filter(None, row.cells))) for row in lines]
+    return [place for place in found if place is not None]
 
 
 def _amplitude_m(row: TextRow, columns: _Columns, asked: TidesAsked) -> float | None:

@@ -10,6 +10,7 @@ import numpy as np
 
 from ..clock_rows import RowMoments, moments_of_rows, moments_of_series
 from ..errors import BadInputError
+from ..table_clock import clock_of_table
 from ..text_moments import PrintedMoment, zone_in
 from ..text_table import tables_of
 from .height_curve import LONGEST_STEP_RATIO
@@ -61,7 +62,7 @@ def _read_heights(layout: Layout, asked: TidesAsked) -> TideReading:
         )
     printed, order = printed_rows(readings, asked)
     form = asked.form or _form_of(readings, printed, asked)
-    zone, zone_words = _zone_of(layout, readings, printed, asked)
+    zone, zone_words = _zone_of(layout, printed, asked)
     taken = {
         "separator": layout.table.separator,
         "columns": [
@@ -107,33 +108,23 @@ def _form_of(readings: Sequence[Reading], printed: Sequence[tuple[int, PrintedMo
     )
 
 
-def _zone_of(
-    layout: Layout, readings: Sequence[Reading], printed: Sequence[tuple[int, PrintedMoment]], asked: TidesAsked
-) -> tuple[tzinfo, str]:
-    """The zone of the clock readings and where it comes from; BadInputError where nothing says it."""
+def _zone_of(layout: Layout, printed: Sequence[tuple[int, PrintedMoment]], asked: TidesAsked) -> tuple[tzinfo, str]:
+    """The zone of the clock readings and where it comes from; BadInputError where nothing says it, or two things do."""
     given = zone_in(asked.zone) if asked.zone.strip() else None
-    if all(one.zone is not None for one in readings):
-        return given or readings[0].zone, "each row says its offset"
-    headed = zone_in(layout.zone) if layout.zone else None
-    when = printed[0][1].naive
-    if given is not None and headed is not None and given.utcoffset(when) != headed.utcoffset(when):
-        raise BadInputError(
-            layer=asked.name,
-            field="ZONE",
-            value=asked.zone,
-            allowed=f"A heading of the table says {layout.zone}",
-            remedy="Correct ZONE or leave it empty",
-        )
-    if headed is None and given is None:
-        raise BadInputError(
-            layer=asked.name,
-            row=next(one.row for one in readings if one.zone is None),
-            field="time",
-            value=f"{when:%Y-%m-%d %H:%M}",
-            allowed="Nothing in the table says which clock its times are read from",
-            remedy="Give ZONE: an IANA name such as Europe/Lisbon where its clock changes in summer, else UTC or UTC-8",
-        )
-    return (given, f"{asked.zone.strip()}, as given") if given else (headed, f"{layout.zone}, by a heading")
+    zone, words = clock_of_table(given, layout.clocks, printed, asked.name)
+    if zone is not None:
+        return zone, words
+    row, first = next(((row, one) for row, one in printed if one.zone is None), printed[0])
+    if first.zone is not None:
+        return first.zone, words
+    raise BadInputError(
+        layer=asked.name,
+        row=row,
+        field="time",
+        value=f"{first.naive:%Y-%m-%d %H:%M}",
+        allowed="Nothing in the table says which clock its times are read from",
+        remedy="Give ZONE: an IANA name such as Europe/Lisbon where its clock changes in summer, else UTC or UTC-8",
+    )
 
 
 def _rows(readings: Sequence[Reading], moments: RowMoments) -> list[HeightRow]:
