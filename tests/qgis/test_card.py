@@ -311,7 +311,7 @@ def test_the_sketch_does_not_look_past_the_cut_end_of_the_land(qgis_app):
     to_metres = QgsCoordinateTransform(
         QgsCoordinateReferenceSystem("EPSG:4326"), frame_of[0.05].crs(), QgsProject.instance()
     )
-    cut = {depth: to_metres.transform(lons[0], south - depth).y() for depth in bands}
+    cut = {depth: to_metres.transform(west, south - depth).y() for depth in bands}
     assert shown[0.05] > cut[0.05]
     assert shown[0.0008] == pytest.approx(cut[0.0008], abs=2.0) and shown[0.0008] > shown[0.05] + 20.0
     assert frame_of[0.0008].extent().height() == pytest.approx(frame_of[0.05].extent().height())
