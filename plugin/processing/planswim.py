@@ -13,6 +13,7 @@ from qgis.core import (
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
     QgsProcessingOutputNumber,
+    QgsProcessingParameterDefinition,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
@@ -97,7 +98,7 @@ class PlanSwim(QgsProcessingAlgorithm):
             "Swims a route leaving at one moment, leg by leg, in the stream as it changes: the heading to hold on each "
             "leg, minutes, the track really swum and what it meets (channels, closed areas, land, darkness, depth, "
             "the swimmer's limits).\n\n"
-            "Plan: a plan's GeoPackage. A layer given below stands in for the plan's own.\n"
+            "Plan: a plan's GeoPackage. A layer given under the advanced parameters stands in for the plan's own.\n"
             "Departure: ISO 8601, such as 2027-06-05T10:00; without an offset it is read in the plan's zone.\n"
             "Pace: through the water, m/s; overrides the swimmer's.\n"
             "Headings: one for the whole leg, solved so that the track ends on the mark; a new one every so many "
@@ -111,8 +112,6 @@ class PlanSwim(QgsProcessingAlgorithm):
 
     def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
         self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg", optional=True))
-        for name, label, kind in SOURCES:
-            self.addParameter(QgsProcessingParameterFeatureSource(name, self._tr(label), [kind], optional=True))
         self.addParameter(QgsProcessingParameterString("ROUTE", self._tr("Name of the route"), optional=True))
         self.addParameter(QgsProcessingParameterString("DEPART", self._tr("Departure (date and time)")))
         self.addParameter(QgsProcessingParameterString("SWIMMER", self._tr("Name of the swimmer"), optional=True))
@@ -129,6 +128,11 @@ class PlanSwim(QgsProcessingAlgorithm):
                 "HEADING_EVERY", self._tr("New heading every (min)"), integer, 10, minValue=1, maxValue=120
             )
         )
+        for name, label, kind in SOURCES:
+            layer = QgsProcessingParameterFeatureSource(name, self._tr(label), [kind], optional=True)
+            # A plan has them all: only who has none, or wants another layer for once, looks further down.
+            layer.setFlags(layer.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
+            self.addParameter(layer)
         for name, label, kind in SINKS:
             self.addParameter(QgsProcessingParameterFeatureSink(name, self._tr(label), kind, optional=True))
         for name, label, ending in FILES:

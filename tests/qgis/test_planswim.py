@@ -65,8 +65,8 @@ from tideleg.processing.planswim import PlanSwim
 from tideleg.processing.provider import TidelegProvider
 
 NAMES = (
-    "PLAN ROUTES MARKS CHANNELS CLOSED_AREAS LAND DEPTH_CONTOURS SOUNDINGS TIDES STREAM_STATIONS STREAM_RATES ROUTE "
-    "DEPART SWIMMER PACE HEADING_MODE HEADING_EVERY LEGS TRACK FLAGS STOPS REPORT GPX CARD CSV"
+    "PLAN ROUTE DEPART SWIMMER PACE HEADING_MODE HEADING_EVERY ROUTES MARKS CHANNELS CLOSED_AREAS LAND DEPTH_CONTOURS "
+    "SOUNDINGS TIDES STREAM_STATIONS STREAM_RATES LEGS TRACK FLAGS STOPS REPORT GPX CARD CSV"
 ).split()
 GIVEN = {
     "ROUTES": "routes",
@@ -133,6 +133,7 @@ def test_parameters_are_the_agreed_ones_and_only_the_departure_is_needed(qgis_ap
     assert list(parameters) == NAMES
     needed = [name for name, one in parameters.items() if not one.flags() & one.Flag.FlagOptional]
     assert [name for name in needed if parameters[name].defaultValue() is None] == ["DEPART"]
+    assert [name for name, one in parameters.items() if one.flags() & one.Flag.FlagAdvanced] == list(GIVEN)
     assert parameters["HEADING_MODE"].defaultValue() == 0
     assert len(parameters["HEADING_MODE"].options()) == 3
     assert set(NAMES[-8:]) <= {output.name() for output in algorithm.outputDefinitions()}
