@@ -8,11 +8,13 @@ from pathlib import Path
 from bay_frame import LATITUDE_DEG, LONGITUDE_DEG, NOTICE
 from qgis.core import (
     QgsCoordinateReferenceSystem,
+    QgsCoordinateTransform,
     QgsGeometry,
     QgsLabelBlockingRegion,
     QgsMapLayer,
     QgsMapRendererParallelJob,
     QgsMapSettings,
+    QgsProject,
     QgsRectangle,
     QgsVectorLayerSimpleLabeling,
 )
@@ -27,20 +29,23 @@ SIZE = QSize(1880, 1528)
 DPI = 125
 BANNER_HEIGHT = 74
 LABEL_GAP_MM = 1.3
+TRACK_MARGIN_M = 120.0
 
 
 def draw_chart(layers: Iterable[QgsMapLayer], path: Path, title: str) -> Path:
-    """Draw the layers (first on top) over the bay's middle part; raises OSError when the file cannot be written."""
+    """Draw the layers (first on top) over the bay's middle part and all of the track.
+
+    Raises OSError when the file cannot be written.
+    """
     settings = QgsMapSettings()
-    local = f"+proj=tmerc +lat_0={LATITUDE_DEG} +lon_0={LONGITUDE_DEG} +k=1 +datum=WGS84 +units=m +type=crs"
-    settings.setDestinationCrs(QgsCoordinateReferenceSystem.fromProj(local))
+    settings.setDestinationCrs(bay_crs())
     layers = list(layers)
     for rank, layer in enumerate(layers):
         _rank_labels(layer, max(1, 10 - rank))
     settings.setLayers(layers)
     settings.setOutputSize(SIZE)
     settings.setOutputDpi(DPI)
-    settings.setExtent(VIEW_M)
+    settings.setExtent(view_of(layers))
     settings.setBackgroundColor(SEA)
     settings.setLabelBlockingRegions([_blocked(settings, area) for area in (_banner(), _corner())])
     job = QgsMapRendererParallelJob(settings)
@@ -51,6 +56,26 @@ def draw_chart(layers: Iterable[QgsMapLayer], path: Path, title: str) -> Path:
     if not picture.save(str(path), "PNG"):
         raise OSError(f"The picture could not be written to {path}.")
     return path
+
+
+def bay_crs() -> QgsCoordinateReferenceSystem:
+    """Metres east and north of the bay's middle."""
+    local = f"+proj=tmerc +lat_0={LATITUDE_DEG} +lon_0={LONGITUDE_DEG} +k=1 +datum=WGS84 +units=m +type=crs"
+    return QgsCoordinateReferenceSystem.fromProj(local)
+
+
+def view_of(layers: Iterable[QgsMapLayer]) -> QgsRectangle:
+    """The bay's middle part, grown in its own proportions until all of the track stands clear of title and key."""
+    view = QgsRectangle(VIEW_M)
+    for layer in (layer for layer in layers if layer.name() == "track"):
+        to_view = QgsCoordinateTransform(layer.crs(), bay_crs(), QgsProject.instance())
+        swum = to_view.transformBoundingBox(layer.extent())
+        swum.grow(TRACK_MARGIN_M)
+        view.combineExtentWith(swum)
+    scale = max(view.width() / VIEW_M.width(), view.height() / VIEW_M.height())
+    width, height = scale * VIEW_M.width(), scale * VIEW_M.height()
+    # What is too much goes to the west and the north: in the south land ends, in the east lies what made it grow.
+    return QgsRectangle(view.xMaximum() - width, view.yMinimum(), view.xMaximum(), view.yMinimum() + height)
 
 
 def _blocked(settings: QgsMapSettings, area: QRectF) -> QgsLabelBlockingRegion:
@@ -99,22 +124,25 @@ def _banner() -> QRectF:
 
 
 def _corner() -> QRectF:
-    return QRectF(SIZE.width() - 530.0, SIZE.height() - 262.0, 510.0, 242.0)
+    return QRectF(SIZE.width() - 530.0, SIZE.height() - 298.0, 510.0, 278.0)
 
 
 def _font(pixels: int, *, bold: bool = False) -> QFont:
-    font = QFont()
+    font = QFont("Sans Serif")  # no family at all is a family of symbols on some machines
+    font.setStyleHint(QFont.StyleHint.SansSerif)
     font.setPixelSize(pixels)
     font.setBold(bold)
     return font
 
 
 def _write_key(painter: QPainter) -> None:
-    """What the two lines of each leg mean."""
+    """What the lines of a leg mean."""
     left, top = _corner().left() + 24.0, _corner().top() + 30.0
     thick = QPen(QColor(SWUM), 5.0)
+    dots = QPen(QColor(SWUM), 3.0, Qt.PenStyle.DotLine)
     dashes = QPen(INK, 2.0, Qt.PenStyle.DashLine)
-    for number, (pen, words) in enumerate(((thick, "Predicted track"), (dashes, "Straight leg: heading, minutes"))):
+    lines = ((thick, "Predicted track"), (dots, "Leg that cannot be swum"), (dashes, "Straight leg: heading, minutes"))
+    for number, (pen, words) in enumerate(lines):
         y = top + 36.0 * number
         painter.setPen(pen)
         painter.drawLine(QPointF(left, y), QPointF(left + 80.0, y))

@@ -160,12 +160,17 @@ def chart_layers(plan: Path, folder: Path, route: str) -> list[QgsMapLayer]:
     return shown
 
 
+def chart_title(report: Report) -> str:
+    """The route, and with it that it cannot be swum: a picture travels without its report."""
+    return report["route"] if report["feasible"] else f"{report['route']} - NOT FEASIBLE at this hour"
+
+
 def one_swim(plan: Path, route: str, folder: Path) -> None:
     """Plan one route, print what it says, and make its pictures."""
     say(f"planning {route}")
     report = plan_swim(plan, route, folder)
     picture_of_card(folder / "card.pdf")
-    draw_chart(chart_layers(plan, folder, route), folder / "map.png", route)
+    draw_chart(chart_layers(plan, folder, route), folder / "map.png", chart_title(report))
     print(
         "\n"
         + "\n".join([*headline(report), "", *legs_table(report), "", *stop_lines(report), "", *flag_sentences(report)])

@@ -6,15 +6,26 @@ import datetime as dt
 import textwrap
 from typing import Any
 
+from make_bay import plugin_on_path
+
+plugin_on_path()
+
+from tideleg.core.results.card import clock_up, whole_minutes  # noqa: E402
+
 Report = dict[str, Any]
 
 WIDTH = 110
-COLUMNS = ("leg", "from", "to", "dist m", "track T", "steer", "stream", "min", "leave", "arrive", "bow m")
+COLUMNS = ("leg", "from", "to", "dist m", "bearing T", "steer", "stream", "min", "leave", "arrive", "bow m")
 SEVERITY_WORDS = {"stop": "STOP", "warn": "Mind", "note": "Note"}
 
 
 def _clock(iso: str | None) -> str:
-    return dt.datetime.fromisoformat(iso).strftime("%H:%M") if iso else "-"
+    """As the card has it, so that the two agree."""
+    return clock_up(dt.datetime.fromisoformat(iso)) if iso else "-"
+
+
+def _minutes(minutes: float | None) -> str:
+    return "-" if minutes is None else whole_minutes(minutes)
 
 
 def _number(value: float | None, form: str) -> str:
@@ -31,17 +42,20 @@ def _leg_cells(leg: Report) -> tuple[str, ...]:
         leg["to"],
         _number(leg["distance_m"], ".0f"),
         _number(leg["bearing_true_deg"], "03.0f"),
-        leg["card_heading"] or "none",
+        (leg["card_heading"] or "none") if leg["feasible"] else "not swimmable",
         stream,
-        _number(leg["minutes"], ".0f"),
-        _clock(leg["depart"]),
-        _clock(leg["arrive"]),
-        _number(leg["off_line_m"], ".0f"),
+        *(_swum_cells(leg) if leg["feasible"] else ("-", "-", "-", "-")),
     )
 
 
+def _swum_cells(leg: Report) -> tuple[str, ...]:
+    """Minutes, times and bow: of a leg that cannot be swum they would be a promise."""
+    times = (_minutes(leg["minutes"]), _clock(leg["depart"]), _clock(leg["arrive"]))
+    return (*times, _number(leg["off_line_m"], ".0f"))
+
+
 def legs_table(report: Report) -> list[str]:
-    """The legs in columns, then the reason of each leg that cannot be swum."""
+    """The legs in columns, then the reason of each leg that cannot be swum and what that means for those behind it."""
     rows = [COLUMNS, *(_leg_cells(leg) for leg in report["legs"])]
     widths = [max(len(row[column]) for row in rows) for column in range(len(COLUMNS))]
     left = {"from", "to", "steer", "stream"}
@@ -53,6 +67,8 @@ def legs_table(report: Report) -> list[str]:
     for leg in report["legs"]:
         if not leg["feasible"]:
             lines += _paragraph(f"Leg {leg['number']} cannot be swum: ", leg["reason"] or "no reason was given")
+            if leg is not report["legs"][-1]:
+                lines += _paragraph("", f"What follows is true only if leg {leg['number']} could be swum.")
     return lines
 
 
@@ -79,15 +95,16 @@ def flag_sentences(report: Report) -> list[str]:
 def headline(report: Report) -> list[str]:
     """Who, when, how far and whether it can be swum at all."""
     start = dt.datetime.fromisoformat(report["depart"])
-    can = "every leg can be swum" if all(leg["feasible"] for leg in report["legs"]) else "NOT FEASIBLE at this hour"
+    every_leg = all(leg["feasible"] for leg in report["legs"])
+    can = "NOT FEASIBLE at this hour" if not report["feasible"] else "every leg can be swum"
     if any(flag["severity"] == "stop" for flag in report["flags"]):
         can += ", see STOP below"
     variation = report["variation_deg"]
     turned = f"variation {abs(variation):.1f} {'E' if variation >= 0 else 'W'}"
     lines = [f"{report['route']} - {report['swimmer']}, leaving {start:%A %d %B %Y %H:%M} ({report['zone']})"]
     swum = f"{report['total_m']:.0f} m in all; {can}; {turned} ({report['variation_model']})"
-    if report["arrive"]:
-        swum = f"home {_clock(report['arrive'])}, {_number(report['swim_min'], '.0f')} min swimming, {swum}"
+    if report["arrive"] and every_leg:
+        swum = f"home {_clock(report['arrive'])}, {_minutes(report['swim_min'])} min swimming, {swum}"
     return [*lines, swum[0].upper() + swum[1:] + "."]
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+import re
 import sys
 from itertools import pairwise
 from pathlib import Path
@@ -12,7 +13,7 @@ import numpy as np
 import pytest
 from osgeo import ogr
 from pyproj import Geod
-from qgis.core import QgsApplication, QgsGeometry, QgsVectorLayer
+from qgis.core import QgsApplication, QgsCoordinateTransform, QgsGeometry, QgsProject, QgsVectorLayer
 from qgis.PyQt.QtGui import QColor, QImage
 
 SAMPLE_FOLDER = Path(__file__).resolve().parents[2] / "sample_layers"
@@ -380,3 +381,46 @@ def test_the_words_say_legs_stops_and_flags(planned):
         "Elbow North",
     ]
     assert flag_sentences(report)[0].startswith("  STOP: ")
+
+
+def test_the_table_has_the_times_and_minutes_of_the_card(planned):
+    from demo_words import headline, legs_table
+
+    report, folder = planned["Inner reef and home"]
+    with open(folder / "marks.gpx", encoding="utf-8") as gpx:
+        said = re.findall(r"<cmt>(\d{3}M) (\d+)min leave (\d\d:\d\d) arrive (\d\d:\d\d)", gpx.read())
+    rows = legs_table(report)[2:]
+    assert len(said) == len(rows) == 3
+    for row, words in zip(rows, said):
+        assert all(word in row.split() for word in words), (row, words)
+    assert headline(report)[1].startswith(f"Home {said[-1][-1]}, ")
+    assert " bearing T " in legs_table(report)[0] and "track" not in legs_table(report)[0]
+
+
+def test_a_leg_that_cannot_be_swum_has_no_heading_and_no_times_in_the_table(planned):
+    from demo_words import headline, legs_table
+
+    report, _ = planned["Round by the Spindle"]
+    [row] = [line for line in legs_table(report) if line.split()[:1] == ["3"]]
+    assert report["legs"][2]["card_heading"]  # the report has what the leg would need
+    assert "not swimmable" in row and not re.search(r"\d{3}M|\d\d:\d\d", row)
+    assert "Home" not in headline(report)[1]
+    assert "only if leg 3 could be swum" in "\n".join(legs_table(report))
+
+
+def test_the_chart_of_the_outer_route_shows_all_of_its_track_and_says_it_is_not_feasible(package, planned):
+    report, folder = planned["Round by the Spindle"]
+    assert demo.chart_title(report) == "Round by the Spindle - NOT FEASIBLE at this hour"
+    assert demo.chart_title(planned["Inner reef and home"][0]) == "Inner reef and home"
+    layers = demo.chart_layers(package, folder, "Round by the Spindle")
+    [track] = [layer for layer in layers if layer.name() == "track"]
+    view = chart_picture.view_of(layers)
+    to_view = QgsCoordinateTransform(track.crs(), chart_picture.bay_crs(), QgsProject.instance())
+    swum = to_view.transformBoundingBox(track.extent())
+    assert not chart_picture.VIEW_M.contains(swum)
+    assert view.contains(swum) and view.contains(chart_picture.VIEW_M)
+    assert view.width() / view.height() == pytest.approx(chart_picture.VIEW_M.width() / chart_picture.VIEW_M.height())
+
+
+def test_the_letters_of_the_chart_have_a_family():
+    assert chart_picture._font(20).family() == "Sans Serif"
