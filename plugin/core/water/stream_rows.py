@@ -13,6 +13,7 @@ from ..errors import BadInputError, SwimPlanError
 from ..quantities import M_S_PER_KNOT
 from ..text_table import TextRow, TextTable
 from .constituents import standard_name
+from .heading_words import tide_in
 from .stream_cells import coordinate_in, direction_in, hour_in, is_blank, number_in
 from .stream_columns import KNOTS_PER, Columns
 from .stream_times import TimeCell, times_in
@@ -155,6 +156,7 @@ def hourly_rows(reader: RowReader) -> Iterator[TextPlanRow]:
     spring = next((role for role in ("spring", "at_95", "rate") if reader.has(role)), "")
     neap = next((role for role in ("neap", "at_45") if reader.has(role)), "")
     taken: dict[int, int] = {}
+    _note_reference(reader, None, tide_in(reader.columns.heading("hour")))
     for row in reader.rows:
         hour = reader.value(row, "hour", hour_in)
         if hour is None:
@@ -280,7 +282,7 @@ def _check_drift(reader: RowReader, row: TextRow, values: dict[str, Any]) -> Non
         raise reader.refused(row, "end_lon", f"{error.asked}. {error.allowed}", error.remedy) from error
 
 
-def _note_reference(reader: RowReader, row: TextRow, named: str) -> None:
+def _note_reference(reader: RowReader, row: TextRow | None, named: str) -> None:
     if named and reader.reference and named != reader.reference:
         raise reader.refused(row, "hour", f"The table counts its hours from {reader.reference}", "Correct REFERENCE")
     reader.reference = reader.reference or named

@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator
 from ..errors import BadInputError, SwimPlanError
 from ..text_table import TextTable, tables_of
 from .constituents import standard_name
+from .heading_words import check_headings
 from .stream_asked import GUESS, StreamAsked, StreamReading
 from .stream_blocks import Block, asked_of, blocks_of
 from .stream_cells import hour_in
@@ -93,6 +94,8 @@ def _read_block(block: Block, asked: StreamAsked) -> Iterator[StreamReading]:
 
 def _table_reading(block: Block, asked: StreamAsked, form: str) -> StreamReading:
     table, columns, form = _understood(tables_of(block.text(), asked.name), form, asked.name)
+    roles = {place: role for role, place in columns.places.items()}
+    check_headings(columns.headings, roles, form, table.rows[0].number, asked.name)
     _check_columns(columns, form, asked.name)
     _check_widths(table, asked.name)
     reader = RowReader(
