@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone, tzinfo
@@ -14,6 +15,7 @@ from .errors import NaiveTimeError, SwimPlanError
 from .vendored import add_vendor_folder
 
 UTC = timezone.utc
+_DATE_AND_TIME = re.compile(r"^\d{4}-?\d{2}-?\d{2}[T ]\d{2}")  # a date alone would be a swim at midnight
 
 
 @lru_cache(maxsize=64)
@@ -69,16 +71,22 @@ def local_moment(naive: datetime, zone: tzinfo) -> datetime:
 def moment_from_text(text: str, zone: tzinfo) -> datetime:
     """An aware moment from ISO 8601; without an offset the reading is taken in ``zone``."""
     trimmed = text.strip()
+    if not _DATE_AND_TIME.match(trimmed):
+        raise _unreadable(text)
     normal = trimmed[:-1] + "+00:00" if trimmed.endswith(("Z", "z")) else trimmed
     try:
         moment = datetime.fromisoformat(normal)
     except ValueError as error:
-        raise SwimPlanError(
-            asked=f"Got {text!r} for a date and time",
-            allowed="Times are ISO 8601",
-            remedy="Write it like 2027-06-05T10:00 or 2027-06-05T10:00+01:00",
-        ) from error
+        raise _unreadable(text) from error
     return local_moment(moment, zone) if moment.tzinfo is None else moment
+
+
+def _unreadable(text: str) -> SwimPlanError:
+    return SwimPlanError(
+        asked=f"Got {text!r} for a date and time",
+        allowed="Times are ISO 8601, date and time of day",
+        remedy="Write it like 2027-06-05T10:00 or 2027-06-05T10:00+01:00",
+    )
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -37,7 +37,8 @@ def variation_at(lon: float, lat: float, date: datetime, *, height_km: float = 0
 
     Source: WMM2025 through pygeomag; the model's own error is about 0.3-0.5 degree, more near the magnetic poles.
     """
-    year = decimal_year(aware(date))
+    # A year far off would overflow on its way to UTC.
+    year = decimal_year(aware(date)) if FIRST_YEAR - 1.0 <= date.year <= END_YEAR + 1.0 else float(date.year)
     if not FIRST_YEAR <= year < END_YEAR:
         raise OutsideModelError(
             asked=f"Asked for the magnetic variation on {date:%Y-%m-%d}",

@@ -57,3 +57,18 @@ def without_fillers(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings
         wild += int(here.sum())
     if wild:
         warnings.append(f"Stream model '{row.name}': {wild} values above {FASTEST_M_S:g} m/s were taken as unknown.")
+
+
+def without_still_places(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings: list[str]) -> None:
+    """Make unknown, in place, where nothing ever moves: rasters fill land with zeros, and water is never so still."""
+    if len(east) < 2:
+        return
+    still = np.ones(east.shape[1:], dtype=bool)
+    for u, v in zip(east, north):
+        still &= (u == 0.0) & (v == 0.0)
+    if still.any():
+        east[:, still] = north[:, still] = np.nan
+        warnings.append(
+            f"Stream model '{row.name}': {int(still.sum())} places with no stream at any time were taken as land, "
+            "unknown."
+        )

@@ -12,7 +12,7 @@ from ..core.water.grid_stream import PlaneMap, RasterStream
 from .model_places import ModelPlaces, box_lattice, turn_true
 from .model_row import ModelRow
 from .model_times import check_size, model_times_s, needed_steps
-from .model_units import refuse_wind, speed_factor, without_fillers
+from .model_units import refuse_wind, speed_factor, without_fillers, without_still_places
 from .raster_bands import EAST_NAMES, NORTH_NAMES, Component, component
 
 MARGIN_M = 500.0
@@ -43,6 +43,7 @@ def raster_stream(
         u[place] = window.read(first, step) * factors[0]
         v[place] = window.read(second, step) * factors[1]
     without_fillers(row, u, v, warnings)
+    without_still_places(row, u, v, warnings)
     if not (first.is_true and second.is_true):
         window.turn_true(u, v)
     return RasterStream(place=window.place, times_s=times[steps], east_m_s=u, north_m_s=v, name=row.name)

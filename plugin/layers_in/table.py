@@ -30,6 +30,7 @@ from .moments import utc_moment
 from .whole_shapes import whole_shapes
 
 PLAN_CRS = "EPSG:4326"
+LEAST_DATE_LINE_JUMP_DEG = 350.0
 UNDEFINED = ("Undefined geographic SRS", "Undefined Cartesian SRS", "Undefined SRS")  # a GeoPackage's words for none
 # Fields that may hold empty values but must be there: a layer without them is another layer.
 NEEDED = {
@@ -163,7 +164,24 @@ class Table:
                 "Longitudes lie within 360 and latitudes within 90 degrees",
                 "Check the layer's coordinate reference system, longitude before latitude",
             )
+        self._check_edges(ring, row)
         return ring
+
+    def _check_edges(self, ring: np.ndarray, row: int) -> None:
+        """Refuse an edge of which nobody can tell which way round the Earth it runs.
+
+        A jump of nearly 360 degrees is a step over the date line.
+        """
+        jumps = np.abs(np.diff(ring[:, 0]))
+        wide = jumps[(jumps > 180.0) & ((jumps < LEAST_DATE_LINE_JUMP_DEG) | (jumps > 359.999))]
+        if len(wide):
+            raise self.refused(
+                row,
+                "geometry",
+                f"an edge of {wide[0]:g} degrees of longitude",
+                "Edges span less than half the Earth",
+                "Add vertices along the edge, or clip the layer to the area of the plan",
+            )
 
     def _values(self, feature: QgsFeature) -> dict[str, Any]:
         return {field.name: self._value(feature, field) for field in self._spec.fields}

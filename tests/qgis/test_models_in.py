@@ -337,15 +337,25 @@ def test_a_grib_of_currents_is_read_by_its_own_names_and_times(tmp_path: Path) -
 
 def test_a_global_raster_is_read_across_its_seam(tmp_path: Path) -> None:
     lon, lat = np.arange(-180.0, 180.0, 0.5), np.arange(-2.0, 2.01, 0.5)
-    column = np.broadcast_to(np.sin(np.radians(lon)), (2, len(lat), len(lon)))
+    column = np.broadcast_to(np.cos(np.radians(lon)), (2, len(lat), len(lon)))
     netcdf_raster(tmp_path / "r.nc", lon, lat, [0.0, 1.0], column, 0.0 * column)
     frame = LocalFrame(lon=179.9, lat=0.2)
     (model,), _ = read(tmp_path, [{"path": "r.nc", "kind": "raster"}], frame=frame)
     x = np.linspace(-2000.0, 2000.0, 9)
     sample = model.at(x, 0.0, 0.0)
     assert (sample.status == KNOWN).all()
-    expected = np.sin(np.radians(frame.to_lonlat(np.column_stack([x, 0.0 * x]))[:, 0]))
+    expected = np.cos(np.radians(frame.to_lonlat(np.column_stack([x, 0.0 * x]))[:, 0]))
     np.testing.assert_allclose(sample.east_m_s, expected, atol=1.1e-3)
+
+
+def test_places_where_a_raster_never_moves_are_land_and_said_so(tmp_path: Path) -> None:
+    lon, lat = np.arange(-0.1, 0.101, 0.01), np.arange(-0.1, 0.101, 0.01)
+    east = np.broadcast_to(np.where(lon < 0.0, 0.0, 0.5), (2, len(lat), len(lon)))
+    netcdf_raster(tmp_path / "r.nc", lon, lat, [0.0, 1.0], east, 0.0 * east)
+    (model,), warnings = read(tmp_path, [{"path": "r.nc", "kind": "raster"}], frame=LocalFrame(lon=0.0, lat=0.0))
+    sample = model.at(np.array([-3000.0, 3000.0]), 0.0, 0.0)
+    assert np.isnan(sample.east_m_s[0]) and sample.east_m_s[1] == pytest.approx(0.5, abs=1e-3)
+    assert any("taken as land" in warning for warning in warnings)
 
 
 def utm_bands() -> tuple[np.ndarray, tuple[float, ...]]:

@@ -2,13 +2,28 @@
 
 from __future__ import annotations
 
+import json
 from pathlib import Path
 
 import processing
 import pytest
 from osgeo import gdal, ogr
 from qgis.core import QgsApplication, QgsProcessingException, QgsProcessingFeedback, QgsVectorLayer
-from swims import DAY, LAT, LON, add_constant_stream, add_route, add_swimmer, moved, new_plan, point, swim, swum, utc
+from swims import (
+    DAY,
+    LAT,
+    LON,
+    add_constant_stream,
+    add_route,
+    add_swimmer,
+    box,
+    moved,
+    new_plan,
+    point,
+    swim,
+    swum,
+    utc,
+)
 from tideleg.plan_package.store import append_rows
 from tideleg.processing.provider import TidelegProvider
 
@@ -132,3 +147,26 @@ def test_a_sailing_may_be_written_with_or_without_seconds_or_day(plan: Path, tmp
     report = swum(plan, tmp_path, ROUTE="Out", DEPART=DEPART)
     (flag,) = [flag for flag in report["flags"] if flag["kind"] == "channel"]
     assert flag["severity"] == "stop" and "10:05" in flag["message"]
+
+
+def test_a_ferry_that_sails_while_the_swimmer_stays_in_its_track_stops_the_plan(plan: Path, tmp_path: Path) -> None:
+    mark = moved(400.0, 0.0)
+    add_route(plan, "Stay", HOME, mark, HOME)
+    append_rows(plan, "marks", [(point(mark), {"name": "In it", "kind": "mark", "stay_min": 60.0})])
+    append_rows(plan, "channels", [(box(300.0, -200.0, 500.0, 200.0), {"name": "F", "kind": "ferry", "flow_deg": 0.0})])
+    asked = {"channel": "F", "time": "10:45", "clear_before_min": 5.0, "clear_after_min": 5.0}
+    append_rows(plan, "ferries", [(None, asked)])
+    report = swum(plan, tmp_path, ROUTE="Stay", DEPART=DEPART)
+    assert not report["feasible"]
+    assert any(flag["severity"] == "stop" and "10:45" in flag["message"] for flag in report["flags"])
+
+
+def test_an_edge_over_half_the_earth_is_refused_not_drawn_the_wrong_way_round(plan: Path, tmp_path: Path) -> None:
+    for west, east in ((-60.0, 150.0), (-180.0, 180.0)):
+        wide = tmp_path / "wide.geojson"
+        corners = [[west, 30.0], [east, 30.0], [east, 60.0], [west, 60.0], [west, 30.0]]
+        shape = {"type": "Polygon", "coordinates": [corners]}
+        feature = {"type": "Feature", "properties": {"name": "all", "rule": "no_entry"}, "geometry": shape}
+        wide.write_text(json.dumps({"type": "FeatureCollection", "features": [feature]}), encoding="utf-8")
+        ran = swim(plan, tmp_path, DEPART=DEPART, CLOSED_AREAS=str(wide))
+        assert not ran.ok and "degrees of longitude" in ran.said and "row" in ran.said

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from dataclasses import dataclass
-from datetime import date, datetime, time, timedelta, tzinfo
+from datetime import date, datetime, time, timedelta, timezone, tzinfo
 
 from ..clock import aware, moment_from_text
 from ..errors import SwimPlanError
@@ -39,7 +39,8 @@ class InForce:
         if isinstance(self.start or self.end, tuple):
             return any(self._holds_day_of_year((day.month, day.day)) for day in days)
         if isinstance(self.start or self.end, datetime):
-            return (self.start is None or last >= self.start) and (self.end is None or first <= self.end)
+            starts = self.start is None or _utc(last) >= _utc(self.start)
+            return starts and (self.end is None or _utc(first) <= _utc(self.end))
         return any((self.start is None or day >= self.start) and (self.end is None or day <= self.end) for day in days)
 
     def _overlaps_clock(self, first: datetime, last: datetime, zone: tzinfo) -> bool:
@@ -47,8 +48,9 @@ class InForce:
         for shift in range(-1, (last.date() - first.date()).days + 1):
             day = first.date() + timedelta(days=shift)
             opens = datetime.combine(day, start, tzinfo=zone)
-            closes = datetime.combine(day + timedelta(days=1 if end <= start else 0), end, tzinfo=zone)
-            if first <= closes and last >= opens:
+            # An hour that comes twice is closed both times: the rule ends with the second one.
+            closes = datetime.combine(day + timedelta(days=1 if end <= start else 0), end, tzinfo=zone).replace(fold=1)
+            if _utc(first) <= _utc(closes) and _utc(last) >= _utc(opens):
                 return True
         return False
 
@@ -96,13 +98,21 @@ def sailing_from_text(text: str, zone: tzinfo) -> time | datetime:
 def sailings_between(sailing: time | datetime, first: datetime, last: datetime, zone: tzinfo) -> list[datetime]:
     """The moments of a sailing within a span of aware moments."""
     if isinstance(sailing, datetime):
-        return [sailing] if first <= sailing <= last else []
+        return [sailing] if _utc(first) <= _utc(sailing) <= _utc(last) else []
     day, end = first.astimezone(zone).date(), last.astimezone(zone).date()
-    found = []
+    found = {}
     while day <= end:
-        found.append(datetime.combine(day, sailing, tzinfo=zone))
+        # A clock time that comes twice is a sailing twice: nobody knows which the timetable means.
+        for fold in (0, 1):
+            moment = datetime.combine(day, sailing, tzinfo=zone).replace(fold=fold)
+            found[_utc(moment)] = moment
         day += timedelta(days=1)
-    return [moment for moment in found if first <= moment <= last]
+    return [moment for utc, moment in sorted(found.items()) if _utc(first) <= utc <= _utc(last)]
+
+
+def _utc(moment: datetime) -> datetime:
+    """Moments of one zone compare by their clocks, an hour wrong over a change of them; in UTC they do not."""
+    return moment.astimezone(timezone.utc)
 
 
 def _parsed(text: str | None, zone: tzinfo) -> time | tuple[int, int] | date | datetime | None:

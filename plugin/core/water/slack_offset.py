@@ -45,7 +45,8 @@ class SlackOffsetStream:
             spring_m_s, neap_m_s, np.abs(np.diff(tide.heights_m)), spring_range_m, neap_range_m
         )
         self._status = np.where(doubtful, EXTRAPOLATED, KNOWN)
-        self._whole = np.diff(tide.times_s) <= LONGEST_GAP_S
+        # Two waters of one kind have lost the one between them: what runs there is not known.
+        self._whole = (np.diff(tide.times_s) <= LONGEST_GAP_S) & (tide.is_high[1:] != tide.is_high[:-1])
 
     def at(self, t_s: ArrayLike) -> StreamSample:
         """Stream at times in seconds from the plan's start (any shape), unknown outside the waters of the table."""

@@ -38,8 +38,10 @@ def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[
         message = f"The straight line of leg {leg.number} crosses the {_words(channel)}; the leg is not timed."
         return stretch_flag(request, leg, start, end, severity="warn", message=message, **about)
     crossing = _crossing(request, leg, channel, stretch, part)
-    severity, sentences, brief = _judged(request, channel, crossing, leg.time_at(start), leg.time_at(end))
-    if end == len(leg.xy_m) - 1.0 and leg.stay_until_s > leg.t_s[-1]:
+    stays = end == len(leg.xy_m) - 1.0 and leg.stay_until_s > leg.t_s[-1]
+    until_s = leg.stay_until_s if stays else leg.time_at(end)
+    severity, sentences, brief = _judged(request, channel, crossing, leg.time_at(start), leg.time_at(end), until_s)
+    if stays:
         minutes = (leg.stay_until_s - leg.t_s[-1]) / 60.0
         sentences.append(f"{leg.end_name} lies in it: you would stay {minutes:.0f} min among the boats.")
         severity = "stop" if severity == "stop" else "warn"
@@ -94,9 +96,9 @@ def _directions(pieces: np.ndarray, places: np.ndarray, within_m: float = np.inf
 
 
 def _judged(
-    request: SwimRequest, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float
+    request: SwimRequest, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float, until_s: float
 ) -> tuple[str, list[str], str]:
-    """Severity, sentences, and the few words for the card."""
+    """Severity, sentences, and the few words for the card; ``until_s`` ends the stay at a mark inside."""
     minutes = crossing.seconds / 60.0
     sentences = [
         f"You are in the {_words(channel)} from {clock_words(request, enter_s)} to {clock_words(request, leave_s)}: "
@@ -120,7 +122,7 @@ def _judged(
             f"A boat at {knots_from_m_s(channel.boat_m_s):.0f} kn runs "
             f"{_distance_words(channel.boat_m_s * crossing.seconds)} in that time: enter only when none is nearer."
         )
-    conflict, words = _sailing_words(request, channel, crossing, enter_s, leave_s)
+    conflict, words = _sailing_words(request, channel, crossing, enter_s, until_s)
     if words:
         brief += f". {' '.join(words[:-1])}"
     return ("stop" if conflict else severity), sentences + words, brief
