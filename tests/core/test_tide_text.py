@@ -203,7 +203,7 @@ REFUSED = {
     "two rows half a day apart": (
         "2027-06-15 02:10 0.7\n2027-06-15 14:30 0.8",
         {"zone": "UTC", "units": "m", "form": "events"},
-        "row 1.*No row within 9 hours",
+        "row 1.*12.3 h apart: they may be high waters alone",
     ),
     "one row alone": ("2027-06-15 02:10 0.7", {"zone": "UTC", "units": "m", "form": "events"}, "row 1.*No row within"),
     "two heights at one time": (
@@ -502,6 +502,9 @@ def test_csv_of_what_was_read_reads_back_the_same(text: str, asked: dict[str, st
     assert again.count == first.count > 0
 
 
-def test_a_tide_of_one_high_water_a_day_needs_no_letters() -> None:
-    text = "2027-06-15 02:10 0.3\n2027-06-15 14:30 1.1\n2027-06-16 02:50 0.4\n2027-06-16 15:20 1.2"
-    assert [row[2] for row in rows(read(text, zone="UTC", units="m"))] == [False, True, False, True]
+def test_a_tide_of_one_high_water_a_day_needs_letters() -> None:
+    text = "2027-06-15 02:10 0.3{}\n2027-06-15 14:30 1.1{}\n2027-06-16 02:50 0.4{}\n2027-06-16 15:20 1.2{}"
+    lettered = read(text.format(" L", " H", " L", " H"), zone="UTC", units="m")
+    assert [row[2] for row in rows(lettered)] == [False, True, False, True]
+    with pytest.raises(BadInputError, match="row 1, field 'kind'.*Write H or L in each row"):
+        read(text.format("", "", "", ""), zone="UTC", units="m")

@@ -29,6 +29,7 @@ _RATE = {
 _RATE |= {"speed", "average", "springs", "spring", "neaps", "neap", "max", "maximum"}
 _TIDE = {"h", "hr", "hrs", "hour", "hours", "hw", "lw", "high", "low", "water", "from", "to", "before", "after", "of"}
 _TIDE |= {"relative", "at", "the", "whole", "+", "-", "+/-", "\u00b1", "0", "6", "-6", "+6"}
+_ANGLE = {"\u00b0", "deg", "degree", "degrees"}
 _DIRECTIONS = ("set", "flood_set", "ebb_set")
 _RATES = ("spring", "neap", "at_95", "at_45", "rate", "u_amplitude", "v_amplitude", "wind_speed")
 # Which words may stand there for which column; columns that are not named here may say anything.
@@ -37,11 +38,11 @@ _KNOWN: dict[str, set[str]] = {
     "from": _DEGREES | {"from", "coming", "blowing", "which", "the", "wind", "blows", "comes"},
     **dict.fromkeys(_RATES, _RATE),
     "hour": _TIDE,
-    **dict.fromkeys(("u_phase", "v_phase"), {"\u00b0", "deg", "degree", "degrees", "g", "greenwich", "utc", "gmt", "lag"}),
-    **dict.fromkeys(("lon", "end_lon"), {"\u00b0", "deg", "degree", "degrees", "e", "east", "+e", "wgs84", "wgs 84", "decimal"}),
-    **dict.fromkeys(("lat", "end_lat"), {"\u00b0", "deg", "degree", "degrees", "n", "north", "+n", "wgs84", "wgs 84", "decimal"}),
+    **dict.fromkeys(("u_phase", "v_phase"), _ANGLE | {"g", "greenwich", "utc", "gmt", "lag"}),
+    **dict.fromkeys(("lon", "end_lon"), _ANGLE | {"e", "east", "+e", "wgs84", "wgs 84", "decimal"}),
+    **dict.fromkeys(("lat", "end_lat"), _ANGLE | {"n", "north", "+n", "wgs84", "wgs 84", "decimal"}),
     "minutes": {"min", "mins", "minute", "minutes"},
-}  # fmt: skip
+}
 _SHOWN = {
     **dict.fromkeys(_DIRECTIONS, "deg, \u00b0, T, true, towards"),
     "from": "deg, \u00b0, T, true, from",

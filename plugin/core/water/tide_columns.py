@@ -10,7 +10,7 @@ from itertools import islice
 
 from ..clock_labels import LabelledPlace, labels_in_heading, labels_in_line
 from ..errors import BadInputError
-from ..text_moments import dates_in, is_clock, is_plain_clock, moment_parts
+from ..text_moments import clock_in, dates_in, is_clock, is_plain_clock, moment_parts
 from ..text_table import TextRow, TextTable, is_missing
 
 ROLES = ("moment", "date", "time", "height", "kind", "skip")
@@ -26,8 +26,19 @@ _HEADINGS = (
     ("height", re.compile(r"\bheights?\b|\bhgt\b|\bht\b|\blevel\b|\bpred|\bwater level\b|^v$|^value$|_m$|_ft$", re.I)),
     ("kind", re.compile(r"\btype\b|\bkind\b|high ?/ ?low|\bh ?/ ?l\b|^hi/lo$", re.I)),
 )
-_FEET = re.compile(r"(?:\b|_)(?:ft|feet|foot)\b", re.I)
-_METRES = re.compile(r"(?:\b|_)(?:m|met(?:re|er)s?)\b", re.I)
+_UNITS = {
+    "ft": re.compile(r"(?:\b|_)(?:ft|feet|foot)\b", re.I),
+    "m": re.compile(r"(?:\b|_)(?:m|met(?:re|er)s?)\b", re.I),
+    "dm": re.compile(r"(?:\b|_)(?:dm|decimet(?:re|er)s?)\b", re.I),
+    "cm": re.compile(r"(?:\b|_)(?:cm|centimet(?:re|er)s?)\b", re.I),
+    "mm": re.compile(r"(?:\b|_)(?:mm|millimet(?:re|er)s?)\b", re.I),
+}
+_STRANGE = re.compile(
+    r"\b(?:inch(?:es)?|fathoms?|fm|yards?|yds?|km|tenths?|hundredths?)\b|(?<=[(\[])in(?=[)\]])"
+    r"|[\d.,/]+\s*(?:m|ft|feet|met(?:re|er)s?)\b|\bx\s*\d+|/\s*10+\b|%",
+    re.I,
+)
+_MINUS = re.compile(r"^[\u2212\u2013](?=[\d.,])")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,7 +73,7 @@ class Layout:
 
 def number_in(cell: str) -> tuple[float, str] | None:
     """A number with its unit ("m", "ft", "" for none), decimals after a point or comma; None for anything else."""
-    found = _NUMBER.match(cell)
+    found = _NUMBER.match(_MINUS.sub("-", cell))
     if not found:
         return None
     unit = (found.group(2) or "").lower()
@@ -90,11 +101,14 @@ def layout_of(tables: Sequence[TextTable], asked_columns: str, name: str) -> Lay
     before, data = best.rows[:first], best.rows[first:]
     sample = list(islice(filter(_is_data, data), SAMPLE))
     width = Counter(len(row.cells) for row in sample).most_common(1)[0][0]
-    headings = _headings(before, width)
+    headings = _headings([row for row in before if not _is_timed_whole(row)], width)
     if asked_columns.strip():
         columns = _as_asked(asked_columns, headings, width, name)
     else:
         columns = _guessed(sample, headings, width)
+    # A row with its date and time where the others have them is no heading, whatever its height looks like.
+    first = next((place for place, row in enumerate(before) if _is_dated(row, columns)), first)
+    before, data = best.rows[:first], best.rows[first:]
     return Layout(
         table=best, columns=columns, before=before, data=data, clocks=_clocks(best, before, data, columns, headings)
     )
@@ -114,6 +128,19 @@ def _clocks(
             labels = (label for cell in cells for label in labels_in_line(None, cell).labels)
             found.append(LabelledPlace(words=f"column {column.number} '{column.heading}'", labels=tuple(labels)))
     return tuple(dict.fromkeys(place for place in found if place is not None))
+
+
+def _is_timed_whole(row: TextRow) -> bool:
+    senses = set().union(*(_senses(cell) for cell in row.cells))
+    return "moment" in senses or {"date", "time"} <= senses
+
+
+def _is_dated(row: TextRow, columns: Sequence[Column]) -> bool:
+    """Whether the row has a date and a time of day in the columns of them."""
+    cells = {role: [row.cell(one.number - 1) for one in columns if one.role == role] for role in ROLES}
+    if any(moment_parts(cell) is not None for cell in cells["moment"]):
+        return True
+    return any(map(dates_in, cells["date"])) and any(clock_in(cell) is not None for cell in cells["time"])
 
 
 def _is_timed(row: TextRow) -> bool:
@@ -206,6 +233,24 @@ def _column(place: int, heading: str, likely: set[str]) -> Column:
 
 
 def unit_of(heading: str) -> str:
-    """The unit that a heading names, "" for none or both."""
-    feet, metres = bool(_FEET.search(heading)), bool(_METRES.search(heading))
-    return "" if feet == metres else "ft" if feet else "m"
+    """The unit that a heading names, "" for none or several."""
+    found = [unit for unit, pattern in _UNITS.items() if pattern.search(heading)]
+    return found[0] if len(found) == 1 else ""
+
+
+def stated_unit(of_cell: str, heading: str, units: str) -> str:
+    """The one unit of a height: as its cell, its heading and ``units`` ("" for not asked) say; "" where none does.
+
+    ValueError where two of them say different ones, or the heading names one that is not read.
+    """
+    strange = _STRANGE.search(heading)
+    if strange:
+        raise ValueError(
+            f"The heading '{heading}' says {strange.group(0).strip()}, and heights are read in {', '.join(_UNITS)}"
+        )
+    said = {f"the heading '{heading}'": unit_of(heading), "the cell": of_cell, "UNITS": units}
+    said = {who: unit for who, unit in said.items() if unit}
+    if len(set(said.values())) > 1:
+        words = ", ".join(f"{who} says {unit}" for who, unit in said.items())
+        raise ValueError(words[0].upper() + words[1:])
+    return next(iter(said.values()), "")

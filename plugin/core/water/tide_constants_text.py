@@ -12,8 +12,8 @@ from ..errors import BadInputError
 from ..text_moments import dates_in, is_clock, moment_parts, offset_zone
 from ..text_table import TextRow, TextTable, is_missing
 from .constituents import Basis, constituent_names, standard_name
-from .tide_columns import SAMPLE, number_in, unit_of
-from .tide_reading import CONSTANTS, METRES_PER_FOOT, ConstantRow, Skipped, TideReading, TidesAsked
+from .tide_columns import SAMPLE, number_in, stated_unit, unit_of
+from .tide_reading import CONSTANTS, METRES_PER, ConstantRow, Skipped, TideReading, TidesAsked
 
 MEANS = {"Z0", "A0", "MSL", "MEAN"}
 LARGEST_AMPLITUDE_M = 25.0
@@ -227,12 +227,13 @@ def _amplitude_m(row: TextRow, columns: _Columns, asked: TidesAsked) -> float | 
     number = number_in(cell)
     if number is None:
         raise _refused(row, "amplitude", cell, asked, "That is no number", "Write it like 1.234")
-    unit = number[1] or unit_of(columns.amplitude_heading) or asked.units
+    try:
+        unit = stated_unit(number[1], columns.amplitude_heading, asked.units)
+    except ValueError as error:
+        raise _refused(row, "amplitude", cell, asked, str(error), "Correct UNITS, the heading or the row") from error
     if not unit:
         raise _refused(row, "amplitude", cell, asked, "Nothing says metres or feet", "Give UNITS: m or ft")
-    if asked.units and unit != asked.units:
-        raise _refused(row, "amplitude", cell, asked, f"The table says {unit}, UNITS {asked.units}", "Correct UNITS")
-    amplitude_m = number[0] * (METRES_PER_FOOT if unit == "ft" else 1.0)
+    amplitude_m = number[0] * METRES_PER[unit]
     lowest_m = -LARGEST_AMPLITUDE_M if row.cell(columns.name).upper() in MEANS else 0.0
     if not lowest_m <= amplitude_m <= LARGEST_AMPLITUDE_M:
         raise _refused(row, "amplitude", cell, asked, f"It is from {lowest_m} to {LARGEST_AMPLITUDE_M} m", "Correct it")

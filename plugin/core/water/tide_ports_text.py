@@ -8,8 +8,8 @@ from typing import Any
 
 from ..errors import BadInputError
 from ..text_table import TextRow, TextTable, is_missing
-from .tide_columns import number_in, unit_of
-from .tide_reading import METRES_PER_FOOT, SECONDARY, Skipped, TideReading, TidesAsked
+from .tide_columns import number_in, stated_unit
+from .tide_reading import METRES_PER, SECONDARY, Skipped, TideReading, TidesAsked
 
 MINUTES = ("hw_minutes_springs", "hw_minutes_neaps", "lw_minutes_springs", "lw_minutes_neaps")
 HEIGHTS = ("hw_height_springs_m", "hw_height_neaps_m", "lw_height_springs_m", "lw_height_neaps_m")
@@ -133,12 +133,13 @@ def _metres(row: TextRow, name: str, cell: str, heading: str, asked: TidesAsked)
     number = number_in(re.sub(r"^[\u2212\u2013]", "-", cell))
     if number is None:
         raise _refused(row, name, cell, asked, "That is no height", "Write it like -0.4")
-    unit = number[1] or unit_of(heading) or asked.units
+    try:
+        unit = stated_unit(number[1], heading, asked.units)
+    except ValueError as error:
+        raise _refused(row, name, cell, asked, str(error), "Correct UNITS, the heading or the row") from error
     if not unit:
         raise _refused(row, name, cell, asked, "Nothing says metres or feet", "Give UNITS: m or ft")
-    if asked.units and unit != asked.units:
-        raise _refused(row, name, cell, asked, f"The table says {unit} and UNITS {asked.units}", "Correct UNITS")
-    metres = number[0] * (METRES_PER_FOOT if unit == "ft" else 1.0)
+    metres = number[0] * METRES_PER[unit]
     if abs(metres) > LARGEST_M:
         raise _refused(row, name, cell, asked, f"Differences are up to {LARGEST_M} m", "Correct it or UNITS")
     return metres

@@ -11,7 +11,8 @@ from typing import Any
 from ..clock import UTC
 from .tide import HW, LW
 
-METRES_PER_FOOT = 0.3048  # the international foot, by definition since 1959
+# The international foot, by definition since 1959.
+METRES_PER = {"m": 1.0, "dm": 0.1, "cm": 0.01, "mm": 0.001, "ft": 0.3048}
 FIRST_ROWS = 8
 EVENTS, SERIES, CONSTANTS, SECONDARY = "events", "series", "constants", "secondary"
 

@@ -10,8 +10,8 @@ from datetime import timedelta, tzinfo
 from ..errors import BadInputError
 from ..text_moments import PrintedMoment, clock_in, dates_in, is_clock, moment_parts, order_of, printed_moment
 from ..text_table import TextRow, is_missing
-from .tide_columns import Column, Layout, number_in, water_in
-from .tide_reading import METRES_PER_FOOT, Skipped, TidesAsked
+from .tide_columns import Column, Layout, number_in, stated_unit, water_in
+from .tide_reading import METRES_PER, Skipped, TidesAsked
 
 LOWEST_M, HIGHEST_M = -10.0, 25.0  # what a plan takes for a height of tide
 NO_FIGURES, NO_HEIGHT, NOTHING_IN_IT = "no date, time or height in it", "no height", "neither time nor height"
@@ -178,16 +178,16 @@ def _height_m(row: TextRow, cell: str, column: Column, asked: TidesAsked) -> flo
     number = number_in(cell)
     if number is None:
         raise _refused(row, "height", cell, asked, "That is no height", "Write it like 3.9, or - for none")
-    stated = number[1] or column.unit
-    if not stated and not asked.units:
+    try:
+        unit = stated_unit(number[1], column.heading, asked.units)
+    except ValueError as error:
+        remedy = "Correct UNITS, the heading or the row"
+        raise _refused(row, "height", cell, asked, str(error), remedy) from error
+    if not unit:
         raise _refused(
             row, "height", cell, asked, "Neither the row nor the heading says metres or feet", "Give UNITS: m or ft"
         )
-    if stated and asked.units and stated != asked.units:
-        raise _refused(
-            row, "height", cell, asked, f"The table says {stated} and UNITS says {asked.units}", "Correct UNITS"
-        )
-    height_m = number[0] * (METRES_PER_FOOT if (stated or asked.units) == "ft" else 1.0)
+    height_m = number[0] * METRES_PER[unit]
     if not LOWEST_M <= height_m <= HIGHEST_M:
         raise _refused(
             row, "height", cell, asked, f"Heights of tide are from {LOWEST_M} to {HIGHEST_M} m", "Correct it or UNITS"

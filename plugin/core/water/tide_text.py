@@ -36,7 +36,8 @@ LONGEST_SERIES_STEP_S = 2.0 * 3600.0
 SHORTEST_EVENT_STEP_S = 2.5 * 3600.0
 EVEN_SHARE = 0.8
 LONGEST_TWICE_DAILY_S = 9.0 * 3600.0  # between high and low water where there are two of each a day
-FEWEST_DAILY = 4  # rows that show a tide of one high and one low water a day
+# A rise smaller than this, or than this share of the usual one, does not tell high from low; no source.
+LEAST_CLEAR_RISE_M, LEAST_CLEAR_SHARE = 0.05, 0.1
 GIVEN_TWICE, DOUBTFUL_HOUR = "given twice", "in the hour that comes twice that night, and it is not said which"
 
 
@@ -238,7 +239,9 @@ def _events(
     if not lettered:
         _refuse_holes(skipped, asked)
         rows = _with_kinds(rows, asked)
-        read = replace(read, taken={**read.taken, "kinds": "from the heights, which rise and fall in turn"})
+        least_m = min(abs(after.height_m - before.height_m) for before, after in zip(rows, rows[1:]))
+        words = f"none says high or low; told from the heights, which rise and fall in turn by {least_m:.2f} m or more"
+        read = replace(read, taken={**read.taken, "kinds": words})
     _check_alternation(rows, asked)
     return replace(read, heights=tuple(rows), skipped=(*skipped, *twins))
 
@@ -259,14 +262,15 @@ def _refuse_holes(skipped: Sequence[Skipped], asked: TidesAsked) -> None:
 def _with_kinds(rows: Sequence[HeightRow], asked: TidesAsked) -> list[HeightRow]:
     """High and low waters told by their heights; BadInputError for a row that is neither above nor below both sides.
 
-    Rows further apart than high and low water are twice a day tell nothing of each other, unless most are.
+    Rows further apart than high and low water are twice a day tell nothing of each other: they may be high waters
+    alone. Nor do rises that are small beside the others.
     """
     steps = [_seconds(before, after) for before, after in zip(rows, rows[1:])]
-    daily = len(rows) >= FEWEST_DAILY and np.median(steps) > LONGEST_TWICE_DAILY_S
-    limit_s = LONGEST_GAP_S if daily else LONGEST_TWICE_DAILY_S
+    limit_s = LONGEST_TWICE_DAILY_S
+    _refuse_unclear(rows, steps, asked)
     kinds: list[bool | None] = [None] * len(rows)
     for place, (before, after) in enumerate(zip(rows, rows[1:])):
-        if steps[place] > limit_s or before.height_m == after.height_m:
+        if steps[place] > limit_s:
             continue
         for side, is_high in ((place, before.height_m > after.height_m), (place + 1, after.height_m > before.height_m)):
             if kinds[side] not in (None, is_high):
@@ -278,9 +282,43 @@ def _with_kinds(rows: Sequence[HeightRow], asked: TidesAsked) -> list[HeightRow]
     return [replace(row, is_high=kind) for row, kind in zip(rows, kinds)]
 
 
+def _refuse_unclear(rows: Sequence[HeightRow], steps: Sequence[float], asked: TidesAsked) -> None:
+    """Rows so far apart that they may be of one kind, and heights that hardly differ, are not told apart."""
+    if len(steps) and np.median(steps) > LONGEST_TWICE_DAILY_S:
+        raise _unlettered(
+            rows[0],
+            asked,
+            f"Its rows are some {np.median(steps) / 3600.0:.1f} h apart: they may be high waters alone, low waters "
+            "alone, or one of each a day",
+        )
+    near = [place for place, step in enumerate(steps) if step <= LONGEST_TWICE_DAILY_S]
+    rises = {place: abs(rows[place + 1].height_m - rows[place].height_m) for place in near}
+    usual = float(np.median(list(rises.values()))) if rises else 0.0
+    for place, rise_m in rises.items():
+        if rise_m < max(LEAST_CLEAR_RISE_M, LEAST_CLEAR_SHARE * usual):
+            raise _unlettered(
+                rows[place + 1],
+                asked,
+                f"It differs from row {rows[place].row} by {rise_m:.2f} m, others by some {usual:.2f} m: that does not "
+                "tell high from low water",
+            )
+
+
+def _unlettered(row: HeightRow, asked: TidesAsked, why: str) -> BadInputError:
+    return BadInputError(
+        layer=asked.name,
+        row=row.row,
+        field="kind",
+        value=f"{row.height_m:.2f} m at {row.time:%Y-%m-%d %H:%M} UTC",
+        allowed=f"{why}; and no row says which",
+        remedy="Write H or L in each row",
+    )
+
+
 def _check_alternation(rows: Sequence[HeightRow], asked: TidesAsked) -> None:
+    alone = len({row.is_high for row in rows}) == 1  # high waters alone: hours are counted from them
     for before, after in zip(rows, rows[1:]):
-        if _seconds(before, after) > LONGEST_GAP_S:
+        if _seconds(before, after) > (LONGEST_TWICE_DAILY_S if alone else LONGEST_GAP_S):
             continue
         kind = "high" if after.is_high else "low"
         if before.is_high == after.is_high:
