@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta, timezone
 from pathlib import Path
@@ -13,7 +13,7 @@ from osgeo import gdal, ogr
 
 from ..core.errors import StoppedError, SwimPlanError
 from ..plan_package.field_spec import LayerSpec
-from ..plan_package.row_check import checked_geometry, checked_values
+from ..plan_package.row_check import checked_geometry, checked_value, checked_values
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.settings import require_readable
 from .plan_rows import PlanRow
@@ -32,15 +32,26 @@ class Added:
     already_there: Counter
 
 
+@dataclass(frozen=True, kw_only=True)
+class Fill:
+    """Empty fields of the row of a layer whose field ``key`` is ``name``, and what they are to hold."""
+
+    layer: str
+    key: str
+    name: str
+    values: Mapping[str, Any]
+
+
 def append_to_plan(
     path: Path,
     rows: Sequence[PlanRow],
     *,
+    fills: Sequence[Fill] = (),
     is_cancelled: Callable[[], bool] = lambda: False,
     progress: Callable[[float], None] = lambda _share: None,
     before_commit: Callable[[Added], None] = lambda _added: None,
 ) -> Added:
-    """Add the rows, all or none.
+    """Add the rows and fill the empty fields, all or none.
 
     ``before_commit`` runs when every row is in place; where it raises, nothing is written. ``progress`` gets a share
     from 0 to 1. BadInputError for a row that the plan's schema refuses, SwimPlanError where the file cannot be written,
@@ -50,6 +61,8 @@ def append_to_plan(
     dataset = _opened(path)
     _told(dataset.StartTransaction, path)
     try:
+        for fill in fills:
+            _fill(dataset, path, fill)
         added = _add_all(dataset, path, rows, is_cancelled, progress)
         before_commit(added)
         _told(dataset.CommitTransaction, path)
@@ -87,6 +100,19 @@ def _add_all(
     if is_cancelled():
         raise StoppedError
     return added
+
+
+def _fill(dataset: Any, path: Path, fill: Fill) -> None:
+    """Fill what is empty; a field that holds something by now stays."""
+    layer, spec = _target(dataset, path, fill.layer), LAYER_BY_NAME[fill.layer]
+    fields = {field.name: field for field in spec.fields}
+    layer.ResetReading()
+    found = [feature for feature in layer if _stored_value(feature, fill.key, "text") == fill.name]
+    for feature in found:
+        for name, value in fill.values.items():
+            if _stored_value(feature, name, fields[name].kind) is None:
+                feature.SetField(name, checked_value(spec, feature.GetFID(), fields[name], value))
+        _told(lambda feature=feature: layer.SetFeature(feature), path)
 
 
 def _opened(path: Path) -> Any:

@@ -12,7 +12,9 @@ from ..core.water.stream_cells import coordinate_in, is_blank, number_in
 from ..core.water.stream_rows import TextPlanRow
 from ..plan_package.field_spec import FieldSpec
 from ..plan_package.schema import LAYER_BY_NAME
+from .plan_append import Fill
 from .plan_rows import PlanRow
+from .station_doubts import SpokenStation
 from .table import Table
 
 STATION = LAYER_BY_NAME["stream_stations"]
@@ -21,7 +23,10 @@ NOT_FIELDS = ("zone", "units", "lon", "lat", "table")
 
 
 class StationRows:
-    """Makes a row for a station that the plan has not; BadInputError where text and plan contradict each other."""
+    """Makes a row for a station that the plan has not; BadInputError where text and plan contradict each other.
+
+    ``spoken`` are the stations met so far, ``fills`` the empty fields of the plan's own that the text fills.
+    """
 
     def __init__(self, table: Table | None, name: str) -> None:
         self._name = name
@@ -29,6 +34,8 @@ class StationRows:
         self._known = {row.values["station"]: row.values for row in rows}
         self._places = {row.values["station"]: QgsPointXY(*row.rings[0][0]) for row in rows}
         self._new: set[str] = set()
+        self.spoken: list[SpokenStation] = []
+        self.fills: list[Fill] = []
 
     def rows_of(self, reading: StreamReading, place: QgsPointXY | None) -> list[PlanRow]:
         """The station's row where it is new, [] where the plan has it or the rows belong to none."""
@@ -42,6 +49,11 @@ class StationRows:
         if name in self._known:
             self._check_same(reading, values)
             self._check_place(reading, name, place or self._place(reading))
+            known = self._known[name]
+            empty = {key: value for key, value in values.items() if known[key] is None and key != "reference"}
+            if empty:
+                self.fills.append(Fill(layer="stream_stations", key="station", name=name, values=empty))
+            self.spoken.append(SpokenStation(values={**known, **empty}))
             return []
         where = place or self._place(reading)
         if where is None:
@@ -50,6 +62,7 @@ class StationRows:
                 allowed="A stream belongs to a place",
                 remedy="Give its place in POINT, or name a station of the plan",
             )
+        self.spoken.append(SpokenStation(values=values, place=where))
         return [PlanRow(layer="stream_stations", geometry=QgsGeometry.fromPointXY(where), values=values)]
 
     def check_named(self, rows: list[TextPlanRow]) -> None:

@@ -21,6 +21,7 @@ from .plan_append import Added, append_to_plan
 from .plan_rows import PlanRow
 from .plan_tables import tables_of
 from .read_report import write_report
+from .station_doubts import station_doubts
 from .station_rows import StationRows
 
 # What tells one row of a table from another; a second row with the same key and other figures is a contradiction.
@@ -70,17 +71,22 @@ def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
     rows += [PlanRow(layer=row.layer, values=row.values) for row in given]
     drifts = drift_findings(asked.plan, [row.values for row in given if row.layer == "drifts"])
     warnings = [*asked.warnings, *(note for reading in readings for note in reading.notes)]
+    warnings += station_doubts(asked.plan, list(tables), stations.spoken, given)
+    filled = {fill.name: dict(fill.values) for fill in stations.fills}
     content = {
         "tideleg": tideleg_version(),
         "plan": str(asked.plan),
         "source": asked.asked.name,
         "preview": asked.preview,
         "zone": None if asked.asked.zone is None else str(asked.asked.zone),
-        "tables": [_table_words(reading) for reading in readings],
+        "tables": [_table_words(reading, filled) for reading in readings],
         "drifts": drifts,
         "warnings": warnings,
     }
     _tell(told, readings, drifts, warnings)
+    for station, values in filled.items():
+        fields = ", ".join(f"{name} {value}" for name, value in values.items())
+        told.say(f"Station '{station}' had these fields empty, the text fills them: {fields}")
 
     def report(added: Added) -> None:
         if asked.report is not None:
@@ -89,11 +95,20 @@ def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
     if asked.preview:
         nothing = Added(written=Counter(), already_there=Counter())
         report(nothing)
+        told.progress(100.0)  # which ends the line of figures on a console
         told.say(f"Preview: {len(rows)} rows understood, nothing written")
         return nothing
     added = append_to_plan(
-        asked.plan, rows, is_cancelled=told.is_cancelled, progress=told.between(0.0, 100.0), before_commit=report
+        asked.plan,
+        rows,
+        fills=stations.fills,
+        is_cancelled=told.is_cancelled,
+        progress=told.between(0.0, 100.0),
+        before_commit=report,
     )
+    told.progress(100.0)
+    if filled:
+        told.say(f"{len(filled)} station{'' if len(filled) == 1 else 's'} filled in: {', '.join(filled)}")
     told.say(f"{sum(added.written.values())} rows written, {sum(added.already_there.values())} were there already")
     return added
 
@@ -148,8 +163,8 @@ def _check_keys(tables: dict[str, Any], rows: list[TextPlanRow], name: str) -> N
                 )
 
 
-def _table_words(reading: StreamReading) -> dict[str, Any]:
-    """What one table gave, for the report."""
+def _table_words(reading: StreamReading, filled: dict[str, dict[str, Any]]) -> dict[str, Any]:
+    """What one table gave, for the report; ``filled`` are the fields it filled of stations that the plan had."""
     reasons: dict[str, list[int]] = {}
     for number, reason in reading.skipped:
         reasons.setdefault(reason, []).append(number)
@@ -162,6 +177,7 @@ def _table_words(reading: StreamReading) -> dict[str, Any]:
         "rows": len(reading.rows),
         "first_rows": [_plain(row) for row in reading.rows[:SHOWN_ROWS]],
         "skipped": [{"reason": reason, "rows": rows} for reason, rows in reasons.items()],
+        "filled": filled.get(reading.station.get("station", ""), {}),
         "notes": list(reading.notes),
     }
 

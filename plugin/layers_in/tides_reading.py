@@ -59,12 +59,12 @@ def read_tides_into_plan(asked: TidesReadAsked, told: Told) -> Added:
     """
     require_readable(asked.plan)
     reading = read_tides(asked.text, asked.asked)
-    told.progress(30.0)
     if reading.form == SERIES and asked.keep == KEEP_WATERS:
         reading = waters_only(reading, asked.asked.name)
     rows = _port_rows(reading, asked) + _data_rows(reading, asked)
     rows = _check_against_plan(rows, asked)
     _tell(told, reading)
+    told.progress(30.0)  # after what was said: on a console the figures share a line with what follows
 
     def report(added: Added) -> None:
         if asked.report is not None:
@@ -73,11 +73,13 @@ def read_tides_into_plan(asked: TidesReadAsked, told: Told) -> Added:
     if asked.preview:
         nothing = Added(written=Counter(), already_there=Counter())
         report(nothing)
+        told.progress(100.0)
         told.say(f"Preview: {reading.count} rows understood, nothing written")
         return nothing
     added = append_to_plan(
         asked.plan, rows, is_cancelled=told.is_cancelled, progress=told.between(50.0, 100.0), before_commit=report
     )
+    told.progress(100.0)  # which ends the line of figures
     told.say(f"{sum(added.written.values())} rows written, {sum(added.already_there.values())} were there already")
     return added
 

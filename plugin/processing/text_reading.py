@@ -61,6 +61,7 @@ class TextReading(QgsProcessingAlgorithm):
         self.addOutput(QgsProcessingOutputNumber(self.ALREADY_THERE, tr("Rows that were there already")))
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
+        parameters = self._with_names(parameters)
         accepted, message = super().checkParameterValues(parameters, context)
         if not accepted:
             return accepted, message
@@ -80,6 +81,7 @@ class TextReading(QgsProcessingAlgorithm):
         from ..layers_in.chart_reading import Told
         from .whole_outputs import WholeOutputs
 
+        parameters = self._with_names(parameters)
         files = {name: self.parameterAsFileOutput(parameters, name, context) for name in (self.REPORT, self.EXPORT)}
         plan = self.parameterAsFile(parameters, self.PLAN, context)
         results: dict[str, Any] = {self.PLAN: plan, self.WRITTEN: 0, self.ALREADY_THERE: 0}
@@ -110,6 +112,16 @@ class TextReading(QgsProcessingAlgorithm):
             )
         )
 
+    def _with_names(self, parameters: dict[str, Any]) -> dict[str, Any]:
+        """The parameters with the names of choices that were given by their number, counted from 0."""
+        named = dict(parameters)
+        for definition in self.parameterDefinitions():
+            value = parameters.get(definition.name())
+            if isinstance(definition, QgsProcessingParameterEnum) and _is_number(value):
+                options = definition.options()
+                named[definition.name()] = options[int(value)] if int(value) < len(options) else value
+        return named
+
     def text(self, parameters: dict[str, Any], name: str, context: QgsProcessingContext) -> str:
         """A text without blanks around it."""
         return self.parameterAsString(parameters, name, context).strip()
@@ -126,3 +138,10 @@ class TextReading(QgsProcessingAlgorithm):
     @staticmethod
     def _tr(text: str) -> str:
         return QCoreApplication.translate("Tideleg", text)
+
+
+def _is_number(value: object) -> bool:
+    """Whether it is a whole number from 0, or its digits; true and false are none."""
+    if isinstance(value, str):
+        return value.isascii() and value.isdigit()
+    return isinstance(value, int) and not isinstance(value, bool) and value >= 0

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import shutil
 from pathlib import Path
 from typing import Any
@@ -313,3 +314,110 @@ def test_report_is_json_without_surprises(plan: Path) -> None:
         "warnings",
         "layers",
     ]
+
+
+def test_fields_that_a_known_station_had_empty_are_filled(plan: Path) -> None:
+    first = read(plan, HOURLY, STATION="A", POINT=PLACE, REFERENCE="HW")
+    assert any("'A' has no spring range: every rate will be extrapolated" in one for one in first.warnings)
+    text = "# spring_range_m: 3.3\n# neap_range_m: 1.4\n# source: Bight Pilot\n" + HOURLY
+    preview = read(plan, text, STATION="A", REFERENCE="HW", PREVIEW=True)
+    assert preview.report["tables"][0]["filled"] == {
+        "spring_range_m": 3.3,
+        "neap_range_m": 1.4,
+        "source": "Bight Pilot",
+    }
+    assert rows(plan, "stream_stations")[0]["spring_range_m"] is None
+    assert preview.warnings == []
+    ran = read(plan, text, STATION="A", REFERENCE="HW")
+    assert ran.ok, ran.said
+    (station,) = rows(plan, "stream_stations")
+    assert (station["spring_range_m"], station["neap_range_m"], station["source"]) == (3.3, 1.4, "Bight Pilot")
+    assert station["form"] == "hourly"
+    assert (ran.results["WRITTEN"], ran.results["ALREADY_THERE"]) == (0, 13)
+    again = read(plan, text, STATION="A", REFERENCE="HW")
+    assert again.report["tables"][0]["filled"] == {}
+    plan.with_name("report.json").unlink()
+    refused(plan, "spring_range_m", "3.3", TEXT=text.replace("3.3", "4.4"), STATION="A", REFERENCE="HW")
+
+
+def test_fields_are_filled_with_the_rows_or_not_at_all(plan: Path, tmp_path: Path) -> None:
+    assert read(plan, HOURLY, STATION="A", POINT=PLACE, REFERENCE="HW", REPORT=None).ok
+    (tmp_path / "taken").mkdir()
+    text = "# spring_range_m: 3.3\n" + HOURLY
+    assert not read(plan, text, STATION="A", REFERENCE="HW", REPORT=str(tmp_path / "taken")).ok
+    assert rows(plan, "stream_stations")[0]["spring_range_m"] is None
+    refused(plan, "spring_range_m", "-3", TEXT=text.replace("3.3", "-3"), STATION="A", REFERENCE="HW")
+
+
+def test_neap_rates_without_a_neap_range_are_doubted(plan: Path) -> None:
+    ran = read(plan, "# spring_range_m: 3.3\n" + HOURLY, STATION="A", POINT=PLACE, REFERENCE="HW")
+    assert any("no neap range" in one for one in ran.warnings)
+    assert not any("no spring range" in one for one in ran.warnings)
+    springs = "hour,set,spring kn\n0,70,0.8\n"
+    ran = read(plan, "# spring_range_m: 3.3\n" + springs, STATION="B", POINT=PLACE, REFERENCE="HW")
+    assert ran.warnings == []
+
+
+def test_place_with_longitude_and_latitude_exchanged_is_doubted(plan: Path) -> None:
+    ran = read(plan, EVENTS, STATION="A", POINT=f"{LAT},{LON} [EPSG:4326]", ZONE="UTC", PREVIEW=True)
+    assert ran.ok, ran.said
+    (warning,) = ran.warnings
+    assert re.search(r"'A' at longitude .* lies \d{4,5} km from everything else in the plan", warning)
+    assert "exchanged it would be 0 km" in warning
+    assert ran.report["warnings"] == [warning]
+    near = read(plan, EVENTS, STATION="A", POINT=f"{LON},{LAT + 1.7} [EPSG:4326]", ZONE="UTC", PREVIEW=True)
+    far = read(plan, EVENTS, STATION="A", POINT=f"{LON},{LAT + 1.9} [EPSG:4326]", ZONE="UTC", PREVIEW=True)
+    # A degree of latitude is 111 km; the route's own 0.8 km are the last of the plan to the north.
+    assert (near.warnings, len(far.warnings)) == ([], 1)
+    assert "exchanged" not in far.warnings[0]
+
+
+def test_port_without_tides_in_the_plan_is_doubted(plan: Path) -> None:
+    ran = read(plan, HOURLY, STATION="A", POINT=PLACE, REFERENCE="HW", PORT="Q", PREVIEW=True)
+    assert any("'A': the plan has no tides for the port 'Q' (it has those of P)" in one for one in ran.warnings)
+    ran = read(plan, HOURLY, STATION="A", POINT=PLACE, REFERENCE="HW", PORT="P", PREVIEW=True)
+    assert not any("no tides" in one for one in ran.warnings)
+    ran = read(plan, f"time,coefficient\n{DAY}T10:00Z,87\n", PORT="Q", PREVIEW=True)
+    assert any("no tides for the port 'Q'" in one for one in ran.warnings)
+
+
+def test_choices_may_be_given_by_their_number(plan: Path) -> None:
+    ran = read(plan, HOURLY, STATION="A", POINT=PLACE, REFERENCE=2, FORM="1")
+    assert ran.ok, ran.said
+    assert rows(plan, "stream_stations")[0]["reference"] == "LW"
+    refused_number = read(plan, HOURLY, STATION="B", POINT=PLACE, REFERENCE=3)
+    assert not refused_number.ok and "REFERENCE" in refused_number.said
+
+
+def test_export_in_the_place_of_what_is_read_is_refused(plan: Path, tmp_path: Path) -> None:
+    file = tmp_path / "streams.csv"
+    file.write_text(HOURLY, encoding="utf-8")
+    for taken in (plan, file):
+        refused(plan, "reads from", FILE=str(file), STATION="A", POINT=PLACE, REFERENCE="HW", EXPORT=str(taken))
+    assert file.read_text(encoding="utf-8") == HOURLY
+
+
+def test_clock_of_a_heading_is_shown_and_not_gone_against(plan: Path) -> None:
+    text = f"time (EST),kind,rate kn\n{DAY} 09:40,slack,0\n"
+    said = ("row 2", "'time (EST)' says EST", "EDT (-04:00)", "fixed offset -05:00")
+    refused(plan, *said, TEXT=text, STATION="A", POINT=PLACE, ZONE="America/New_York")
+    refused(plan, "names no one zone", TEXT=text, STATION="A", POINT=PLACE)
+    ran = read(plan, text, STATION="A", POINT=PLACE, ZONE="-05:00")
+    assert ran.ok, ran.said
+    assert ran.report["tables"][0]["clock"] == "UTC-05:00, as given; the heading 'time (EST)' says EST"
+    assert rows(plan, "stream_events")[0]["time"] == utc("14:40")
+
+
+def test_figures_of_progress_end_before_the_last_words(plan: Path) -> None:
+    class Console(Heard):
+        def __init__(self) -> None:
+            super().__init__()
+            self.at: list[float] = []
+
+        def pushInfo(self, info: str) -> None:
+            self.at.append(self.progress())
+
+    heard = Console()
+    asked = {"PLAN": str(plan), "TEXT": HOURLY, "STATION": "A", "POINT": PLACE, "REFERENCE": "HW"}
+    assert run(ReadStreams().create(), asked, heard).ok
+    assert set(heard.at) == {0.0, 100.0}
