@@ -140,6 +140,15 @@ def test_titles_and_notes_count_as_headings_do(where: str) -> None:
     assert first(table(**{where: "# Times in UTC"})) == "02:10"
 
 
+@pytest.mark.parametrize(
+    "heading", ["Date Time (EST) Height", "Date Time EST Height", "Date  Time (EST)  Height", "Time Date Height EST"]
+)
+def test_heading_parted_by_spaces_counts_wherever_it_stands(heading: str) -> None:
+    text = f"{heading}\n{JULY} 02:10 0.7 L\n{JULY} 08:22 3.9 H"
+    with pytest.raises(BadInputError, match="says EST.*fixed offset -05:00"):
+        read_tides(text, TidesAsked(zone="America/New_York", units="m"))
+
+
 def test_summer_hour_still_to_be_added_is_not_in_the_table() -> None:
     text = table(above="Times in GMT. Add 1 hour for BST")
     assert first(text) == first(text, "UTC") == "02:10"

@@ -306,6 +306,39 @@ def test_choices_are_those_the_reader_knows() -> None:
     assert readtides.KEEP == (KEEP_CURVE, KEEP_WATERS)
 
 
+def test_clock_of_a_heading_is_shown_and_not_gone_against(plan: Path) -> None:
+    before = digest(plan)
+    text = "Date Time (EDT) Height\n" + WATERS
+    for zone, said in (("UTC", "UTC has UTC (+00:00)"), ("", "names no one zone")):
+        ran = read(plan, text, PORT="Kettle", ZONE=zone, UNITS="m")
+        assert not ran.ok
+        assert "EDT" in ran.said and said in ran.said
+    assert digest(plan) == before
+    ran = read(plan, text, PORT="Kettle", ZONE="America/New_York", UNITS="m", PREVIEW=True)
+    assert ran.ok, ran.said
+    assert ran.report["taken"]["zone"].startswith("America/New_York, as given; row 1")
+    assert ran.report["first_rows"][0]["local_time"] == f"{DAY}T02:00:00-04:00"
+
+
+def test_choices_may_be_given_by_their_number(plan: Path) -> None:
+    ran = read(plan, WATERS, PORT="Kettle", ZONE="UTC", UNITS=2, FORM="1")
+    assert ran.ok, ran.said
+    assert rows(plan, "tides")[0]["height_m"] == pytest.approx(0.7 * 0.3048, abs=1e-4)
+    ran = read(plan, WATERS, PORT="Kettle", ZONE="UTC", UNITS=3)
+    assert not ran.ok and "UNITS" in ran.said
+
+
+def test_export_in_the_place_of_what_is_read_is_refused(plan: Path) -> None:
+    file = plan.parent / "tides.csv"
+    file.write_text(WATERS, encoding="utf-8")
+    before = digest(plan)
+    for taken in (plan, file):
+        ran = read(plan, FILE=str(file), PORT="Kettle", ZONE="UTC", UNITS="m", EXPORT=str(taken))
+        assert not ran.ok and "reads from" in ran.said
+    assert digest(plan) == before
+    assert file.read_text(encoding="utf-8") == WATERS
+
+
 # ---------------------------------------------------------------- a published year
 
 

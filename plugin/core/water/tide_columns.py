@@ -118,10 +118,15 @@ def _clocks(
     table: TextTable, before: Sequence[TextRow], data: Sequence[TextRow], columns: Sequence[Column], headings: list[str]
 ) -> tuple[LabelledPlace, ...]:
     """What headings of dates and times, titles, notes and whole columns such as EST, EDT say of the clock."""
-    found = [labels_in_heading(one.heading) for one in columns if one.role in ("moment", "date", "time")]
+    timed = ("moment", "date", "time")
+    found = [labels_in_heading(one.heading) for one in columns if one.role in timed]
     found += [labels_in_line(None, note) for note in table.notes]
-    lines = [row for row in (*before, *data) if row.number and list(row.cells) != headings and not _is_timed(row)]
-    found += [labels_in_line(row.number, ", ".join(filter(None, row.cells))) for row in lines]
+    # Headings parted by spaces need not stand above their columns: they are read as a line as well.
+    headed = [] if table.separator == "space" else headings
+    found += [labels_in_line(None, one.heading) for one in columns if headed and one.role not in (*timed, "skip")]
+    lines = [row for row in (*before, *data) if row.number and list(row.cells) != headed and not _is_timed(row)]
+    joint = " " if table.separator in ("space", "wide space") else ", "
+    found += [labels_in_line(row.number, joint.join(filter(None, row.cells))) for row in lines]
     for column in (one for one in columns if one.role == "skip"):
         cells = dict.fromkeys(row.cell(column.number - 1) for row in data if _is_timed(row))
         if 0 < len(cells) <= MOST_CLOCKS and all(labels_in_line(None, cell) for cell in cells):
