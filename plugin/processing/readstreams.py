@@ -73,15 +73,16 @@ class ReadStreams(TextReading):
             "end lat tell the columns. Preview says what each column is taken for and writes nothing.\n\n"
             "Station: whose rows they are; a new one needs its place. Lines '# station: name', '# lon: ...' in the "
             "text say the same, and let one text hold many stations.\n"
-            "Zone: that of the table's clock, such as Europe/Lisbon or UTC. A clock time that comes twice as clocks go "
-            "back, and stands in the table once, is refused by its row.\n"
+            "Zone: that of the table's clock, such as Europe/Lisbon or UTC. Letters such as EST or LST in the text "
+            "never decide it, but a zone in which they cannot be true is refused. A clock time that comes twice as "
+            "clocks go back, and stands in the table once, is refused by its row.\n"
             "Units: where the headings do not say it, knots or metres a second must be chosen.\n"
             "Start and step: TS_TSV texts carry no times of their own.\n\n"
             "Export writes the plan's streams, after the reading, as a text that can be read again; without a file and "
             "a text nothing but that is done.\n\n"
             "A blank is unknown, never slack. Sets are where the water goes to, true; winds are where they come from. "
-            "Rows that the plan holds already are left out; other figures for the same hour or moment are refused. If "
-            "anything fails, the plan stays as it was. A prediction, not an observation; not for navigation."
+            "Rows that the plan holds already are left out, empty fields of its stations are filled, other figures for "
+            "the same hour or moment are refused. If anything fails, the plan stays as it was. A prediction, not an observation; not for navigation."
         )
 
     def createInstance(self) -> ReadStreams:
