@@ -82,7 +82,8 @@ class ReadStreams(TextReading):
             "a text nothing but that is done.\n\n"
             "A blank is unknown, never slack. Sets are where the water goes to, true; winds are where they come from. "
             "Rows that the plan holds already are left out, empty fields of its stations are filled, other figures for "
-            "the same hour or moment are refused. If anything fails, the plan stays as it was. A prediction, not an observation; not for navigation."
+            "the same hour or moment are refused. If anything fails, the plan stays as it was. A "
+            "prediction, not an observation; not for navigation."
         )
 
     def createInstance(self) -> ReadStreams:
