@@ -13,6 +13,7 @@ from ..errors import BadInputError, SwimPlanError
 from ..quantities import M_S_PER_KNOT
 from ..text_table import TextRow, TextTable
 from .constituents import standard_name
+from .event_signs import SignedEvent, unturned
 from .heading_words import tide_in
 from .stream_cells import coordinate_in, direction_in, hour_in, is_blank, number_in
 from .stream_columns import KNOTS_PER, Columns
@@ -184,6 +185,8 @@ def hourly_rows(reader: RowReader) -> Iterator[TextPlanRow]:
 def event_rows(reader: RowReader) -> Iterator[TextPlanRow]:
     """Slacks and maxima: rates signed, flood positive, or with the word flood or ebb, or F or E, beside them."""
     times = reader.times()
+    signed: list[SignedEvent] = []
+    rows: list[TextPlanRow] = []
     for row in reader.rows:
         word = reader.cell(row, "kind").strip().lower()
         text = reader.cell(row, "rate").strip()
@@ -194,8 +197,22 @@ def event_rows(reader: RowReader) -> Iterator[TextPlanRow]:
         slack = _is_slack(reader, row, word, rate)
         sets = {f"{role}_deg": reader.value(row, role, direction_in) for role in ("flood_set", "ebb_set")}
         values = {"station": reader.station, "time": times[row.number], "kind": "slack" if slack else "max"}
-        yield TextPlanRow(
-            layer="stream_events", values={**values, "rate_kn": 0.0 if slack else rate, **sets}, line=row.number
+        values["rate_kn"] = 0.0 if slack else rate
+        signed.append(SignedEvent(row=row.number, time=values["time"], rate_kn=values["rate_kn"], is_said=bool(way)))
+        rows.append(TextPlanRow(layer="stream_events", values={**values, **sets}, line=row.number))
+    _refuse_unsigned(reader, signed)
+    yield from rows
+
+
+def _refuse_unsigned(reader: RowReader, signed: list[SignedEvent]) -> None:
+    both = unturned(signed)
+    if both is not None:
+        row = next(row for row in reader.rows if row.number == both[1])
+        raise reader.refused(
+            row,
+            "rate",
+            f"Row {both[0]} before the slack has a rate of the same sign, and a stream turns at slack",
+            "Write ebb rates negative, or say flood or ebb in each row",
         )
 
 
@@ -291,8 +308,8 @@ def _note_reference(reader: RowReader, row: TextRow | None, named: str) -> None:
 def _way(word: str) -> str:
     """f or e of a word that says flood or ebb."""
     found = re.search(r"\b(flood|ebb)\b", word)
-    # A slack before the flood, or a minimum, is no maximum of it.
-    return found.group(1)[0] if found and not re.search(r"slack|slk|before|min", word) else ""
+    # A slack or a minimum before the flood is no part of it.
+    return found.group(1)[0] if found and not re.search(r"slack|slk|\bbefore\b|\bafter\b", word) else ""
 
 
 def _event_rate(reader: RowReader, row: TextRow, text: str, way: str) -> float | None:
@@ -304,6 +321,9 @@ def _event_rate(reader: RowReader, row: TextRow, text: str, way: str) -> float |
     except ValueError as error:
         raise reader.refused(row, "rate", str(error)) from error
     value = round(value, 6)
+    word = reader.cell(row, "kind").lower()
+    if value > 0.0 and not text.startswith("+") and re.search(r"\b(before|after)\b", word) and "sl" not in word:
+        raise reader.refused(row, "rate", "Before or after does not say its way", "Write + for flood, - for ebb")
     if way == "f" and value < 0.0:
         raise reader.refused(row, "rate", "A flood has a positive rate")
     return -abs(value) if way == "e" else value
