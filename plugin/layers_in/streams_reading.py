@@ -21,6 +21,7 @@ from .plan_append import Added, append_to_plan
 from .plan_rows import PlanRow
 from .plan_tables import tables_of
 from .read_report import write_report
+from .second_reading import check_second_reading
 from .station_doubts import station_doubts
 from .station_rows import StationRows
 
@@ -161,6 +162,7 @@ def _check_keys(tables: dict[str, Any], rows: list[TextPlanRow], name: str) -> N
                     allowed=f"The plan's {layer} has other figures for it",
                     remedy="Delete them there, or name the station otherwise",
                 )
+        check_second_reading(layer, held.values(), [(row.line, row.values) for row in mine], name)
 
 
 def _table_words(reading: StreamReading, filled: dict[str, dict[str, Any]]) -> dict[str, Any]:

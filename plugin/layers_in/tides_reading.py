@@ -24,6 +24,7 @@ from .plan_append import Added, append_to_plan
 from .plan_rows import PlanRow
 from .plan_tables import tables_of
 from .read_report import write_report
+from .second_reading import check_second_reading
 
 MOST_BYTES = 60_000_000
 KEEP_CURVE, KEEP_WATERS = "curve", "waters"
@@ -63,6 +64,7 @@ def read_tides_into_plan(asked: TidesReadAsked, told: Told) -> Added:
         reading = waters_only(reading, asked.asked.name)
     rows = _port_rows(reading, asked) + _data_rows(reading, asked)
     rows = _check_against_plan(rows, asked)
+    _check_second_reading(rows, reading, asked)
     _tell(told, reading)
     told.progress(30.0)  # after what was said: on a console the figures share a line with what follows
 
@@ -233,6 +235,16 @@ def _check_against_plan(rows: list[PlanRow], asked: TidesReadAsked) -> list[Plan
         if mine:
             _check_keys(layer, fields, mine, tables[layer].rows(), asked)
     return kept
+
+
+def _check_second_reading(rows: Sequence[PlanRow], reading: TideReading, asked: TidesReadAsked) -> None:
+    """Rows of heights stand in the order of the reading's, which know their lines."""
+    tables = tables_of(asked.plan, {}, [])
+    for layer in ("tides", "tide_series"):
+        mine = [row.values for row in rows if row.layer == layer]
+        if mine and layer in tables:
+            given = [(one.row, values) for one, values in zip(reading.heights, mine)]
+            check_second_reading(layer, (row.values for row in tables[layer].rows()), given, asked.asked.name)
 
 
 def _is_new_port(values: dict[str, Any], ports: dict[str, dict[str, Any]], asked: TidesReadAsked) -> bool:
