@@ -60,6 +60,8 @@ _IN = re.compile(r"\b(?:in|all|are)\s+$", re.I)
 _TURNED = re.compile(
     r"\b(?:add|subtract|deduct|plus|minus|convert|not|without|no|un(?:corrected|adjusted)|never)\b", re.I
 )
+# The sign of Etc/GMT-1 is the reverse of what it looks like, so who wrote it may have meant either.
+_MAYBE_LOCAL = re.compile(r"\blocal (?!standard|daylight)|\blocal\b(?=[^A-Za-z]*(?:UTC|GMT))|\bEtc/", re.I)
 _OTHER_WORDS = {"WEST", "UT", "Z", "ET", "CT", "MT", "PT", "IST", "HST"}  # that stand for other things in titles
 
 
@@ -106,11 +108,15 @@ class ClockLabel:
 
 @dataclass(frozen=True, kw_only=True)
 class LabelledPlace:
-    """A heading or line of a table that names clocks: each of its times is on one of them. ``words`` says where."""
+    """A heading or line of a table that names clocks: each of its times is on one of them. ``words`` says where.
+
+    ``doubtful`` is one whose other words may turn the label round, as in "local, not UTC": it decides nothing.
+    """
 
     words: str
     labels: tuple[ClockLabel, ...]
     row: int | None = None
+    doubtful: bool = False
 
     @property
     def text(self) -> str:
@@ -119,6 +125,8 @@ class LabelledPlace:
 
     def zone(self) -> tzinfo | None:
         """The zone that it decides alone, None where it leaves a choice; standard time beside a zone is that zone's."""
+        if self.doubtful:
+            return None
         zones = [label.zone for label in self.labels if label.kind == FIXED]
         more = any(label.kind not in (FIXED, STANDARD) for label in self.labels)
         return zones[0] if not more and len(set(map(str, zones))) == 1 else None
@@ -133,7 +141,8 @@ def labels_in_heading(heading: str) -> LabelledPlace | None:
     """The clocks that the heading of a column of dates or times names; None for none."""
     text = _LETTERS.sub(_capitals, _spelt_out(heading))
     labels = _labels(text, lambda found: not (found["bare"] and not text[: found.start()].strip()))
-    return LabelledPlace(words=f"the heading '{heading.strip()}'", labels=labels) if labels else None
+    doubtful = bool(_TURNED.search(heading) or _MAYBE_LOCAL.search(heading))
+    return LabelledPlace(words=f"the heading '{heading.strip()}'", labels=labels, doubtful=doubtful) if labels else None
 
 
 def labels_in_line(row: int | None, line: str) -> LabelledPlace | None:

@@ -30,7 +30,8 @@ def clock_of_table(
         return None, ""
     zone = given if given is not None else decided[0][1]
     for place in places:
-        _check(place, zone, rows, name, given is not None)
+        if not place.doubtful:
+            _check(place, zone, rows, name, given is not None)
     says = [f"{place.words} says {place.text}" for place in places if given is not None or place is not decided[0][0]]
     source = f"{zone}, as given" if given is not None else f"{decided[0][0].text}, by {decided[0][0].words}"
     return zone, "; ".join([source, *says])
@@ -82,8 +83,7 @@ def _undecided(place: LabelledPlace, rows: Sequence[tuple[int, PrintedMoment]], 
         row=row,
         field="time",
         value=f"{printed.naive:%Y-%m-%d %H:%M}",
-        allowed=f"{_capital(place.words)} says {place.text}, which names no one zone: the same letters stand for "
-        "different clocks in different places",
+        allowed=f"{_capital(place.words)} says {place.text}, which names no one zone for certain",
         remedy="Give ZONE: an IANA name such as Europe/Lisbon where the clock changes in summer, else its fixed "
         f"offset, such as {such}",
     )

@@ -197,3 +197,11 @@ def test_phases_of_another_clock_than_the_one_given_are_refused() -> None:
     assert read_tides(text.format("PST"), TidesAsked(zone="-08:00")).constants[0].phase_deg == pytest.approx(
         331.87, abs=0.01
     )
+
+
+@pytest.mark.parametrize(
+    "heading", ["Time (local not UTC)", "Time (not GMT)", "Time (Etc/GMT-1)", "Time (local, GMT+1)"]
+)
+def test_a_heading_that_may_turn_its_label_round_decides_no_clock(heading: str) -> None:
+    place = labels_in_heading(heading)
+    assert place is not None and place.zone() is None
