@@ -90,6 +90,18 @@ def test_a_unit_that_is_not_known_is_refused_though_units_says_knots(heading: st
     assert caught.value.field == heading
 
 
+@pytest.mark.parametrize("heading", ["spring 0.1kn", "spring tenths", "spring km/h"])
+def test_so_is_a_column_that_would_be_passed_over(heading: str) -> None:
+    with pytest.raises(BadInputError, match="It begins as a column for spring") as caught:
+        one(f"hour,set,{heading},neap (kn)\n0,70,8,0.4\n", reference="HW")
+    assert caught.value.field == heading
+
+
+def test_the_same_in_another_unit_beside_it_is_left_alone() -> None:
+    (row,) = one("hour,set,spring (kn),spring km/h\n0,70,0.8,1.5\n", reference="HW").rows
+    assert row.values["spring_kn"] == 0.8
+
+
 def test_beaufort_is_refused() -> None:
     with pytest.raises(BadInputError, match="It says 'bft', which is not read"):
         one("time (UTC),wind from,wind speed (Bft)\n2027-06-05 09:00,240,4\n")

@@ -56,6 +56,13 @@ class TestUnits:
         with pytest.raises(BadInputError, match="row 2.*and heights are read in ft, m, dm, cm, mm"):
             read(waters(f'"{heading}"', "0.7", "3.9"), units="m")
 
+    def test_a_title_against_units_is_refused(self) -> None:
+        rows = "2027-06-15 02:10 0.7 L\n2027-06-15 08:22 3.9 H\n"
+        with pytest.raises(BadInputError, match="row 1.*It says ft, and UNITS says m"):
+            read("Heights in feet\n" + rows, units="m")
+        assert heights(read("Heights in metres\n" + rows, units="m")) == [0.7, 3.9]
+        assert heights(read("Tower, 30 feet from the pier\n" + rows, units="m")) == [0.7, 3.9]
+
     def test_constants_in_centimetres(self) -> None:
         text = "Constituent,Amplitude (cm),Phase (GMT)\nM2,120,100\nS2,40,140\nK1,10,20\n"
         assert [one.amplitude_m for one in read(text).constants] == pytest.approx([1.2, 0.4, 0.1])

@@ -6,8 +6,25 @@ import re
 from collections.abc import Mapping, Sequence
 
 from ..errors import BadInputError
+from .stream_columns import role_of
 
-_DEGREES = {"\u00b0", "deg", "degs", "degree", "degrees", "t", "true", "tn", "0", "00", "000", "359", "360"}
+_DEGREES = {
+    "\u00b0",
+    "deg",
+    "degs",
+    "degree",
+    "degrees",
+    "t",
+    "true",
+    "tn",
+    "degt",
+    "degst",
+    "0",
+    "00",
+    "000",
+    "359",
+    "360",
+}
 _TOWARDS = {"to", "toward", "towards", "going", "flowing", "which", "the", "water", "goes", "flows", "set"}
 _RATE = {
     "kn",
@@ -80,7 +97,7 @@ def check_headings(headings: Sequence[str], roles: Mapping[int, str], form: str,
     ``roles`` says by place what each column was taken for. BadInputError names the heading and what is allowed.
     """
     for place, heading in enumerate(headings):
-        fault = _fault(heading, roles.get(place, ""), form)
+        fault = _fault(heading, roles.get(place, ""), form) or _half_known(heading, place, roles)
         if fault:
             raise BadInputError(layer=name, row=row, field=heading, allowed=fault[0], remedy=fault[1])
 
@@ -90,6 +107,21 @@ def tide_in(heading: str) -> str:
     high = bool(re.search(r"\bhw\b|\bhigh water\b", heading, re.IGNORECASE))
     low = bool(re.search(r"\blw\b|\blow water\b", heading, re.IGNORECASE))
     return "" if high == low else "HW" if high else "LW"
+
+
+def _half_known(heading: str, place: int, roles: Mapping[int, str]) -> tuple[str, str] | None:
+    """What is wrong with a column that begins as one of rates or directions, goes on otherwise, and is not there else.
+
+    It would be passed over, and with it half of the table.
+    """
+    words = re.findall(r"[a-z]+", heading.lower())
+    begins = role_of(words[0]) if words and place not in roles else ""
+    if begins not in (*_DIRECTIONS, *_RATES) or begins in roles.values():
+        return None
+    return (
+        f"It begins as a column for {begins}, and the rest of it is not read; in brackets it may say {_SHOWN[begins]}",
+        "Turn the figures into what the table may say, and correct the heading",
+    )
 
 
 def _fault(heading: str, role: str, form: str) -> tuple[str, str] | None:

@@ -38,6 +38,7 @@ _STRANGE = re.compile(
     r"|[\d.,/]+\s*(?:m|ft|feet|met(?:re|er)s?)\b|\bx\s*\d+|/\s*10+\b|%",
     re.I,
 )
+_OF_HEIGHTS = re.compile(r"\b(?:heights?|levels?|units?|predictions?|tides?|all|values?)\b", re.I)
 _MINUS = re.compile(r"^[\u2212\u2013](?=[\d.,])")
 
 
@@ -241,6 +242,13 @@ def unit_of(heading: str) -> str:
     """The unit that a heading names, "" for none or several."""
     found = [unit for unit, pattern in _UNITS.items() if pattern.search(heading)]
     return found[0] if len(found) == 1 else ""
+
+
+def units_of_titles(layout: Layout) -> list[tuple[TextRow, str]]:
+    """Lines above the table, but its headings, that speak of heights or units and name one unit."""
+    headings = tuple(column.heading for column in layout.columns)
+    lines = [(row, " ".join(row.cells)) for row in layout.before if row.number and row.cells != headings]
+    return [(row, unit_of(line)) for row, line in lines if _OF_HEIGHTS.search(line) and unit_of(line)]
 
 
 def stated_unit(of_cell: str, heading: str, units: str) -> str:

@@ -15,7 +15,7 @@ from ..text_moments import PrintedMoment, zone_in
 from ..text_table import tables_of
 from .height_curve import LONGEST_STEP_RATIO
 from .tide import LONGEST_GAP_S
-from .tide_columns import Layout, layout_of
+from .tide_columns import Layout, layout_of, units_of_titles
 from .tide_constants_text import looks_like_constants, read_constants
 from .tide_ports_text import looks_like_secondary, read_secondary
 from .tide_reading import (
@@ -56,6 +56,7 @@ def read_tides(text: str, asked: TidesAsked) -> TideReading:
 
 
 def _read_heights(layout: Layout, asked: TidesAsked) -> TideReading:
+    _refuse_titles(layout, asked)
     readings, skipped, carried = readings_of(layout, asked)
     if not readings:
         raise BadInputError(
@@ -85,6 +86,19 @@ def _read_heights(layout: Layout, asked: TidesAsked) -> TideReading:
     if form == SERIES:
         return _series(read, readings, moments_of_series(printed, zone, asked.name), skipped, asked)
     return _events(read, readings, moments_of_rows(printed, zone, asked.name), skipped, asked)
+
+
+def _refuse_titles(layout: Layout, asked: TidesAsked) -> None:
+    """A title that says feet is not passed over where UNITS says metres."""
+    for row, unit in units_of_titles(layout):
+        if asked.units and unit != asked.units:
+            raise BadInputError(
+                layer=asked.name,
+                row=row.number,
+                value=" ".join(row.cells)[:60],
+                allowed=f"It says {unit}, and UNITS says {asked.units}",
+                remedy="Correct UNITS, or delete that line if it does not speak of the heights",
+            )
 
 
 def _form_of(readings: Sequence[Reading], printed: Sequence[tuple[int, PrintedMoment]], asked: TidesAsked) -> str:
