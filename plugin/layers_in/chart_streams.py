@@ -39,7 +39,7 @@ def panel_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Readi
 
 
 def series_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Reading:
-    """Streams at set times (TS_TSV): a plan has no place for them, so they are counted."""
+    """Streams at set times (TS_TSV): the chart gives no moments they could be read for without a guess: counted."""
     try:
         count = len(parse_ts_tsv(thing.text("TS_TSV")))
     except SwimPlanError as error:
