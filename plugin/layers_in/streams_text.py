@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Iterable
+from dataclasses import replace
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -87,7 +88,17 @@ def _station_part(row: TableRow, rows: dict[str, list[TableRow]]) -> str:
             notes.append((field.name, _shown(value)))
     table, columns = _STATION_TABLES.get(row.values["form"], ("", ()))
     own = [one for one in rows.get(table, []) if one.values["station"] == row.values["station"]]
+    if table == "stream_events":
+        own = [_way_said(one) for one in own]
     return _part(notes, columns if own else (), own)
+
+
+def _way_said(row: TableRow) -> TableRow:
+    """An event whose kind says flood or ebb: a stream that runs one way only reads like one with unsigned rates."""
+    rate = row.values["rate_kn"]
+    if row.values["kind"] != "max" or not rate:
+        return row
+    return replace(row, values={**row.values, "kind": "max flood" if rate > 0.0 else "max ebb"})
 
 
 def _drift_parts(rows: list[TableRow]) -> list[str]:

@@ -9,8 +9,25 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from swims import DAY, KNOT_M_S, LAT, LON, Heard, Ran, add_route, add_swimmer, moved, new_plan, offset, run, swum, utc
+from swims import (
+    DAY,
+    KNOT_M_S,
+    LAT,
+    LON,
+    Heard,
+    Ran,
+    add_route,
+    add_swimmer,
+    moved,
+    new_plan,
+    offset,
+    point,
+    run,
+    swum,
+    utc,
+)
 from tideleg.core.water import stream_text
+from tideleg.layers_in.streams_text import streams_text
 from tideleg.layers_in.table import Table
 from tideleg.plan_package.schema import LAYER_BY_NAME
 from tideleg.plan_package.store import append_rows, open_layer
@@ -421,3 +438,23 @@ def test_figures_of_progress_end_before_the_last_words(plan: Path) -> None:
     asked = {"PLAN": str(plan), "TEXT": HOURLY, "STATION": "A", "POINT": PLACE, "REFERENCE": "HW"}
     assert run(ReadStreams().create(), asked, heard).ok
     assert set(heard.at) == {0.0, 100.0}
+
+
+def test_a_stream_that_runs_one_way_only_is_exported_so_that_it_can_be_read_again(tmp_path: Path) -> None:
+    rows = [("06:00", "slack", 0.0), ("09:00", "max", 2.0), ("12:00", "slack", 0.0), ("15:00", "max", 1.5)]
+    plan = new_plan(tmp_path / "one.gpkg")
+    append_rows(plan, "stream_stations", [(point((LON, LAT)), {"station": "River mouth", "form": "events"})])
+    append_rows(
+        plan,
+        "stream_events",
+        [
+            (None, {"station": "River mouth", "time": utc(when), "kind": kind, "rate_kn": rate, "flood_set_deg": 90.0})
+            for when, kind, rate in rows
+        ],
+    )
+    text = streams_text(plan)
+    other = new_plan(tmp_path / "two.gpkg")
+    (tmp_path / "streams.csv").write_text(text, encoding="utf-8")
+    ran = run(ReadStreams().create(), {"PLAN": str(other), "FILE": str(tmp_path / "streams.csv")})
+    assert ran.ok, ran.said
+    assert streams_text(other) == text
