@@ -12,6 +12,7 @@ from tideleg.core.clock import moment_from_text
 from tideleg.core.errors import OutsideModelError, SwimPlanError
 from tideleg.core.magnetism import variation_at
 from tideleg.core.planar import PlanarArea
+from tideleg.core.water.coefficients import rates_by_coefficient
 from tideleg.core.water.day_rates import rates_by_range
 from tideleg.core.water.field import Station, StreamField
 from tideleg.core.water.slack_offset import SlackOffsetStream
@@ -44,6 +45,12 @@ def test_a_tide_smaller_than_neaps_never_stops_the_stream() -> None:
     assert extrapolated.tolist() == [True, True, True, True, False]
     # Near neaps the line through neaps and springs stands as it is.
     assert rate[3] == pytest.approx(1.0 + (3.0 - 1.0) * (1.5 - 2.0) / (4.0 - 2.0))
+
+
+def test_a_small_tide_coefficient_never_stops_the_stream() -> None:
+    rate, extrapolated = rates_by_coefficient(3.0, 0.5, np.array([20.0, 30.0, 44.0, 45.0, 95.0]))
+    assert np.all(rate > 0.0) and extrapolated.tolist() == [True, True, True, False, False]
+    assert rate[2:] == pytest.approx([0.45, 0.5, 3.0])
 
 
 @pytest.mark.parametrize("thick_m", [60.0, 5.0])

@@ -57,8 +57,8 @@ class TestCoefficients:
         assert rate == pytest.approx([1.0, 1.5, 2.0, 2.2, 0.5])
         assert beyond.tolist() == [False, False, False, True, True]
 
-    def test_rate_never_falls_below_nothing(self) -> None:
-        assert rates_by_coefficient(3.0, 0.2, 20.0)[0] == 0.0
+    def test_rate_never_falls_below_half_of_the_neap_rate_in_proportion(self) -> None:
+        assert rates_by_coefficient(3.0, 0.2, 20.0)[0] == pytest.approx(0.5 * 0.2 * 20.0 / 45.0)
 
     def test_with_95_alone_the_rate_goes_with_the_coefficient_and_is_extrapolated(self) -> None:
         rate, beyond = rates_by_coefficient(1.9, NAN, 50.0)

@@ -46,15 +46,17 @@ class DayCoefficients:
 def rates_by_coefficient(at_95: ArrayLike, at_45: ArrayLike, coefficient: ArrayLike) -> tuple[np.ndarray, np.ndarray]:
     """Rates on tides of the given coefficients, and whether they are extrapolated; arguments broadcast.
 
-    V = V45 + (V95 - V45) (C - 45) / 50, never below nothing. Source: the practice printed in the French stream tables
-    (from memory). With V95 alone V = V95 C / 95, as the coefficient goes with the range, marked extrapolated; with no
+    V = V45 + (V95 - V45) (C - 45) / 50, below 45 never below half of V45 C / 45, so that the formula cannot make the
+    stream stop (common practice, no source). Source: the practice printed in the French stream tables (from memory).
+    With V95 alone V = V95 C / 95, as the coefficient goes with the range, marked extrapolated; with no
     coefficient known V95 stands, as the careful choice, marked extrapolated. So is any tide beyond 45 to 95.
     """
     at_95, at_45, coefficient = np.broadcast_arrays(
         *(np.asarray(value, dtype=float) for value in (at_95, at_45, coefficient))
     )
     step = SPRING_COEFFICIENT - NEAP_COEFFICIENT
-    linear = np.maximum(at_45 + (at_95 - at_45) * (coefficient - NEAP_COEFFICIENT) / step, 0.0)
+    least = 0.5 * np.minimum(at_45, at_95) * coefficient / NEAP_COEFFICIENT
+    linear = np.maximum(at_45 + (at_95 - at_45) * (coefficient - NEAP_COEFFICIENT) / step, least)
     factor = at_95 * coefficient / SPRING_COEFFICIENT
     rate = np.where(np.isfinite(linear), linear, np.where(np.isfinite(factor), factor, at_95))
     within = (coefficient >= NEAP_COEFFICIENT) & (coefficient <= SPRING_COEFFICIENT)
