@@ -88,19 +88,11 @@ class LocalFrame:
         first, second = pairs[0] if len(pairs) == 1 else pairs.T
         return self._proj(first, second, inverse=inverse)
 
-    def convergence_deg(self, lon: ArrayLike, lat: ArrayLike) -> np.ndarray:
-        """Degrees to add to a bearing of the frame's grid to get the true bearing there.
-
-        gamma = atan(tan(dlon) sin(lat)), exact on a sphere; on the ellipsoid within 1e-5 degree over a plan's width.
-        Source: Snyder, Map Projections (USGS PP 1395), p. 55, spherical form.
-        """
-        dlon = np.radians(_wrapped(np.asarray(lon, dtype=float) - self.lon))
-        return np.degrees(np.arctan(np.tan(dlon) * np.sin(np.radians(lat))))
-
     def convergence_at(self, x_m: ArrayLike) -> np.ndarray:
-        """The same for places x metres east of the centre: gamma = x tan(lat) / a, its first term.
+        """Degrees to add to a bearing of the frame's grid, x metres east of the centre, to get the true bearing there.
 
-        The error is below 1 % of the convergence within 25 km of the centre up to 70 degrees of latitude.
+        gamma = x tan(lat) / a, the first term of atan(tan(dlon) sin(lat)); the error is below 1 % of the convergence
+        within 25 km of the centre up to 70 degrees of latitude. Source: Snyder, Map Projections (USGS PP 1395), p. 55.
         """
         return np.degrees(np.asarray(x_m, dtype=float) * np.tan(np.radians(self.lat)) / SEMI_MAJOR_AXIS_M)
 

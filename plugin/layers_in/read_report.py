@@ -3,17 +3,16 @@
 from __future__ import annotations
 
 import json
-import os
 from pathlib import Path
 from typing import Any
 
 from qgis.core import QgsRectangle
 
-from ..core.errors import SwimPlanError
 from ..version import tideleg_version
 from .chart_cell import CellFacts
 from .plan_append import Added
 from .read_tally import ReadTally
+from .whole_text import write_whole_text
 
 DEFAULT_DATUM = "chart datum"
 COVERED = 0.001  # share of the extent without chart data that is a rounding of its edge
@@ -70,17 +69,9 @@ def cell_warnings(facts: CellFacts, plan_datum: str, uncovered: float, anything:
 
 def write_report(path: Path, report: dict[str, Any]) -> None:
     """Write the report, whole or not at all; SwimPlanError where it cannot be written."""
-    draft = path.with_name(path.name + ".part")
-    try:
-        draft.write_text(json.dumps(report, indent=2, ensure_ascii=False, allow_nan=False) + "\n", encoding="utf-8")
-        os.replace(draft, path)
-    except OSError as error:
-        draft.unlink(missing_ok=True)
-        raise SwimPlanError(
-            asked=f"The report {path} could not be written ({error.strerror})",
-            allowed="It is a file in a folder that is there",
-            remedy="Choose another place for REPORT",
-        ) from error
+    text = json.dumps(report, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
+    allowed = "It is a file in a folder that is there"
+    write_whole_text(path, text, what="report", allowed=allowed, parameter="REPORT")
 
 
 def _cell(facts: CellFacts) -> dict[str, str]:

@@ -57,19 +57,6 @@ def streams_text(plan: Path, station: str = "") -> str:
     return "\n".join(parts)
 
 
-def write_streams_text(path: Path, text: str) -> None:
-    """Write the text, whole or not at all; SwimPlanError where it cannot be written."""
-    draft = path.with_name(path.name + ".part")
-    try:
-        draft.write_text(text, encoding="utf-8")
-        draft.replace(path)
-    except OSError as error:
-        draft.unlink(missing_ok=True)
-        raise SwimPlanError(
-            asked=f"The file {path} could not be written ({error.strerror})", remedy="Choose another place for EXPORT"
-        ) from error
-
-
 def _names() -> tuple[str, ...]:
     own = {table for table, _ in _STATION_TABLES.values()}
     return ("stream_stations", *sorted(own), "drifts", "winds", "tide_coefficients")

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import os
 from pathlib import Path
 from typing import Any
 
@@ -13,6 +12,7 @@ from ..core.water.tide_ports_text import HEIGHTS, MINUTES
 from ..core.water.tide_reading import CONSTANTS, EVENTS, SECONDARY, SERIES, ConstantRow, HeightRow, TideReading
 from .plan_tables import tables_of
 from .table import Table
+from .whole_text import write_whole_text
 
 FORM_OF = {"events": EVENTS, "series": SERIES, "harmonic": CONSTANTS, "secondary": SECONDARY}
 LAYER_OF = {EVENTS: "tides", SERIES: "tide_series", CONSTANTS: "tide_constants", SECONDARY: "tide_ports"}
@@ -25,15 +25,7 @@ def export_tides(plan: Path, path: Path, port: str, form: str) -> int:
     no such tides or several ports and none is named, and where the file cannot be written.
     """
     reading = reading_of_plan(plan, port, form)
-    draft = path.with_name(path.name + ".part")
-    try:
-        draft.write_text(csv_of(reading), encoding="utf-8")
-        os.replace(draft, path)
-    except OSError as error:
-        draft.unlink(missing_ok=True)
-        raise SwimPlanError(
-            asked=f"The file {path} could not be written ({error.strerror})", remedy="Choose another place for EXPORT"
-        ) from error
+    write_whole_text(path, csv_of(reading), what="file", parameter="EXPORT")
     return reading.count
 
 

@@ -200,10 +200,9 @@ class PlanSwim(QgsProcessingAlgorithm):
         if not self._results or not self._card:
             return self._results
         from ..cards.wet_card import write_card
-        from ..cards.whole_files import write_whole
 
         with refusals(self._outputs.undo):
-            write_whole({self._card: lambda path: write_card(self._plan, path)})
+            write_card(self._plan, self._card)
         return self._results
 
     def _sources(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
@@ -256,7 +255,7 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..layers_out.styling import ResultStyler
 
         results = {}
-        for output in (plan_layers.LEGS, plan_layers.TRACK, plan_layers.FLAGS, plan_layers.STOPS):
+        for output in plan_layers.OUTPUT_LAYERS:
             name = output.parameter
             sink, layer = self.parameterAsSink(
                 parameters, name, context, output.fields(), output.wkb_type, plan_layers.output_crs()

@@ -175,9 +175,10 @@ class ReadStreams(TextReading):
 
     def export(self, parameters: dict[str, Any], context: QgsProcessingContext, path: str) -> int:
         """Write the stations, or the one named; how many lines."""
-        from ..layers_in.streams_text import streams_text, write_streams_text
+        from ..layers_in.streams_text import streams_text
+        from ..layers_in.whole_text import write_whole_text
 
         plan = Path(self.parameterAsFile(parameters, self.PLAN, context))
         text = streams_text(plan, self.text(parameters, self.STATION, context))
-        write_streams_text(Path(path), text)
+        write_whole_text(Path(path), text, what="file", parameter="EXPORT")
         return len(text.splitlines())

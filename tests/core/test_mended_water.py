@@ -14,10 +14,12 @@ from tideleg.core.magnetism import variation_at
 from tideleg.core.planar import PlanarArea
 from tideleg.core.water.coefficients import rates_by_coefficient
 from tideleg.core.water.day_rates import rates_by_range
+from tideleg.core.water.events import EventStream
 from tideleg.core.water.field import Station, StreamField
 from tideleg.core.water.slack_offset import SlackOffsetStream
 from tideleg.core.water.stream import UNKNOWN, ConstantStream
 from tideleg.core.water.tide import TideTable
+from tideleg.core.water.uncertain import worse_water
 
 HOUR_S = 3600.0
 LONDON = ZoneInfo("Europe/London")
@@ -99,3 +101,31 @@ def test_a_year_at_the_end_of_the_calendar_is_refused_as_outside_the_model(text:
     moment = moment_from_text(text, ZoneInfo("Pacific/Auckland"))
     with pytest.raises(OutsideModelError, match="2025"):
         variation_at(170.0, -40.0, moment)
+
+
+@pytest.mark.parametrize(("later", "slack_h"), [(1.0, 12.5), (-1.0, 11.5), (0.0, 12.0)])
+def test_worse_water_is_stronger_and_turns_late_or_early(later: float, slack_h: float) -> None:
+    turning = EventStream(
+        station="S",
+        times_s=HOUR_S * np.array([9.0, 12.0, 15.0]),
+        rates_m_s=np.array([1.0, 0.0, -1.0]),
+        flood_set_deg=90.0,
+        ebb_set_deg=270.0,
+    )
+    field = StreamField(stations=(Station(name="S", x_m=0.0, y_m=0.0, stream=turning),))
+    worse = worse_water(field, later=later)
+    assert worse.at(0.0, 0.0, HOUR_S * slack_h).rate_m_s == pytest.approx(0.0, abs=1e-12)
+    before, after = worse.at(0.0, 0.0, HOUR_S * np.array([slack_h - 2.0, slack_h + 2.0])).east_m_s
+    assert before == pytest.approx(1.3 * np.sin(np.pi / 3.0)) and after == pytest.approx(-before)
+
+
+def test_hours_count_from_the_nearest_high_or_low_water() -> None:
+    tide = TideTable(
+        port="P",
+        times_s=HOUR_S * np.array([0.0, 6.0, 12.0]),
+        heights_m=np.array([4.0, 1.0, 4.0]),
+        is_high=np.array([True, False, True]),
+    )
+    asked = HOUR_S * np.array([-1.0, 2.0, 7.0, 13.5])
+    assert tide.hours_from("HW", asked) == pytest.approx([-1.0, 2.0, -5.0, 1.5])
+    assert tide.hours_from("LW", asked) == pytest.approx([-7.0, -4.0, 1.0, 7.5])

@@ -10,7 +10,6 @@ import numpy as np
 from ..planar import PlanarArea, bounds_of, boxes_touch, stretches_inside
 from .hours import InForce
 
-CHANNEL_KINDS = ("fairway", "ferry", "lane", "small_craft")
 RULES = ("no_entry", "no_spearing", "no_anchoring", "loaded_gun_ban", "caution")
 
 

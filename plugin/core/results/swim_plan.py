@@ -182,8 +182,3 @@ class SwimPlan:
     civil_dusk: datetime | None = None
     alarm: datetime | None = None
     land_rings: tuple[np.ndarray, ...] = field(default=(), repr=False)
-
-    def worst_severity(self) -> str | None:
-        """The gravest severity among the flags, None where there is no flag."""
-        found = {flag.severity for flag in self.flags}
-        return next((severity for severity in SEVERITIES if severity in found), None)

@@ -14,7 +14,6 @@ from .tide import TideTable
 
 GRID_SIDE = 256
 EDGE_M = 40.0
-PHASES = ("flood", "ebb", "always")
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -15,7 +15,6 @@ from ..table_clock import clock_of_table
 from ..text_moments import clock_in, dates_in, moment_parts, offset_zone, order_of, printed_moment
 
 ALLOWED = "It is a date and a clock time, such as 2027-06-05 09:40 or 5 Jun 2027 9:40 am"
-_LONG_DATE = re.compile(r"^(?P<date>[^:]*?\d{4})[ ,T]+(?P<clock>\d.*)$")
 
 
 @dataclass(frozen=True, kw_only=True)
