@@ -10,13 +10,14 @@ import numpy as np
 from qgis.core import QgsFeatureSource
 
 from ..core.chart.areas import Chart
-from ..core.chart.marks import Mark, Route, doubts_about_stops, marks_at_stops
+from ..core.chart.marks import Route, doubts_about_stops, marks_at_stops
 from ..core.clock import PlanClock, moment_from_text, zone_named
 from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
 from ..core.solve.request import PlanSettings, SwimRequest
 from ..core.solve.swim import SwimWay
 from ..plan_package.store import read_settings
+from .marks_in import marks_from
 from .plan_tables import tables_of
 from .swim_chart import chart_from, depths_from
 from .swim_people import settings_from, swimmer_from
@@ -55,7 +56,7 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     clock = PlanClock(start=depart, zone_name=settings.zone)
     chart = chart_from(tables, frame, zone, warnings)
     water = water_from(tables, chart, frame, clock, _places_m(route, frame), plan, warnings)
-    marks = _marks(tables.get("marks"))
+    marks = marks_from(tables.get("marks"))
     stops = marks_at_stops(route, marks)
     warnings += doubts_about_stops(route, stops, marks)
     return SwimRequest(
@@ -71,6 +72,7 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
         chart=chart,
         depths=depths_from(tables, frame),
         settings=settings,
+        exits=tuple(mark for mark in marks if mark.kind == "exit"),
         warnings=tuple(warnings + _missing(chart, tables)),
     )
 
@@ -97,19 +99,6 @@ def _route(table: Table | None, name: str) -> Route:
     for number, (lon, lat) in enumerate(lonlat, start=1):
         check_position(float(lon), float(lat), f"Vertex {number} of route '{chosen[0].values['name']}'")
     return Route(name=chosen[0].values["name"], lonlat=lonlat, note=chosen[0].values["note"] or "")
-
-
-def _marks(table: Table | None) -> list[Mark]:
-    keys = ("name", "kind", "stay_min", "charted_depth_m", "bottom", "note")
-    marks = []
-    for row in table.rows() if table else ():
-        values = {key: row.values[key] for key in keys}
-        lon, lat = row.rings[0][0]
-        for key in ("bottom", "note"):
-            values[key] = values[key] or ""
-        values["stay_min"] = values["stay_min"] or 0.0
-        marks.append(Mark(lon=float(lon), lat=float(lat), **values))
-    return marks
 
 
 def _places_m(route: Route, frame: LocalFrame) -> np.ndarray:

@@ -64,7 +64,7 @@ def _in_words(swimmer: Swimmer, keys: frozenset[str]) -> tuple[str, ...]:
 
 def settings_from(texts: dict[str, str]) -> PlanSettings:
     """The settings that planning needs, from the texts of the settings table."""
-    values = {key: texts[key] for key in ("title", "zone", "datum") if texts.get(key)}
+    values = {key: texts[key] for key in ("title", "zone", "datum", "back_by") if texts.get(key)}
     for key in SETTING_LIMITS:
         if texts.get(key):
             values[key] = _number(key, texts[key])

@@ -66,6 +66,15 @@ SETTINGS: tuple[SettingSpec, ...] = (
         "square_within_deg", 20, 0.0, 90.0, "How far from a right angle a crossing still counts as square.", unit="deg"
     ),
     _number("shallow_depth_m", 1.5, 0.0, 50.0, "A mark with less water over it is flagged.", unit="m"),
+    _number(
+        "ashore_before_sunset_min",
+        45,
+        -60.0,
+        240.0,
+        "A turn back has you ashore, reserve included, so many minutes before sunset.",
+        unit="min",
+    ),
+    _text("back_by", "", "Clock time, HH:MM in the plan's zone, by which you must be ashore; empty for none."),
     _number(VERSION_KEY, PACKAGE_VERSION, 1, 1_000_000, "Version of the plan package; leave it alone.", kind="integer"),
 )
 

@@ -191,6 +191,8 @@ def test_value_that_is_not_allowed_is_refused_by_layer_row_field_and_value(plan:
         ("heading_step_deg", "0", ("'0'", "above 0 to 45")),
         ("shallow_depth_m", "nan", ("'nan'", "0 to 50")),
         ("square_within_deg", "inf", ("'inf'", "0 to 90")),
+        ("ashore_before_sunset_min", "500", ("'500'", "-60 to 240")),
+        ("back_by", "half past five", ("'half past five'", "17:30")),
         ("alarm_after_min", "1e9", ("'1e9'", "0 to 720")),
         ("port", "Q", ("'Q'", "The plan has tides of P")),
         ("package_version", "99", ("version 99", "Update the plugin")),

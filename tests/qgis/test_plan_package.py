@@ -102,6 +102,8 @@ DEFAULT_SETTINGS = {
     "alarm_after_min": "30",
     "square_within_deg": "20",
     "shallow_depth_m": "1.5",
+    "ashore_before_sunset_min": "45",
+    "back_by": "",
     "package_version": "1",
 }
 SWIMMER = {

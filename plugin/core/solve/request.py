@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from datetime import datetime
 
@@ -18,12 +19,15 @@ from ..water.field import StreamField
 from ..water.tide import TideTable
 from .swim import SwimWay
 
+_CLOCK_TIME = re.compile(r"([01]?\d|2[0-3]):[0-5]\d")
+
 
 @dataclass(frozen=True, kw_only=True)
 class PlanSettings:
     """The plan's own settings; ``square_within_deg`` is how far from a right angle a crossing still counts as square.
 
-    The defaults are common practice, no source.
+    ``ashore_before_sunset_min`` and ``back_by`` (a clock time ``HH:MM`` of the plan's zone, empty for none) are hard
+    stops that a turn back keeps its reserve before. The defaults are common practice, no source.
     """
 
     title: str = ""
@@ -35,6 +39,8 @@ class PlanSettings:
     alarm_after_min: float = 30.0
     square_within_deg: float = 20.0
     shallow_depth_m: float = 1.5
+    ashore_before_sunset_min: float = 45.0
+    back_by: str = ""
 
     def __post_init__(self) -> None:
         for key, (low, high) in SETTING_LIMITS.items():
@@ -45,6 +51,12 @@ class PlanSettings:
                     allowed=f"It lies from {low:g} to {high:g}",
                     remedy="Correct the settings table",
                 )
+        if self.back_by and not _CLOCK_TIME.fullmatch(self.back_by.strip()):
+            raise SwimPlanError(
+                asked=f"The setting back_by is {self.back_by!r}",
+                allowed="It is a clock time such as 17:30, in the plan's zone",
+                remedy="Correct the settings table, or leave it empty",
+            )
 
 
 SETTING_LIMITS = {
@@ -54,12 +66,16 @@ SETTING_LIMITS = {
     "alarm_after_min": (0.0, 720.0),
     "square_within_deg": (0.0, 90.0),
     "shallow_depth_m": (0.0, 50.0),
+    "ashore_before_sunset_min": (-60.0, 240.0),
 }
 
 
 @dataclass(frozen=True, kw_only=True)
 class SwimRequest:
-    """A swim to plan: where, when, who, in what water, past what."""
+    """A swim to plan: where, when, who, in what water, past what.
+
+    ``exits`` are the plan's other places to land, besides the ends of the route.
+    """
 
     route: Route
     stops: tuple[Mark, ...]
@@ -73,6 +89,7 @@ class SwimRequest:
     chart: Chart = field(default_factory=Chart)
     depths: DepthSurvey = field(default_factory=DepthSurvey)
     settings: PlanSettings = field(default_factory=PlanSettings)
+    exits: tuple[Mark, ...] = ()
     warnings: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
