@@ -140,7 +140,7 @@ def _sailing_words(
     request: SwimRequest, channel: Channel, crossing: Crossing, enter_s: float, leave_s: float
 ) -> tuple[bool, list[str]]:
     """Whether a sailing falls into the crossing, and between which times to enter."""
-    blocked = _blocked_s(request, channel, enter_s, leave_s)
+    blocked = blocked_times_s(request, channel, enter_s, leave_s)
     if not blocked:
         return False, []
     conflict = [span for span in blocked if span[0] < leave_s and span[1] > enter_s]
@@ -166,10 +166,10 @@ def _slot_words(request: SwimRequest, slot: tuple[float, float]) -> str:
     return f"Enter between {clock_words(request, first)} and {clock_words(request, last)}."
 
 
-def _blocked_s(
+def blocked_times_s(
     request: SwimRequest, channel: Channel, enter_s: float, leave_s: float
 ) -> list[tuple[float, float, float]]:
-    """Times not to be in the channel within half a day: from, to, and the sailing itself, seconds."""
+    """Times not to be in the channel, from half a day before to half a day after: from, to, and the sailing, seconds."""
     first = request.clock.moment(enter_s) - timedelta(hours=12)
     last = request.clock.moment(leave_s) + timedelta(hours=12)
     blocked = []

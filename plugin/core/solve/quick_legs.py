@@ -1,0 +1,263 @@
+"""One heading per leg for very many departures: few nodes where the stream is smooth, the full solver where it is not.
+
+With tau = T s the track is start + v T s e + D(s), D the stream's displacement. The stream is sampled at the points of
+a ``SmoothRule`` and integrated as the polynomial through them; T follows by Newton's method from
+|mark - start - D(1)| = v T, and e is the direction of that vector. What every second point alone would give measures
+the error. Rows that miss it go to more points, and in the end to ``hold_one_heading``.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+
+import numpy as np
+
+from ..water.stream import EXTRAPOLATED, UNKNOWN, Stream
+from .one_heading import hold_one_heading
+from .smooth_rule import EVEN, SmoothRule, smooth_rule
+from .swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Nodes
+
+LEVELS = (6, 12, 24)  # intervals between the points
+MOST_ROUNDS = 14
+STILL_M = 0.02
+ERROR_M = 0.2  # of every second point; all of them are several times nearer
+NEAR_LIMIT_M_S = 0.01  # nearer to what cannot be swum the full solver decides
+FIRST_HIT_M = 1.0
+
+
+@dataclass(frozen=True, kw_only=True)
+class QuickLegs:
+    """Legs to one mark for n rows. Arrays (n,), NaN where a leg is not completed.
+
+    ``ending``, ``least_ahead_m_s``, ``most_across_m_s`` and ``extrapolated`` as in ``LegSwum``; ``heading_rad`` of the
+    grid; ``t_s`` (n, 25) and ``xy_m`` (n, 25, 2) the tracks at even times.
+    """
+
+    depart_s: np.ndarray
+    arrive_s: np.ndarray
+    ending: np.ndarray
+    heading_rad: np.ndarray
+    least_ahead_m_s: np.ndarray
+    most_across_m_s: np.ndarray
+    extrapolated: np.ndarray
+    t_s: np.ndarray
+    xy_m: np.ndarray
+
+    @classmethod
+    def blank(cls, depart_s: np.ndarray) -> QuickLegs:
+        """Legs that nobody has swum yet."""
+        n = len(depart_s)
+        missing = ("arrive_s", "heading_rad", "least_ahead_m_s", "most_across_m_s")
+        return cls(
+            depart_s=np.array(depart_s, dtype=float),
+            ending=np.full(n, NOT_REACHED),
+            extrapolated=np.zeros(n, dtype=bool),
+            t_s=np.full((n, len(EVEN)), np.nan),
+            xy_m=np.full((n, len(EVEN), 2), np.nan),
+            **{name: np.full(n, np.nan) for name in missing},
+        )
+
+    def put(self, rows: np.ndarray, **values: np.ndarray) -> None:
+        """Fill the rows in, while the legs are being solved."""
+        for name, value in values.items():
+            getattr(self, name)[rows] = value
+
+    def put_track(self, row: int, nodes: Nodes, node_row: int) -> None:
+        """Fill in the track of a row that has arrived, from a row of the full solver's nodes."""
+        kept = np.isfinite(nodes.t_s[node_row])
+        t_s = self.depart_s[row] + EVEN * (self.arrive_s[row] - self.depart_s[row])
+        places = [np.interp(t_s, nodes.t_s[node_row, kept], part[node_row, kept]) for part in (nodes.x_m, nodes.y_m)]
+        self.t_s[row], self.xy_m[row] = t_s, np.column_stack(places)
+
+    def of(self, rows: np.ndarray) -> QuickLegs:
+        """Some of the rows."""
+        return QuickLegs(**{one.name: getattr(self, one.name)[rows] for one in fields(self)})
+
+    def swimmable(self, length_m: np.ndarray | float, pace_m_s: np.ndarray | float, least_m_s: float) -> np.ndarray:
+        """Whether each row can swim its leg, by the rules of ``swim.swimmable``, shape (n,)."""
+        with np.errstate(invalid="ignore"):
+            mean = length_m / (self.arrive_s - self.depart_s)
+            held = (self.least_ahead_m_s > 0.0) & (self.most_across_m_s < pace_m_s) & (mean >= least_m_s)
+        return (self.ending == ARRIVED) & held
+
+
+def quick_legs(
+    stream: Stream, start_m: np.ndarray, end_m: np.ndarray, depart_s: np.ndarray, pace_m_s: float, *, step_s: float
+) -> QuickLegs:
+    """Legs from places (n, 2), or one (2,), to a mark (2,), leaving at (n,) seconds; NaN departures stay blank.
+
+    ``stream`` gives vectors of the grid; ``step_s`` is the full solver's. A row whose stream at the start already sets
+    across as fast as the swimmer makes way, or pushes back, is given up: it cannot be swum whatever comes. Error
+    against ``hold_one_heading``: a few tenths of a second.
+    """
+    found = QuickLegs.blank(depart_s)
+    start = np.broadcast_to(np.asarray(start_m, dtype=float), (len(found.depart_s), 2))
+    legs = _Legs(stream=stream, start=start, mark=end_m - start, depart_s=found.depart_s, pace=float(pace_m_s))
+    rows = legs.not_hopeless_at_start(np.flatnonzero(np.isfinite(found.depart_s)), found)
+    for intervals in LEVELS:
+        if len(rows):
+            rows = _Level(legs, rows, smooth_rule(intervals)).solve(found)
+    rows = legs.not_hopeless_under_way(rows, found) if len(rows) else rows
+    if len(rows):
+        legs.solve_in_full(rows, end_m, found, step_s)
+    return found
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Legs:
+    """The legs asked for: starts (n, 2), marks from there (n, 2), departures (n,) and the way made through the water."""
+
+    stream: Stream
+    start: np.ndarray
+    mark: np.ndarray
+    depart_s: np.ndarray
+    pace: float
+
+    def length(self, rows: np.ndarray) -> np.ndarray:
+        """Lengths (m,) of the ruler lines."""
+        return np.maximum(np.hypot(self.mark[rows, 0], self.mark[rows, 1]), 1e-9)
+
+    def ahead(self, rows: np.ndarray) -> np.ndarray:
+        """Unit vectors (m, 2) along the ruler lines."""
+        return self.mark[rows] / self.length(rows)[:, None]
+
+    def flow(self, rows: np.ndarray, place: np.ndarray, tau: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+        """Stream (m, k, 2), nothing where unknown, and its status (m, k) at places (m, k, 2) after seconds (m, k)."""
+        sample = self.stream.at(place[..., 0], place[..., 1], self.depart_s[rows, None] + tau)
+        return np.nan_to_num(np.stack([sample.east_m_s, sample.north_m_s], axis=2)), sample.status
+
+    def along_across(self, rows: np.ndarray, flow: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+        """The stream (m, k, 2) along the ruler lines and, without its sign, across them (m, k)."""
+        ahead = self.ahead(rows)[:, None]
+        along = flow[..., 0] * ahead[..., 0] + flow[..., 1] * ahead[..., 1]
+        return along, np.abs(flow[..., 0] * ahead[..., 1] - flow[..., 1] * ahead[..., 0])
+
+    def not_hopeless_at_start(self, rows: np.ndarray, found: QuickLegs) -> np.ndarray:
+        """The rows whose stream is known at the start and neither sets off the line nor pushes back there."""
+        flow, status = self.flow(rows, self.start[rows, None], np.zeros((len(rows), 1)))
+        unknown = (status == UNKNOWN)[:, 0]
+        found.put(rows[unknown], ending=STREAM_UNKNOWN)
+        rows, flow = rows[~unknown], flow[~unknown]
+        return self._given_up(rows, *self.along_across(rows, flow), found)
+
+    def not_hopeless_under_way(self, rows: np.ndarray, found: QuickLegs) -> np.ndarray:
+        """The rows that, before they can have arrived, don't meet a moment that stops them anywhere on the line."""
+        shares, pieces = np.linspace(0.0, 1.0, 5), np.linspace(0.0, 1.0, 7)
+        place = self.start[rows, None] + self.mark[rows, None] * shares[:, None]
+        tau = (self.length(rows) / (2.5 * self.pace))[:, None] * pieces
+        shape = (len(rows), len(pieces), len(shares), 2)
+        many = np.broadcast_to(place[:, None], shape).reshape(len(rows), -1, 2)
+        flow, status = self.flow(rows, many, np.repeat(tau, len(shares), axis=1))
+        along, across = (part.reshape(shape[:3]) for part in self.along_across(rows, flow))
+        known = (status != UNKNOWN).reshape(shape[:3]).all(axis=2)
+        weakest = np.where(known, along.max(axis=2), np.inf), np.where(known, across.min(axis=2), 0.0)
+        return self._given_up(rows, *weakest, found)
+
+    def _given_up(self, rows: np.ndarray, along: np.ndarray, across: np.ndarray, found: QuickLegs) -> np.ndarray:
+        """The rows left when those are marked that some moment (m, k) stops."""
+        off, back = (across >= self.pace).any(axis=1), (along <= -self.pace).any(axis=1)
+        gone = off | back
+        found.put(
+            rows[gone],
+            ending=np.where(off, TOO_STRONG_ACROSS, NEVER_ARRIVES)[gone],
+            least_ahead_m_s=(along.min(axis=1) + self.pace)[gone],
+            most_across_m_s=across.max(axis=1)[gone],
+        )
+        return rows[~gone]
+
+    def solve_in_full(self, rows: np.ndarray, end_m: np.ndarray, found: QuickLegs, step_s: float) -> None:
+        """The rows by the full solver."""
+        held = hold_one_heading(self.stream, self.start[rows], end_m, self.depart_s[rows], self.pace, step_s=step_s)
+        nodes = held.nodes
+        along, across = self.along_across(rows, np.stack([nodes.east_m_s, nodes.north_m_s], axis=2))
+        ahead = self.ahead(rows)[:, None]
+        own = np.sin(nodes.heading_rad) * ahead[..., 0] + np.cos(nodes.heading_rad) * ahead[..., 1]
+        there = held.ending == ARRIVED
+        speed = np.where(np.isfinite(along), self.pace * own + along, np.inf)
+        found.put(
+            rows,
+            arrive_s=held.arrive_s,
+            ending=held.ending,
+            heading_rad=np.where(there, nodes.heading_rad[:, 0], np.nan),
+            least_ahead_m_s=speed.min(axis=1),
+            most_across_m_s=np.where(np.isfinite(across), across, 0.0).max(axis=1),
+            extrapolated=((nodes.status == EXTRAPOLATED) & np.isfinite(nodes.t_s)).any(axis=1),
+        )
+        for row, one in zip(rows[there], np.flatnonzero(there)):
+            found.put_track(row, nodes, one)
+
+
+class _Level:
+    """Rows solved together on the points of one rule."""
+
+    def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule) -> None:
+        self.legs, self.rows, self.rule = legs, rows, rule
+        flow, _ = legs.flow(rows, legs.start[rows, None], np.zeros((len(rows), 1)))
+        along, across = legs.along_across(rows, flow)
+        speed = (along + np.sqrt(np.maximum(legs.pace**2 - across**2, 0.0)))[:, 0]
+        self.seconds = legs.length(rows) / np.maximum(speed, 0.2 * legs.pace)
+        self.moved = flow * (self.seconds[:, None] * rule.points)[..., None]
+
+    def solve(self, found: QuickLegs) -> np.ndarray:
+        """Rounds until the tracks stand still; the smooth ones are laid down in ``found``, the others returned."""
+        left, rough = np.arange(len(self.rows)), []
+        for _ in range(MOST_ROUNDS):
+            flow, status, unit, change = self._round(left)
+            still = change < STILL_M
+            kept = np.flatnonzero(still)
+            if len(kept):
+                good = self._lay_down(left[kept], flow[kept], status[kept], unit[kept], found)
+                rough.append(left[kept[~good]])
+                left = left[~still]
+            if not len(left):
+                break
+        return self.rows[np.concatenate([left, *rough])]
+
+    def _round(self, left: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
+        """One substitution for some rows: stream (m, k, 2), status, heading (m, 2), and how far the track moved (m,)."""
+        legs, rows, seconds, moved = self.legs, self.rows[left], self.seconds[left], self.moved[left]
+        unit = legs.mark[rows] - moved[:, -1]
+        unit = unit / np.maximum(np.hypot(unit[:, 0], unit[:, 1]), 1e-9)[:, None]
+        tau = seconds[:, None] * self.rule.points
+        place = legs.start[rows, None] + legs.pace * tau[..., None] * unit[:, None] + moved
+        flow, status = legs.flow(rows, place, tau)
+        now = np.matmul(self.rule.running, flow) * seconds[:, None, None]
+        aim = legs.mark[rows] - now[:, -1]
+        size = np.maximum(np.hypot(aim[:, 0], aim[:, 1]), 1e-9)
+        # Newton's step of the gap |mark - D| - v T, the stream at the end moving D on; a slope of nothing is no step.
+        slope = -np.sum(aim * flow[:, -1], axis=1) / size - legs.pace
+        later = (size - legs.pace * seconds) / -np.minimum(slope, -0.1 * legs.pace)
+        later = np.minimum(np.maximum(later, -0.5 * seconds), 0.7 * seconds)
+        change = np.maximum(np.abs(now - moved).max(axis=(1, 2)), np.abs(later) * legs.pace)
+        self.moved[left], self.seconds[left] = now, seconds + later
+        return flow, status, unit, change
+
+    def _lay_down(
+        self, which: np.ndarray, flow: np.ndarray, status: np.ndarray, unit: np.ndarray, found: QuickLegs
+    ) -> np.ndarray:
+        """Put the rows that are smooth and clear of every limit into ``found``; which they are (m,)."""
+        legs, rows, seconds, rule = self.legs, self.rows[which], self.seconds[which], self.rule
+        coarse = np.einsum("k,mkc->mc", rule.every_second, flow[:, ::2]) * seconds[:, None]
+        off_m = np.abs(coarse - self.moved[which, -1]).max(axis=1)
+        along, across = legs.along_across(rows, np.matmul(rule.even_values, flow))
+        own = legs.pace * np.sum(unit * legs.ahead(rows), axis=1)[:, None]
+        least, most = (own + along).min(axis=1), across.max(axis=1)
+        moved = np.matmul(rule.even_running, flow) * seconds[:, None, None]
+        tau = seconds[:, None] * EVEN
+        left = legs.mark[rows, None] - moved[:, :-1]
+        gap = np.hypot(left[..., 0], left[..., 1]) - legs.pace * tau[:, :-1]
+        good = (off_m < ERROR_M) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
+        good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - legs.pace) > NEAR_LIMIT_M_S)
+        place = legs.start[rows, None] + legs.pace * tau[..., None] * unit[:, None] + moved
+        found.put(
+            rows[good],
+            arrive_s=(found.depart_s[rows] + seconds)[good],
+            ending=ARRIVED,
+            heading_rad=np.arctan2(unit[:, 0], unit[:, 1])[good],
+            least_ahead_m_s=least[good],
+            most_across_m_s=most[good],
+            extrapolated=(status == EXTRAPOLATED).any(axis=1)[good],
+            t_s=(found.depart_s[rows, None] + tau)[good],
+            xy_m=place[good],
+        )
+        return good
