@@ -17,10 +17,10 @@ from .one_heading import hold_one_heading
 from .smooth_rule import EVEN, SmoothRule, smooth_rule
 from .swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Nodes
 
-LEVELS = (6, 12, 24)  # intervals between the points
+LEVELS = (6, 12, 24, 48)  # intervals between the points
 MOST_ROUNDS = 14
 STILL_M = 0.02
-ERROR_M = 0.2  # of every second point; all of them are several times nearer
+ERROR_S = 0.05  # of the arrival by every second point; all of them are several times nearer
 NEAR_LIMIT_M_S = 0.01  # nearer to what cannot be swum the full solver decides
 FIRST_HIT_M = 1.0
 
@@ -105,7 +105,7 @@ def quick_legs(
 
 @dataclass(frozen=True, kw_only=True)
 class _Legs:
-    """The legs asked for: starts (n, 2), marks from there (n, 2), departures (n,) and the way made through the water."""
+    """The legs asked for: starts (n, 2), marks from there (n, 2), departures (n,), and the way made in still water."""
 
     stream: Stream
     start: np.ndarray
@@ -214,7 +214,7 @@ class _Level:
         return self.rows[np.concatenate([left, *rough])]
 
     def _round(self, left: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-        """One substitution for some rows: stream (m, k, 2), status, heading (m, 2), and how far the track moved (m,)."""
+        """One substitution for some rows: stream (m, k, 2), status, heading (m, 2), how far the track moved (m,)."""
         legs, rows, seconds, moved = self.legs, self.rows[left], self.seconds[left], self.moved[left]
         unit = legs.mark[rows] - moved[:, -1]
         unit = unit / np.maximum(np.hypot(unit[:, 0], unit[:, 1]), 1e-9)[:, None]
@@ -238,6 +238,7 @@ class _Level:
         """Put the rows that are smooth and clear of every limit into ``found``; which they are (m,)."""
         legs, rows, seconds, rule = self.legs, self.rows[which], self.seconds[which], self.rule
         coarse = np.einsum("k,mkc->mc", rule.every_second, flow[:, ::2]) * seconds[:, None]
+        closing = legs.pace + np.sum(unit * flow[:, -1], axis=1)
         off_m = np.abs(coarse - self.moved[which, -1]).max(axis=1)
         along, across = legs.along_across(rows, np.matmul(rule.even_values, flow))
         own = legs.pace * np.sum(unit * legs.ahead(rows), axis=1)[:, None]
@@ -246,7 +247,7 @@ class _Level:
         tau = seconds[:, None] * EVEN
         left = legs.mark[rows, None] - moved[:, :-1]
         gap = np.hypot(left[..., 0], left[..., 1]) - legs.pace * tau[:, :-1]
-        good = (off_m < ERROR_M) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
+        good = (off_m < ERROR_S * closing) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
         good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - legs.pace) > NEAR_LIMIT_M_S)
         place = legs.start[rows, None] + legs.pace * tau[..., None] * unit[:, None] + moved
         found.put(

@@ -169,7 +169,7 @@ def _slot_words(request: SwimRequest, slot: tuple[float, float]) -> str:
 def blocked_times_s(
     request: SwimRequest, channel: Channel, enter_s: float, leave_s: float
 ) -> list[tuple[float, float, float]]:
-    """Times not to be in the channel, from half a day before to half a day after: from, to, and the sailing, seconds."""
+    """Times not to be in the channel, within half a day before and after: from, to, and the sailing itself, seconds."""
     first = request.clock.moment(enter_s) - timedelta(hours=12)
     last = request.clock.moment(leave_s) + timedelta(hours=12)
     blocked = []
