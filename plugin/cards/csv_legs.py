@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 
-from ..core.results.report import iso_time
+from ..core.results.plain_values import iso_time
 from ..core.results.swim_plan import Leg, SwimPlan
 
 # One decimal point everywhere whatever the machine's language; the unit stands in the name of the column.

@@ -10,7 +10,7 @@ from datetime import datetime, timezone
 from html import escape
 
 from ..core.results.card import Place, clock_up, leg_comment, route_places
-from ..core.results.report import nearest_second
+from ..core.results.plain_values import nearest_second
 from ..core.results.swim_plan import Stop, SwimPlan
 from ..version import tideleg_version
 

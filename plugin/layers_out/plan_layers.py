@@ -25,7 +25,8 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QDateTime, QMetaType, Qt, QVariant
 
-from ..core.results.report import iso_time, middle_of, nearest_second, unwrapped
+from ..core.results.plain_values import iso_time, nearest_second
+from ..core.results.report import middle_of, unwrapped
 from ..core.results.swim_plan import SwimPlan
 
 # Field types have had other names since 3.38; the old ones are still needed for 3.22.

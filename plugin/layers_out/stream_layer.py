@@ -14,7 +14,7 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.results.card import clock_down, clock_nearest, clock_up
-from ..core.results.report import iso_time
+from ..core.results.plain_values import iso_time
 from ..core.results.stream_day import StreamDay, StreamEvent
 from .plan_layers import FIELD_TYPES, output_crs, utc_qdatetime
 

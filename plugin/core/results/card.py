@@ -8,7 +8,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from ..clock import later
-from .report import nearest_second
+from .plain_values import nearest_second
 from .swim_plan import SEVERITIES, Flag, Leg, Stop, SwimPlan
 
 DISTANCE_STEP_M = 50.0  # a swimmer cannot judge less; common practice, no source

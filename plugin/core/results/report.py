@@ -8,10 +8,8 @@ from __future__ import annotations
 import json
 import math
 from collections.abc import Iterable
-from datetime import datetime, timedelta
 
-from ..clock import later
-from ..errors import NaiveTimeError
+from .plain_values import iso_time
 from .swim_plan import Flag, HeadingChange, Leg, Stop, SwimPlan
 
 DECIMALS = 6  # a micrometre, a microdegree: far below what is known, and free of binary noise
@@ -51,20 +49,6 @@ def report_dict(plan: SwimPlan, *, version: str) -> dict[str, object]:
         "flags": [_flag(flag) for flag in plan.flags],
         "warnings": [str(warning) for warning in plan.warnings],
     }
-
-
-def iso_time(moment: datetime | None, *, where: str) -> str | None:
-    """ISO 8601 with offset, to the nearest second; None stays None; a naive time is refused."""
-    if moment is None:
-        return None
-    if moment.utcoffset() is None:
-        raise NaiveTimeError(value=moment, where=where)
-    return nearest_second(moment).isoformat(timespec="seconds")
-
-
-def nearest_second(moment: datetime) -> datetime:
-    """The moment without its fraction of a second, rounded half up."""
-    return later(moment, timedelta(microseconds=500_000)).replace(microsecond=0)
 
 
 def middle_of(points: Iterable[tuple[float, float]]) -> tuple[float, float]:

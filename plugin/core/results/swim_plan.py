@@ -7,6 +7,8 @@ from datetime import datetime
 
 import numpy as np
 
+from .turn_back import TurnBack
+
 SEVERITIES = ("stop", "warn", "note")
 FLAG_KINDS = (
     "channel",
@@ -182,3 +184,4 @@ class SwimPlan:
     civil_dusk: datetime | None = None
     alarm: datetime | None = None
     land_rings: tuple[np.ndarray, ...] = field(default=(), repr=False)
+    turn_back: TurnBack | None = None

@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime
 
-from .report import iso_time
+from .plain_values import iso_time, rounded
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -192,8 +192,3 @@ def _needed(needed: RangeNeeded) -> dict[str, object]:
         "range_between_m": rounded(needed.between_m),
         "days": [day.isoformat() for day in needed.days],
     }
-
-
-def rounded(value: float | None) -> float | None:
-    """To a thousandth, None as it is."""
-    return None if value is None else round(float(value), 3) + 0.0

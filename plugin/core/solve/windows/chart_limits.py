@@ -29,8 +29,20 @@ class ChartLimits:
         self.blocked: dict[int, np.ndarray] = {}
         self.span_s = (float(np.min(depart_s)), float(np.max(depart_s)) + LONGEST_S) if len(depart_s) else (0.0, 0.0)
 
-    def check(self, told: Told, number: int, legs: QuickLegs, can: np.ndarray, leave_s: np.ndarray) -> None:
-        """Tell what leg ``number`` (from 0) of the departures meets; ``leave_s`` (n,) ends the stay behind it."""
+    def check(
+        self,
+        told: Told,
+        number: int,
+        legs: QuickLegs,
+        can: np.ndarray,
+        leave_s: np.ndarray,
+        beaches: tuple[bool, bool],
+    ) -> None:
+        """Tell what leg ``number`` (from 1) of the departures meets.
+
+        ``can`` (n,) are those that swim it, ``leave_s`` (n,) ends the stay behind it, ``beaches`` say whether it starts
+        and whether it ends at a beach.
+        """
         if not self.items or not can.any():
             return
         tracks = np.where(can[:, None, None], legs.xy_m, np.nan)
@@ -39,8 +51,8 @@ class ChartLimits:
         for item in np.flatnonzero(near):
             rows, start, end = stretches_of_many(self.items[item].area, tracks)
             if len(rows):
-                met = self._met(int(item), number, legs, leave_s, rows, start, end)
-                told.tell(np.isin(np.arange(len(can)), rows[met]), self._limit(int(item)), number + 1, int(item))
+                met = self._met(int(item), beaches, legs, leave_s, rows, start, end)
+                told.tell(np.isin(np.arange(len(can)), rows[met]), self._limit(int(item)), number, int(item))
 
     def _limit(self, item: int) -> str:
         return {Land: "land", ClosedArea: "closed", Channel: "ferry"}[type(self.items[item])]
@@ -48,7 +60,7 @@ class ChartLimits:
     def _met(
         self,
         item: int,
-        number: int,
+        beaches: tuple[bool, bool],
         legs: QuickLegs,
         leave_s: np.ndarray,
         rows: np.ndarray,
@@ -62,25 +74,11 @@ class ChartLimits:
         ends = np.where((end == last) & (leave_s[rows] > ends), leave_s[rows], ends)
         thing = self.items[item]
         if isinstance(thing, Land):
-            return ~self._beach(number, legs.xy_m[rows], start, end)
+            return ~_beach(beaches, legs.xy_m[rows], start, end)
         if isinstance(thing, ClosedArea):
             return self._in_force(thing, begins, ends)
         times = self._blocked_s(item)
         return np.any((times[None, :, 0] < ends[:, None]) & (times[None, :, 1] > begins[:, None]), axis=1)
-
-    def _beach(self, number: int, tracks: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:
-        """Whether a stretch is only the beach of the entry or the exit, as ``land_flags`` takes it."""
-        last = tracks.shape[1] - 1.0
-        pieces = np.hypot(*np.moveaxis(np.diff(tracks, axis=1), 2, 0))
-        way = np.concatenate([np.zeros((len(tracks), 1)), np.cumsum(pieces, axis=1)], axis=1)
-        nodes = np.arange(last + 1.0)
-        length = np.array([np.interp(b, nodes, row) - np.interp(a, nodes, row) for a, b, row in zip(start, end, way)])
-        at_end = np.zeros(len(start), dtype=bool)
-        if number == 0:
-            at_end |= start == 0.0
-        if number == len(self.request.stops) - 2:
-            at_end |= end == last
-        return at_end & (length <= BEACH_M)
 
     def _in_force(self, closed: ClosedArea, begins_s: np.ndarray, ends_s: np.ndarray) -> np.ndarray:
         rule = closed.in_force
@@ -100,3 +98,14 @@ class ChartLimits:
 
 def _unnamed(item: Land | ClosedArea | Channel) -> str:
     return {Land: "land", ClosedArea: "an unnamed closed area", Channel: "an unnamed channel"}[type(item)]
+
+
+def _beach(beaches: tuple[bool, bool], tracks: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:
+    """Whether a stretch is only the beach at an end of the swim, as ``land_flags`` takes it."""
+    last = tracks.shape[1] - 1.0
+    pieces = np.hypot(*np.moveaxis(np.diff(tracks, axis=1), 2, 0))
+    way = np.concatenate([np.zeros((len(tracks), 1)), np.cumsum(pieces, axis=1)], axis=1)
+    nodes = np.arange(last + 1.0)
+    length = np.array([np.interp(b, nodes, row) - np.interp(a, nodes, row) for a, b, row in zip(start, end, way)])
+    at_beach = (beaches[0] & (start == 0.0)) | (beaches[1] & (end == last))
+    return at_beach & (length <= BEACH_M)

@@ -111,7 +111,7 @@ def _chunk(
         arrive = np.where(can, leg.arrive_s, np.nan)
         swim_s = swim_s + arrive - now
         now = arrive + stays_s[number + 1]
-        chart.check(told, number, leg, can, now)
+        chart.check(told, number + 1, leg, can, now, (number == 0, number == len(stops_m) - 2))
         arrivals.append(arrive)
         leavings.append(now)
     arrive_s, leave_s = np.stack(arrivals, axis=1), np.stack(leavings, axis=1)
