@@ -3,44 +3,52 @@
 from __future__ import annotations
 
 import numpy as np
+from numpy.typing import ArrayLike
 
-from ..water.stream import UNKNOWN, Stream, StreamSample
+from ..water.stream import UNKNOWN, Stream, StreamSample, for_rows
 from .current_triangle import along_line_speed
 from .one_heading import CLOSE_M, LONGEST_LEG_S, MOST_ROUNDS, Held, hold_one_heading
 from .swum import ARRIVED, NEVER_ARRIVES, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Line, Nodes, running_integral
 
 
-def hold_the_line(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, *, step_s: float = 30.0) -> Held:
-    """Headings that keep n departures on the ruler line: ds/dt = c_along + sqrt(v^2 - c_across^2), second order."""
+def hold_the_line(
+    stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: ArrayLike, *, step_s: float = 30.0
+) -> Held:
+    """Headings that keep n departures on the ruler line: ds/dt = c_along + sqrt(v^2 - c_across^2), second order.
+
+    ``pace_m_s`` is one pace or one a departure (n,); a ``RowStream`` has one water a departure.
+    """
     n = len(depart_s)
+    pace = np.broadcast_to(np.asarray(pace_m_s, dtype=float), n)
     arrive, ending, parts = np.full(n, np.nan), np.full(n, NEVER_ARRIVES), []
     waiting = np.arange(n)
-    window = min(1.5 * line.length_m / pace_m_s + 2.0 * step_s, LONGEST_LEG_S)
+    window = np.minimum(1.5 * line.length_m / pace + 2.0 * step_s, LONGEST_LEG_S)
     while len(waiting):
-        after, found, nodes = _line_window(stream, line, depart_s[waiting], pace_m_s, window, step_s)
-        done = (found != NEVER_ARRIVES) | (window >= LONGEST_LEG_S)
+        water = for_rows(stream, waiting)
+        after, found, nodes = _line_window(water, line, depart_s[waiting], pace[waiting], window[waiting], step_s)
+        done = (found != NEVER_ARRIVES) | (window[waiting] >= LONGEST_LEG_S)
         arrive[waiting[done]], ending[waiting[done]] = after[done], found[done]
         part = Nodes(**{name: getattr(nodes, name)[done] for name in Nodes.names()})
         parts.append(part.spread_to(waiting[done], n))
-        waiting, window = waiting[~done], min(window * 3.0, LONGEST_LEG_S)
+        waiting, window = waiting[~done], np.minimum(window * 3.0, LONGEST_LEG_S)
     return Held(arrive_s=arrive, ending=ending, nodes=_overlaid(parts))
 
 
 def _line_window(
-    stream: Stream, line: Line, depart_s: np.ndarray, pace: float, window_s: float, step_s: float
+    stream: Stream, line: Line, depart_s: np.ndarray, pace: np.ndarray, window_s: np.ndarray, step_s: float
 ) -> tuple[np.ndarray, np.ndarray, Nodes]:
-    """Arrival (n,), ending (n,) and nodes within a window, by repeated substitution of the way along the line."""
-    count = max(4, int(np.ceil(window_s / step_s)))
-    tau = window_s / count * np.arange(count + 1)
-    step = np.full(len(depart_s), window_s / count)
-    way = np.broadcast_to(pace * tau, (len(depart_s), count + 1))
+    """Arrival (n,), ending (n,) and nodes within windows (n,), by repeated substitution of the way along the line."""
+    count = max(4, int(np.ceil(np.max(window_s) / step_s)))
+    step = window_s / count
+    tau = step[:, None] * np.arange(count + 1)
+    way = pace[:, None] * tau
     unknown = np.zeros(way.shape, dtype=bool)
     for _ in range(MOST_ROUNDS):
         place = line.start + way[..., None] * line.ahead
         sample = stream.at(place[..., 0], place[..., 1], depart_s[:, None] + tau)
         ahead = sample.east_m_s * line.ahead[0] + sample.north_m_s * line.ahead[1]
         right = sample.east_m_s * line.right[0] + sample.north_m_s * line.right[1]
-        speed = along_line_speed(pace, ahead, right)
+        speed = along_line_speed(pace[:, None], ahead, right)
         unknown_before, unknown = unknown, sample.status == UNKNOWN
         before, way = way, running_integral(np.nan_to_num(speed), step)
         if np.max(np.abs(way - before)) < CLOSE_M:
@@ -58,7 +66,7 @@ def _line_window(
     ending = np.where(np.any(unknown & ~past, axis=1), STREAM_UNKNOWN, ending)
     arrive = np.where(ending == ARRIVED, depart_s + last, np.nan)
     with np.errstate(invalid="ignore"):
-        heading = np.arctan2(*line.ahead) + np.arcsin(np.clip(-right / pace, -1.0, 1.0))
+        heading = np.arctan2(*line.ahead) + np.arcsin(np.clip(-right / pace[:, None], -1.0, 1.0))
     nodes = _line_nodes(place, depart_s, tau, sample, heading, past)
     rows = np.flatnonzero(ending == ARRIVED)
     nodes.t_s[rows, node[rows]] = arrive[rows]
@@ -98,23 +106,25 @@ def _time_at(
     # The root written so that a slope near nothing does no harm; the way left is positive, so is the root.
     root = np.sqrt(np.maximum(first**2 + 2.0 * slope * left, 0.0))
     total = first + root
-    return tau[before] + np.where(total > 0.0, 2.0 * left / np.where(total > 0.0, total, 1.0), 0.0)
+    return tau[rows, before] + np.where(total > 0.0, 2.0 * left / np.where(total > 0.0, total, 1.0), 0.0)
 
 
 def renew_heading(
-    stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, every_s: float, *, step_s: float = 30.0
+    stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: ArrayLike, every_s: float, *, step_s: float = 30.0
 ) -> Held:
     """A new heading every ``every_s``: each brings the swimmer back onto the ruler line when the next one is due.
 
-    The last one is solved onto the mark itself.
+    The last one is solved onto the mark itself. Pace and stream as in ``hold_the_line``.
     """
     n = len(depart_s)
+    pace = np.broadcast_to(np.asarray(pace_m_s, dtype=float), n)
     arrive, ending = np.full(n, np.nan), np.full(n, NEVER_ARRIVES)
     place, now = np.tile(line.start, (n, 1)), depart_s.astype(float)
     waiting, parts = np.arange(n), []
     while len(waiting):
+        water = for_rows(stream, waiting)
         last = hold_one_heading(
-            stream, place[waiting], line.end, now[waiting], pace_m_s, step_s=step_s, longest_s=every_s
+            water, place[waiting], line.end, now[waiting], pace[waiting], step_s=step_s, longest_s=every_s
         )
         done = last.ending != NEVER_ARRIVES
         arrive[waiting[done]], ending[waiting[done]] = last.arrive_s[done], last.ending[done]
@@ -125,7 +135,7 @@ def renew_heading(
         if not len(waiting):
             break
         found, nodes, place[waiting] = _back_on_line(
-            stream, line, place[waiting], now[waiting], pace_m_s, every_s, step_s
+            for_rows(stream, waiting), line, place[waiting], now[waiting], pace[waiting], every_s, step_s
         )
         parts.append(nodes.spread_to(waiting, n))
         now[waiting] += every_s
@@ -135,7 +145,7 @@ def renew_heading(
 
 
 def _back_on_line(
-    stream: Stream, line: Line, start: np.ndarray, depart_s: np.ndarray, pace: float, every_s: float, step_s: float
+    stream: Stream, line: Line, start: np.ndarray, depart_s: np.ndarray, pace: np.ndarray, every_s: float, step_s: float
 ) -> tuple[np.ndarray, Nodes, np.ndarray]:
     """One heading (n,) held for ``every_s`` such that the track ends on the ruler line; ending, nodes and place."""
     count = max(4, int(np.ceil(every_s / step_s)))
@@ -147,7 +157,7 @@ def _back_on_line(
     unknown = np.zeros(shift.shape[:2], dtype=bool)
     for _ in range(MOST_ROUNDS):
         unit = np.sqrt(1.0 - sine**2)[:, None] * line.ahead + sine[:, None] * line.right
-        place = start[:, None, :] + pace * tau[:, None] * unit[:, None, :] + shift
+        place = start[:, None, :] + tau[:, None] * (pace[:, None] * unit)[:, None, :] + shift
         sample = stream.at(place[..., 0], place[..., 1], depart_s[:, None] + tau)
         parts = (sample.east_m_s, sample.north_m_s)
         unknown_before, unknown = unknown, sample.status == UNKNOWN
@@ -155,7 +165,7 @@ def _back_on_line(
         shift = np.stack([running_integral(np.nan_to_num(part), step) for part in parts], axis=2)
         wanted = -(across_at_start + shift[:, -1] @ line.right) / (pace * every_s)
         sine_before, sine = sine, np.clip(wanted, -1.0, 1.0)
-        if np.max(np.abs(shift - before)) < CLOSE_M and np.max(np.abs(sine - sine_before)) * pace * every_s < CLOSE_M:
+        if np.max(np.abs(shift - before)) < CLOSE_M and np.max(np.abs(sine - sine_before) * pace) * every_s < CLOSE_M:
             break
     ending = np.where(np.abs(wanted) < 1.0, ARRIVED, TOO_STRONG_ACROSS)
     swings = np.max(np.abs(shift - before), axis=(1, 2)) >= CLOSE_M

@@ -13,8 +13,9 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
-from ..water.stream import UNKNOWN, Stream
+from ..water.stream import UNKNOWN, Stream, for_rows
 from .swum import ARRIVED, NEVER_ARRIVES, NO_SINGLE_HEADING, STREAM_UNKNOWN, Nodes, running_integral
 
 LONGEST_LEG_S = 12 * 3600.0  # by then the stream has turned and turned again
@@ -41,12 +42,14 @@ def hold_one_heading(
     line_start: np.ndarray,
     end: np.ndarray,
     depart_s: np.ndarray,
-    pace_m_s: float,
+    pace_m_s: ArrayLike,
     *,
     step_s: float = 30.0,
     longest_s: float = LONGEST_LEG_S,
 ) -> Held:
     """Headings for departures (n,) from places (n, 2) to one mark (2,), each within ``longest_s``.
+
+    ``pace_m_s`` is one pace or one a departure (n,); a ``RowStream`` has one water a departure.
 
     The search looks a little farther than a steady stream would take, then farther for those still under way. The few
     departures whose search swings are searched for once more, slowly and apart from the others.
@@ -54,14 +57,15 @@ def hold_one_heading(
     n = len(depart_s)
     arrive, ending = np.full(n, np.nan), np.full(n, NEVER_ARRIVES)
     parts: list[tuple[np.ndarray, Nodes]] = []
-    mark = end - line_start
-    window = np.minimum(1.5 * np.hypot(*mark.T) / pace_m_s + 2.0 * step_s, longest_s)
+    mark, pace = end - line_start, np.broadcast_to(np.asarray(pace_m_s, dtype=float), n)
+    window = np.minimum(1.5 * np.hypot(*mark.T) / pace + 2.0 * step_s, longest_s)
     queue = [(np.arange(n), False)]
     while queue:
         rows, slowly = queue.pop()
         if not len(rows):
             continue
-        search = _Search(stream, line_start[rows], mark[rows], depart_s[rows], pace_m_s, window[rows], step_s)
+        water = for_rows(stream, rows)
+        search = _Search(water, line_start[rows], mark[rows], depart_s[rows], pace[rows], window[rows], step_s)
         found, nodes = search.solved(slowly=slowly)
         swings = (found == NO_SINGLE_HEADING) & (not slowly)
         under_way = (found == NEVER_ARRIVES) & (window[rows] < longest_s)
@@ -92,7 +96,7 @@ class _Search:
         start: np.ndarray,
         mark: np.ndarray,
         depart_s: np.ndarray,
-        pace_m_s: float,
+        pace_m_s: np.ndarray,
         window_s: np.ndarray,
         step_s: float,
     ) -> None:
@@ -101,6 +105,7 @@ class _Search:
         nodes = max(4, int(np.ceil(np.max(window_s) / step_s)))
         self.step = window_s / nodes
         self.tau = self.step[:, None] * np.arange(nodes + 1)
+        self.own_m = pace_m_s[:, None] * self.tau
         distance = np.hypot(*mark.T)
         self.unit = mark / np.where(distance > 0.0, distance, 1.0)[:, None]
         self.end_s = np.full(len(mark), np.nan)
@@ -137,7 +142,7 @@ class _Search:
         near = np.ones(len(self.mark), dtype=bool)
         for turn in np.radians([-1.0, 0.0, 1.0]):
             sine, cosine = np.sin(turn), np.cos(turn)
-            own = self.pace * self.unit @ np.array([[cosine, sine], [-sine, cosine]])
+            own = self.pace[:, None] * self.unit @ np.array([[cosine, sine], [-sine, cosine]])
             place = self.start
             for node in range(steps):
                 before = own + self._stream_over(place, node * step)
@@ -169,7 +174,7 @@ class _Search:
         return self.depart_s + self.end_s
 
     def _sample(self) -> None:
-        place = self.start[:, None, :] + self.pace * self.tau[..., None] * self.unit[:, None, :] + self.shift
+        place = self.start[:, None, :] + self.own_m[..., None] * self.unit[:, None, :] + self.shift
         self.place = place
         self.sample = self.stream.at(place[..., 0], place[..., 1], self.depart_s[:, None] + self.tau)
         # Blanks are bridged only to keep the substitution going; a track that ends across one is reported unknown.
@@ -178,7 +183,7 @@ class _Search:
     def _aim(self) -> None:
         """First time at which the distance left equals the swimmer's own way, and the heading that it gives."""
         left = self.mark[:, None, :] - self.shift
-        gap = np.hypot(left[..., 0], left[..., 1]) - self.pace * self.tau
+        gap = np.hypot(left[..., 0], left[..., 1]) - self.own_m
         reached = gap <= 0.0
         any_reached = reached.any(axis=1)
         node = np.where(any_reached, np.argmax(reached, axis=1), gap.shape[1] - 1)
@@ -221,7 +226,7 @@ class _Search:
         past = np.arange(self.tau.shape[1])[None, :] > after[:, None]
         heading = np.arctan2(self.unit[:, 0], self.unit[:, 1])
         stream_end = step.stream(extra)
-        place_end = self.start + self.pace * last[:, None] * self.unit + step.shift(extra)
+        place_end = self.start + (self.pace * last)[:, None] * self.unit + step.shift(extra)
         columns = {
             "t_s": (self.depart_s[:, None] + self.tau, self.depart_s + last),
             "x_m": (self.place[..., 0], place_end[:, 0]),
@@ -255,7 +260,7 @@ class _Step:
         """The displacement (n, 2) some seconds into the step."""
         return self.moved + (self.first + self.stream(extra)) * (extra / 2.0)[:, None]
 
-    def root(self, mark: np.ndarray, pace: float, gap: np.ndarray) -> np.ndarray:
+    def root(self, mark: np.ndarray, pace: np.ndarray, gap: np.ndarray) -> np.ndarray:
         """Seconds into the step at which the gap closes: a chord, then Newton's method, kept inside the step."""
         rows = np.arange(len(self.row))
         start, end = gap[rows, self.row], gap[rows, np.minimum(self.row + 1, gap.shape[1] - 1)]

@@ -11,7 +11,7 @@ from numpy.typing import ArrayLike
 from ..errors import StoppedError, SwimPlanError
 from ..geodesy import LocalFrame
 from ..swimmer import Swimmer
-from ..water.stream import Stream, StreamSample
+from ..water.stream import Stream, StreamSample, for_rows
 from .held_line import hold_the_line, renew_heading
 from .one_heading import Held, hold_one_heading
 from .swum import (
@@ -71,6 +71,11 @@ class GridStream:
         north = sample.east_m_s * np.sin(turn) + sample.north_m_s * np.cos(turn)
         return StreamSample(east_m_s=east, north_m_s=north, status=sample.status, source=sample.source)
 
+    def of_rows(self, rows: np.ndarray) -> GridStream:
+        """The stream of some rows."""
+        stream = for_rows(self.stream, rows)
+        return self if stream is self.stream else GridStream(stream=stream, frame=self.frame)
+
 
 def swim_route(
     stream: Stream,
@@ -81,24 +86,28 @@ def swim_route(
     swimmer: Swimmer,
     way: SwimWay,
     *,
+    pace_m_s: np.ndarray | None = None,
     keep_track: bool = True,
     is_cancelled: Callable[[], bool] = bool,
 ) -> RouteSwum:
     """Swim a route leaving at each of the departures.
 
     ``stops_m`` (n_stops, 2) in the frame, ``stays_s`` (n_stops,), ``depart_s`` (n,) seconds from the plan's start;
-    a departure of NaN stays NaN. A leg that is not completed leaves the later ones NOT_REACHED for that departure.
+    a departure of NaN stays NaN. ``pace_m_s`` (n,) is the way that each makes good in still water, where it is not the
+    swimmer's own for all; ``stream`` may be a ``RowStream`` with a water for each. A leg that is not completed leaves
+    the later ones NOT_REACHED for that departure.
     Error: second order in ``way.step_s``; 1 cm or less beside the fine-step answer where the stream is linear in time
     and space over a step.
     """
     grid = GridStream(stream=stream, frame=frame)
+    pace = swimmer.made_good_m_s if pace_m_s is None else pace_m_s
     now = np.array(depart_s, dtype=float)
     arrivals, leavings, legs = [now], [now], []
     for number in range(len(stops_m) - 1):
         if is_cancelled():
             raise StoppedError()
         line = Line(start=stops_m[number], end=stops_m[number + 1])
-        leg = swim_leg(grid, line, now, swimmer.made_good_m_s, way, keep_track=keep_track)
+        leg = swim_leg(grid, line, now, pace, way, keep_track=keep_track)
         legs.append(leg)
         arrivals.append(leg.arrive_s)
         now = leg.arrive_s + stays_s[number + 1]
@@ -107,19 +116,20 @@ def swim_route(
 
 
 def swim_leg(
-    stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, way: SwimWay, *, keep_track: bool = True
+    stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: ArrayLike, way: SwimWay, *, keep_track: bool = True
 ) -> LegSwum:
-    """One leg for departures (n,); the stream's vectors are those of the line's grid."""
+    """One leg for departures (n,) with one pace or one each (n,); the stream's vectors are those of the line's grid."""
     rows = np.flatnonzero(np.isfinite(depart_s))
     n = len(depart_s)
-    held = _held(stream, line, depart_s[rows], pace_m_s, way)
+    pace = np.broadcast_to(np.asarray(pace_m_s, dtype=float), n)
+    held = _held(for_rows(stream, rows), line, depart_s[rows], pace[rows], way)
     nodes = held.nodes.spread_to(rows, n) if len(rows) < n else held.nodes
     arrive, ending = np.full(n, np.nan), np.full(n, NOT_REACHED)
     arrive[rows], ending[rows] = np.where(held.ending == ARRIVED, held.arrive_s, np.nan), held.ending
     return read_off(line, pace_m_s, depart_s, arrive, ending, nodes, keep_track)
 
 
-def _held(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: float, way: SwimWay) -> Held:
+def _held(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: np.ndarray, way: SwimWay) -> Held:
     if not len(depart_s):
         return Held(arrive_s=depart_s, ending=np.full(0, NOT_REACHED), nodes=Nodes.blank(0, 2))
     if way.mode == HOLD_LINE:
@@ -141,18 +151,19 @@ WHY_NOT = {
 }
 
 
-def swimmable(leg: LegSwum, line: Line, swimmer: Swimmer) -> np.ndarray:
-    """Whether each departure can swim the leg, shape (n,).
+def swimmable(leg: LegSwum, line: Line, swimmer: Swimmer, pace_m_s: np.ndarray | None = None) -> np.ndarray:
+    """Whether each departure can swim the leg, shape (n,); ``pace_m_s`` (n,) where it is not the swimmer's own.
 
     It arrives; at every moment it makes way toward the mark and the stream across is less than the way it makes
     through the water; and the mean speed made good is not below the swimmer's minimum.
     """
+    pace = swimmer.made_good_m_s if pace_m_s is None else pace_m_s
     with np.errstate(invalid="ignore"):
         mean = line.length_m / (leg.arrive_s - leg.depart_s)
         return (
             (leg.ending == ARRIVED)
             & (leg.least_ahead_m_s > 0.0)
-            & (leg.most_across_m_s < swimmer.made_good_m_s)
+            & (leg.most_across_m_s < pace)
             & (mean >= swimmer.min_ground_speed_m_s)
         )
 

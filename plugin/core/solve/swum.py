@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 import numpy as np
+from numpy.typing import ArrayLike
 
 from ..water.stream import EXTRAPOLATED, UNKNOWN
 
@@ -96,17 +97,18 @@ class LegSwum:
 
 def read_off(
     line: Line,
-    pace_m_s: float,
+    pace_m_s: ArrayLike,
     depart_s: np.ndarray,
     arrive_s: np.ndarray,
     ending: np.ndarray,
     nodes: Nodes,
     keep_track: bool,
 ) -> LegSwum:
-    """What the nodes say of each leg; means by the trapezoid rule over time."""
+    """What the nodes say of each leg; means by the trapezoid rule over time. ``pace_m_s`` is one or (n,)."""
     ahead_c = nodes.east_m_s * line.ahead[0] + nodes.north_m_s * line.ahead[1]
     right_c = nodes.east_m_s * line.right[0] + nodes.north_m_s * line.right[1]
-    own = pace_m_s * (np.sin(nodes.heading_rad) * line.ahead[0] + np.cos(nodes.heading_rad) * line.ahead[1])
+    along = np.sin(nodes.heading_rad) * line.ahead[0] + np.cos(nodes.heading_rad) * line.ahead[1]
+    own = np.reshape(pace_m_s, (-1, 1)) * along
     off = (nodes.x_m - line.start[0]) * line.right[0] + (nodes.y_m - line.start[1]) * line.right[1]
     seconds = arrive_s - depart_s
     return LegSwum(

@@ -59,6 +59,22 @@ class Stream(Protocol):
         """Stream at places of the plan's frame and times in seconds from its start; arguments broadcast."""
 
 
+class RowStream(Stream, Protocol):
+    """A stream that is another one for every row: places, and times that have rows, have them on their first axis.
+
+    So the waters of many days are swum at once. Whoever asks for some of its rows alone asks ``for_rows``.
+    """
+
+    def of_rows(self, rows: np.ndarray) -> Stream:
+        """The stream of some of the rows, in the order of their numbers (n,)."""
+
+
+def for_rows(stream: Stream, rows: np.ndarray) -> Stream:
+    """The stream to ask when only some rows are: a plain stream is the same for all of them."""
+    of_rows = getattr(stream, "of_rows", None)
+    return stream if of_rows is None else of_rows(rows)
+
+
 @dataclass(frozen=True, kw_only=True)
 class ConstantStream:
     """A stream that never changes: a river's outflow, a wind-driven current. NaN components mean unknown."""
