@@ -1,0 +1,145 @@
+"""Ways over water from one place to another: straight where that is clear, else round land and what nobody may enter."""
+
+from __future__ import annotations
+
+import heapq
+from dataclasses import dataclass
+from datetime import datetime, tzinfo
+from functools import cached_property, lru_cache
+
+import numpy as np
+
+from ..chart.areas import Chart
+from ..planar import PlanarArea, bounds_of, boxes_touch, distance_to_segments, length_m, part_of, stretches_inside
+from .flags.closed import BEACH_M
+from .way_corners import WaterCorners, corners_of, hidden
+
+KEEP_OFF_M = 20.0  # about what a compass swimmer needs off the rocks; common practice, no source
+NARROWS = (1.0, 0.25, 0.05)  # shares of the distance kept off that are tried until a way is found
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Obstacles:
+    """Land and closed areas nobody may enter, near a box (4,) of the plan's frame, within which ways are looked for."""
+
+    land: tuple[PlanarArea, ...]
+    closed: tuple[PlanarArea, ...]
+    box: np.ndarray
+
+    @classmethod
+    def of(cls, chart: Chart, box: np.ndarray, first: datetime, last: datetime, zone: tzinfo) -> Obstacles:
+        """What of the chart touches the box; closed areas where they are in force at any time between two moments."""
+        box = np.asarray(box, dtype=float)
+        closed = [
+            one.area
+            for one in chart.near("closed_areas", box)
+            if one.rule == "no_entry" and one.in_force.overlaps(first, last, zone)
+        ]
+        return cls(land=tuple(one.area for one in chart.near("land", box)), closed=tuple(closed), box=box)
+
+    @cached_property
+    def edges(self) -> np.ndarray:
+        """The sides (k, 4) of all of them that touch the box."""
+        edges = np.concatenate([np.empty((0, 4)), *(area.edges for area in self.land + self.closed)])
+        boxes = np.hstack([np.minimum(edges[:, :2], edges[:, 2:]), np.maximum(edges[:, :2], edges[:, 2:])])
+        return edges[boxes_touch(boxes, self.box)]
+
+    def clear(self, start_m: np.ndarray, end_m: np.ndarray) -> bool:
+        """Whether the straight line from one place (2,) to another meets none; 50 m of land at either end are a beach."""
+        line = np.array([start_m, end_m], dtype=float)
+        span = bounds_of(line)
+        if stretches_inside(_near(self.closed, span), line):
+            return False
+        whole = length_m(line)
+        return all(_beach(line, start, end, whole) for _, start, end in stretches_inside(_near(self.land, span), line))
+
+
+def _near(areas: tuple[PlanarArea, ...], box: np.ndarray) -> list[PlanarArea]:
+    boxes = np.array([area.bounds for area in areas]).reshape(-1, 4)
+    return [areas[row] for row in np.flatnonzero(boxes_touch(boxes, box))]
+
+
+def _beach(line: np.ndarray, start: float, end: float, whole_m: float) -> bool:
+    """Whether a stretch over land is only the beach at an end of the line; a touch is none at all."""
+    touches = (end - start) * whole_m <= 1e-6
+    return touches or ((start == 0.0 or end == 1.0) and length_m(part_of(line, start, end)) <= BEACH_M)
+
+
+def way_round(
+    start_m: np.ndarray, end_m: np.ndarray, obstacles: Obstacles, *, keep_off_m: float = KEEP_OFF_M
+) -> np.ndarray | None:
+    """The shortest way (k, 2) over water from a place (2,) to another, ends included; None where there is none.
+
+    It is the straight line where that is clear. Else it turns at corners ``keep_off_m`` off the obstacles, keeping off
+    them by half of that between its first turn and its last; through narrows it keeps off less, but only where there is
+    no other way. Error: coasts are thinned to a quarter of the distance kept off. A way that would leave the box is not
+    found.
+    """
+    start, end = np.asarray(start_m, dtype=float), np.asarray(end_m, dtype=float)
+    if obstacles.clear(start, end):
+        return np.array([start, end])
+    for share in NARROWS:
+        way = _along_corners(start, end, obstacles, _corners(obstacles, share * keep_off_m))
+        if way is not None:
+            return way
+    return None
+
+
+@lru_cache(maxsize=12)
+def _corners(obstacles: Obstacles, keep_off_m: float) -> WaterCorners:
+    return corners_of(obstacles.land + obstacles.closed, obstacles.box, keep_off_m)
+
+
+def _along_corners(
+    start: np.ndarray, end: np.ndarray, obstacles: Obstacles, corners: WaterCorners
+) -> np.ndarray | None:
+    """The shortest way over the corners: best first by the way so far and the straight rest."""
+    first, last = _seen_from(start, obstacles, corners), _seen_from(end, obstacles, corners)
+    joined = np.intersect1d(corners.water[first], corners.water[last])
+    first, last = (rows[np.isin(corners.water[rows], joined)] for rows in (first, last))
+    if not len(joined):
+        return None
+    n = len(corners.xy_m)
+    rest = np.hypot(*(corners.xy_m - end).T)
+    home = np.full(n, np.inf)
+    home[last] = rest[last]
+    so_far, came_from, done = np.full(n + 1, np.inf), np.full(n + 1, -1), np.zeros(n + 1, dtype=bool)
+    so_far[first] = np.hypot(*(corners.xy_m[first] - start).T)
+    queue = [(float(so_far[row] + rest[row]), int(row)) for row in first]
+    heapq.heapify(queue)
+    while queue:
+        _, row = heapq.heappop(queue)
+        if row == n:
+            return np.array([start, *corners.xy_m[_traced(came_from, n)], end])
+        if done[row]:
+            continue
+        done[row] = True
+        if so_far[row] + home[row] < so_far[n]:
+            so_far[n], came_from[n] = so_far[row] + home[row], row
+            heapq.heappush(queue, (float(so_far[n]), n))
+        onward = np.flatnonzero(~done[:n] & (corners.water == corners.water[row]))
+        length = so_far[row] + np.hypot(*(corners.xy_m[onward] - corners.xy_m[row]).T)
+        shorter = (length < so_far[onward]) & (length + rest[onward] < so_far[n])
+        onward, length = onward[shorter], length[shorter]
+        seen = corners.sees(row, onward)
+        for other, metres in zip(onward[seen].tolist(), length[seen].tolist()):
+            so_far[other], came_from[other] = metres, row
+            heapq.heappush(queue, (metres + float(rest[other]), other))
+    return None
+
+
+def _traced(came_from: np.ndarray, last: int) -> list[int]:
+    rows = [int(came_from[last])]
+    while came_from[rows[-1]] >= 0:
+        rows.append(int(came_from[rows[-1]]))
+    return rows[::-1]
+
+
+def _seen_from(place: np.ndarray, obstacles: Obstacles, corners: WaterCorners) -> np.ndarray:
+    """The numbers (m,) of the corners to which the straight line from a place (2,) is clear, a beach at the place."""
+    edges = obstacles.edges
+    if not len(edges) or distance_to_segments(place[None], edges)[0].min() > BEACH_M:
+        return np.flatnonzero(~hidden(place, corners.xy_m, edges))
+    # Most are hidden by a coast beyond a beach's length: those need no second look.
+    rows = np.flatnonzero(~hidden(place, corners.xy_m, edges, BEACH_M))
+    return np.array([row for row in rows if obstacles.clear(place, corners.xy_m[row])], dtype=int)
