@@ -50,7 +50,8 @@ class WaterCorners:
 def hidden(place_m: np.ndarray, others_m: np.ndarray, edges: np.ndarray, beyond_m: float = 0.0) -> np.ndarray:
     """Whether the straight lines from a place (2,) to others (m, 2) cross any edge (k, 4) farther off than so much.
 
-    A touch of an end counts: a line may run out through a corner. An edge is tried only on the lines that run into the angle it is seen under.
+    A touch of an end counts: a line may run out through a corner. An edge is tried only on the lines that run into the
+    angle it is seen under.
     """
     lines = others_m - place_m
     found = np.zeros(len(lines), dtype=bool)
@@ -67,7 +68,7 @@ def hidden(place_m: np.ndarray, others_m: np.ndarray, edges: np.ndarray, beyond_
 
 
 def _within_angles(angle: np.ndarray, first: np.ndarray, second: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Pairs (numbers of the angles (m,), numbers of the sectors) where an angle lies in the lesser sector between two."""
+    """Pairs, numbers of angles and numbers of sectors, where an angle lies in the lesser sector between two."""
     whole = 2.0 * np.pi
     width = (second - first + np.pi) % whole - np.pi
     # Wider by a hair: what lies on the border is looked at.

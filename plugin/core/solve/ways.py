@@ -1,4 +1,4 @@
-"""Ways over water from one place to another: straight where that is clear, else round land and what nobody may enter."""
+"""Ways over water between places: straight where that is clear, else round land and what nobody may enter."""
 
 from __future__ import annotations
 
@@ -45,7 +45,7 @@ class Obstacles:
         return edges[boxes_touch(boxes, self.box)]
 
     def clear(self, start_m: np.ndarray, end_m: np.ndarray) -> bool:
-        """Whether the straight line from one place (2,) to another meets none; 50 m of land at either end are a beach."""
+        """Whether the straight line between places (2,) meets none; up to 50 m of land at either end are a beach."""
         line = np.array([start_m, end_m], dtype=float)
         span = bounds_of(line)
         if stretches_inside(_near(self.closed, span), line):
