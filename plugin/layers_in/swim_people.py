@@ -6,43 +6,46 @@ from dataclasses import replace
 
 from ..core.errors import SwimPlanError
 from ..core.solve.request import SETTING_LIMITS, PlanSettings
-from ..core.swimmer import LIMITS, NUMBERS, Swimmer
-from .table import Table
-
-IN_WORDS = {
-    "pace_m_s": "pace {:g} m/s",
-    "path_factor": "path factor {:g}",
-    "range_m": "range {:g} m",
-    "max_hours": "{:g} hours",
-    "depth_limit_m": "depth limit {:g} m",
-    "min_ground_speed_m_s": "least ground speed {:g} m/s",
-    "fluid_l": "{:g} L to drink",
-    "fluid_l_h": "{:g} L an hour drunk",
-    "line_m": "anchor line {:g} m",
-}
+from ..core.swimmer import LIMITS, NUMBERS, Swimmer, group_of, in_words
+from .table import Table, TableRow
 
 
 def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warnings: list[str]) -> Swimmer:
-    """The swimmer of that name, the only one where none is named, or the defaults; a pace given overrides theirs."""
+    """The swimmer of that name, the only one where none is named, or the defaults; a pace given overrides theirs.
+
+    Several names with ``;`` between them are a group that swims together.
+    """
     rows = {row.values["name"]: row for row in (table.rows() if table else ())}
-    if name and name not in rows:
-        raise SwimPlanError(
-            asked=f"Asked for the swimmer '{name}'",
-            allowed=f"The swimmers table has {', '.join(rows) or 'no rows'}",
-            remedy="Choose one of them or add the swimmer",
-        )
-    swimmer = _default_swimmer()
-    if rows:
-        chosen = name or next(iter(rows))
-        if not name and len(rows) > 1:
-            warnings.append(f"No swimmer was named; planned for the first one, {chosen}.")
-        values = rows[chosen].values
-        swimmer = Swimmer(name=chosen, **{key: values[key] for key in NUMBERS})
-        # A form or the database may have written the defaults into the row: they are guesses all the same.
-        at_default = frozenset(key for key in NUMBERS if getattr(swimmer, key) == getattr(Swimmer(), key))
-        swimmer = replace(swimmer, guessed=_in_words(swimmer, rows[chosen].filled | at_default))
-    if pace_m_s is None:
-        return swimmer
+    names = [name] if name in rows else list(dict.fromkeys(part.strip() for part in name.split(";") if part.strip()))
+    for one in names:
+        if one not in rows:
+            raise SwimPlanError(
+                asked=f"Asked for the swimmer '{one}'",
+                allowed=f"The swimmers table has {', '.join(rows) or 'no rows'}",
+                remedy="Choose one of them or add the swimmer; names of a group have a semicolon between them",
+            )
+    if not names and rows:
+        names = [next(iter(rows))]
+        if len(rows) > 1:
+            warnings.append(f"No swimmer was named; planned for the first one, {names[0]}.")
+    swimmer = group_of([_swimmer(rows[one]) for one in names]) if names else _default_swimmer()
+    if pace_m_s is not None:
+        swimmer = _with_pace(swimmer, pace_m_s)
+    if swimmer.members:
+        set_by = "; ".join(swimmer.set_by) or "all have the same numbers"
+        warnings.append(f"{swimmer.name} swim together, and the slowest sets the pace: {set_by}.")
+    return swimmer
+
+
+def _swimmer(row: TableRow) -> Swimmer:
+    swimmer = Swimmer(name=row.values["name"], **{key: row.values[key] for key in NUMBERS})
+    # A form or the database may have written the defaults into the row: they are guesses all the same.
+    at_default = frozenset(key for key in NUMBERS if getattr(swimmer, key) == getattr(Swimmer(), key))
+    return replace(swimmer, guessed=_guessed(swimmer, row.filled | at_default))
+
+
+def _with_pace(swimmer: Swimmer, pace_m_s: float) -> Swimmer:
+    """The swimmer, or the group, at a pace given; the path factor stays that of the slowest."""
     low, high = LIMITS["pace_m_s"]
     if not low <= pace_m_s <= high:
         raise SwimPlanError(
@@ -50,16 +53,20 @@ def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warning
             allowed=f"A pace lies from {low:g} to {high:g} m/s",
             remedy="Correct the pace, or leave it empty for the swimmer's own",
         )
-    guessed = tuple(words for words in swimmer.guessed if not words.startswith("pace"))
-    return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed)
+    guessed, set_by = (
+        tuple(words for words in found if not words.startswith("pace")) for found in (swimmer.guessed, swimmer.set_by)
+    )
+    if swimmer.members:
+        set_by = (f"pace {pace_m_s:g} m/s as given", *set_by)
+    return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed, set_by=set_by)
 
 
 def _default_swimmer() -> Swimmer:
-    return replace(Swimmer(), guessed=_in_words(Swimmer(), frozenset(NUMBERS)))
+    return replace(Swimmer(), guessed=_guessed(Swimmer(), frozenset(NUMBERS)))
 
 
-def _in_words(swimmer: Swimmer, keys: frozenset[str]) -> tuple[str, ...]:
-    return tuple(IN_WORDS[key].format(getattr(swimmer, key)) for key in NUMBERS if key in keys)
+def _guessed(swimmer: Swimmer, keys: frozenset[str]) -> tuple[str, ...]:
+    return tuple(in_words(swimmer, key) for key in NUMBERS if key in keys)
 
 
 def settings_from(texts: dict[str, str]) -> PlanSettings:
