@@ -77,8 +77,21 @@ class ChartLimits:
             return ~_beach(beaches, legs.xy_m[rows], start, end)
         if isinstance(thing, ClosedArea):
             return self._in_force(thing, begins, ends)
+        return self._blocked(item, begins, ends)
+
+    def barred_at(self, place_m: np.ndarray, times_s: np.ndarray) -> np.ndarray:
+        """Whether nobody may be at a place (2,) at each time (n,): closed water in force, or a sailing in its channel."""
+        barred = np.zeros(len(times_s), dtype=bool)
+        for item, thing in enumerate(self.items):
+            if not isinstance(thing, Land) and thing.area.contains(place_m[None])[0]:
+                closed = isinstance(thing, ClosedArea)
+                barred |= self._in_force(thing, times_s, times_s) if closed else self._blocked(item, times_s, times_s)
+        return barred
+
+    def _blocked(self, item: int, begins_s: np.ndarray, ends_s: np.ndarray) -> np.ndarray:
+        """Which spans (m,) meet a sailing."""
         times = self._blocked_s(item)
-        return np.any((times[None, :, 0] < ends[:, None]) & (times[None, :, 1] > begins[:, None]), axis=1)
+        return np.any((times[None, :, 0] < ends_s[:, None]) & (times[None, :, 1] > begins_s[:, None]), axis=1)
 
     def _in_force(self, closed: ClosedArea, begins_s: np.ndarray, ends_s: np.ndarray) -> np.ndarray:
         rule = closed.in_force

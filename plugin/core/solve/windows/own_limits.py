@@ -34,7 +34,7 @@ class OwnLimits:
         n, last = len(arrive_s), arrive_s.shape[1] - 1
         if route_length_m(request) > swimmer.range_m:
             told.tell(np.ones(n, dtype=bool), "range", 0)
-        dawn_s, dusk_s = self._light(arrive_s[:, 0])
+        dawn_s, dusk_s = self.light(arrive_s[:, 0])
         with np.errstate(invalid="ignore"):
             told.tell(arrive_s[:, 0] < dawn_s, "dark", 1)
             for number in range(last, 0, -1):
@@ -42,11 +42,11 @@ class OwnLimits:
             told.tell(arrive_s[:, -1] - arrive_s[:, 0] > 3600.0 * swimmer.max_hours, "hours", 0)
         for number, stop in enumerate(request.stops):
             if stop.kind == "mark" and np.isfinite(self.depths_m[number]) and request.tide is not None:
-                rows = self._unfit(number, arrive_s[:, number], leave_s[:, number])
+                rows = self.unfit(number, arrive_s[:, number], leave_s[:, number])
                 told.tell(rows, "depth", max(number, 1), first_item + number)
         return dusk_s
 
-    def _unfit(self, number: int, arrive_s: np.ndarray, leave_s: np.ndarray) -> np.ndarray:
+    def unfit(self, number: int, arrive_s: np.ndarray, leave_s: np.ndarray) -> np.ndarray:
         """Whether the mark is too deep or too shoal at any time of the stay (n,); an unknown height is not."""
         share = np.linspace(0.0, 1.0, LOOKS)
         times = arrive_s[:, None] + np.fmax(leave_s - arrive_s, 0.0)[:, None] * share
@@ -56,7 +56,7 @@ class OwnLimits:
             deep = depth.max(axis=1) > self.request.swimmer.depth_limit_m
             return known & (deep | (depth.min(axis=1) < self.request.settings.shallow_depth_m))
 
-    def _light(self, depart_s: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    def light(self, depart_s: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Civil dawn and dusk (n,) of the day, by the sun at the entry, of each departure."""
         entry = self.request.stops[0]
         noon = 12.0 * 3600.0 - self._utc_of_day_s() - 240.0 * entry.lon
