@@ -80,7 +80,7 @@ class ChartLimits:
         return self._blocked(item, begins, ends)
 
     def barred_at(self, place_m: np.ndarray, times_s: np.ndarray) -> np.ndarray:
-        """Whether nobody may be at a place (2,) at each time (n,): closed water in force, or a sailing in its channel."""
+        """Whether nobody may be at a place (2,) at each time (n,): it is closed then, or a sailing is near."""
         barred = np.zeros(len(times_s), dtype=bool)
         for item, thing in enumerate(self.items):
             if not isinstance(thing, Land) and thing.area.contains(place_m[None])[0]:
