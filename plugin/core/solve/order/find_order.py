@@ -1,0 +1,174 @@
+"""The best order of marks and the best departure together."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Callable, Iterator
+from itertools import chain
+
+import numpy as np
+
+from ...errors import SwimPlanError
+from ...results.best_order import OrdersFound
+from ..windows.departures import swim_departures
+from ..windows.limits import LIMITS
+from ..windows.own_limits import OwnLimits
+from .best_first import EarliestEnds, OrderFound, best_orders
+from .leg_times import LegTable, LegTimer
+from .request import OrderRequest, Ways, stopper, ways_between
+from .swum_again import OrderSwum, swim_again, told
+
+TABLE_STEP_S = 150.0
+MOST_ROWS = 1500
+LONGEST_SPAN_S = 31 * 86400.0
+MORE_ORDERS = 4  # looked at beyond those asked for: what the table ranks close together may change places
+NEAR_S = 60.0
+DEPARTURES_EACH = 5
+MOST_ROUNDS = 4
+
+
+def find_orders(
+    order: OrderRequest,
+    *,
+    alternatives: int = 5,
+    progress: Callable[[float], None] | None = None,
+    is_cancelled: Callable[[], bool] = bool,
+) -> OrdersFound:
+    """The best orders, each at its best departure, by the time from the entry to the exit.
+
+    Exact for the tabulated legs; what the table ranks best is swum again as planswim does and ranked by that. Raises
+    StoppedError when stopped, SwimPlanError where the span is too long.
+    """
+
+    def part(low: float, high: float) -> Callable[[float], None]:
+        return stopper(is_cancelled, progress, low, high)
+
+    times_s = table_times_s(order)
+    ways = ways_between(order, float(times_s[-1]), part(0.0, 0.2))
+    table = LegTimer(order, ways, times_s).table(part(0.2, 0.75))
+    ends = EarliestEnds(order, table, part(0.75, 0.9))
+    found = best_orders(order, ends, latest_homes_s(order), part(0.9, 0.95))
+    swum = _best_swum(order, ways, found, alternatives, is_cancelled)
+    stopped_by: dict[str, int] = {}
+    if not any(one.feasible for one in swum):
+        shortest, stopped_by = _why_none(order, ways, table, ends, is_cancelled)
+        swum = shortest or swum
+    step_s = order.depart_s[1] - order.depart_s[0] if len(order.depart_s) > 1 else 0.0
+    clock = order.swim.clock
+    return OrdersFound(
+        plans=tuple(told(order, one, rank) for rank, one in enumerate(swum[:alternatives], start=1)),
+        marks=len(order.marks),
+        departures=len(order.depart_s),
+        start=clock.moment(float(order.depart_s[0])),
+        end=clock.moment(float(order.depart_s[-1])),
+        step_min=float(step_s) / 60.0,
+        table_step_min=float(times_s[1] - times_s[0]) / 60.0,
+        swimmer=order.swim.swimmer.name,
+        zone=clock.zone_name,
+        stopped_by=stopped_by,
+        warnings=tuple([*order.swim.warnings, *_doubts(order, ways)]),
+    )
+
+
+def table_times_s(order: OrderRequest) -> np.ndarray:
+    """Times from the first departure to the last moment at which a swim may be under way; departures are among them."""
+    departs = order.depart_s
+    span = float(departs[-1] - departs[0])
+    if span > LONGEST_SPAN_S:
+        raise SwimPlanError(
+            asked=f"Asked for departures over {span / 86400.0:.0f} days",
+            allowed=f"At most {LONGEST_SPAN_S / 86400.0:.0f} days are looked at",
+            remedy="Give an earlier end",
+        )
+    whole = span + 3600.0 * order.swim.swimmer.max_hours
+    step = max(TABLE_STEP_S, whole / MOST_ROWS)
+    if len(departs) > 1:
+        between = float(departs[1] - departs[0])
+        step = between / np.ceil(between / step - 1e-9) if step < between else between
+    return departs[0] + step * np.arange(int(np.ceil(whole / step)) + 2)
+
+
+def latest_homes_s(order: OrderRequest) -> np.ndarray:
+    """When each departure (n,) must be home: by dusk and within the swimmer's hours; -infinite before dawn."""
+    dawn_s, dusk_s = OwnLimits(order.swim).light(order.depart_s)
+    latest = np.minimum(dusk_s, order.depart_s + 3600.0 * order.swim.swimmer.max_hours)
+    return np.where(order.depart_s < dawn_s, -np.inf, latest)
+
+
+def _best_swum(
+    order: OrderRequest,
+    ways: Ways,
+    found: Iterator[OrderFound],
+    alternatives: int,
+    is_cancelled: Callable[[], bool],
+) -> list[OrderSwum]:
+    """Orders as swum, each at its best departure: feasible ones first, the quickest first, the earliest of equals."""
+    best: dict[tuple[int, ...], OrderSwum] = {}
+    for _ in range(MOST_ROUNDS):
+        batch, found = _next_best(found, alternatives + MORE_ORDERS)
+        for one in swim_again(order, ways, batch, is_cancelled):
+            if one.numbers not in best or _rank(one) < _rank(best[one.numbers]):
+                best[one.numbers] = one
+        if not batch or sum(one.feasible for one in best.values()) >= alternatives:
+            break
+    return sorted(best.values(), key=_rank)
+
+
+def _next_best(found: Iterator[OrderFound], orders: int) -> tuple[list[OrderFound], Iterator[OrderFound]]:
+    """The best departures of the next best orders, down to the last of them that is about as quick, and the rest."""
+    batch: dict[tuple[int, ...], list[OrderFound]] = defaultdict(list)
+    until_s = np.inf
+    for one in found:
+        if one.total_s > until_s:
+            found = chain([one], found)
+            break
+        if len(batch[one.numbers]) < DEPARTURES_EACH:
+            batch[one.numbers].append(one)
+        if len(batch) == orders and np.isinf(until_s):
+            until_s = one.total_s + NEAR_S
+    return [one for several in batch.values() for one in several], found
+
+
+def _rank(one: OrderSwum) -> tuple:
+    total_s = one.total_s if np.isfinite(one.total_s) else np.inf
+    return not one.feasible, 0 if one.feasible else -one.legs_swum, round(total_s, 1), one.depart_s
+
+
+def _why_none(
+    order: OrderRequest, ways: Ways, table: LegTable, ends: EarliestEnds, is_cancelled: Callable[[], bool]
+) -> tuple[list[OrderSwum], dict[str, int]]:
+    """The shortest order at the departure that gets farthest, and what stops it at how many departures."""
+    numbers, left = [0], ends.everything
+    if not np.isfinite(ends.length(left, 0)):
+        return [], {"land": len(order.depart_s)}
+    while numbers[-1] < order.first_exit:
+        here = numbers[-1]
+        place, left = min(
+            ends.next_places(left), key=lambda step: table.shortest_m[here, step[0]] + ends.length(step[1], step[0])
+        )
+        numbers.append(place)
+    legs = tuple(ways[pair][0] for pair in zip(numbers, numbers[1:]))
+    swim = order.swim_over(tuple(numbers), legs, (0.0,) * len(legs))
+    swum = swim_departures(swim, order.depart_s, is_cancelled=is_cancelled)
+    rows = [
+        OrderSwum(numbers=tuple(numbers), waits_s=(0.0,) * len(legs), swim=swim, swum=swum, row=row)
+        for row in range(len(swum.depart_s))
+    ]
+    counts = np.bincount(swum.limit, minlength=len(LIMITS))
+    return [min(rows, key=_rank)], {LIMITS[code]: int(counts[code]) for code in np.flatnonzero(counts) if code}
+
+
+def _doubts(order: OrderRequest, ways: Ways) -> list[str]:
+    """Marks that no way leads to, and depths that are not known."""
+    doubts = []
+    for number, mark in enumerate(order.marks, start=1):
+        if not any(way for (start, end), way in ways.items() if number in (start, end)):
+            doubts.append(f"No way over water leads to {mark.name}: it lies on land, in closed water, or behind them.")
+    own = OwnLimits(order.swim)
+    deep = [mark.name for number, mark in enumerate(order.marks, start=1) if np.isfinite(own.depths_m[number])]
+    if deep and order.swim.tide is None:
+        doubts.append(f"The height of tide is not known: the depth at {', '.join(deep)} is not checked.")
+    unknown = [mark.name for number, mark in enumerate(order.marks, start=1) if not np.isfinite(own.depths_m[number])]
+    if unknown:
+        doubts.append(f"The depth at {', '.join(unknown)} is not known, and not checked.")
+    return doubts
