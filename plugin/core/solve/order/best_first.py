@@ -19,12 +19,13 @@ from .leg_times import WORTH_WAITING_S, LegTable, LegTimes
 from .request import OrderRequest
 
 MOST_LOOKED_AT = 60_000
+SURE_S = 1.0  # waited longer, lest the swim really swum comes a moment before the stream lets it
 
 
 @dataclass(frozen=True, kw_only=True)
 class OrderFound:
-    """A complete order at a departure: ``numbers`` of the places, entry and exit among them; for each leg in ``ways`` the
-    number of its way; ``waits_s`` for each leg how much longer one stays before it; ``end_s`` the end by the table."""
+    """A complete order at a departure: ``numbers`` of the places, entry and exit among them; for each leg ``ways`` has
+    the number of its way; ``waits_s`` for each leg how much longer one stays before it; ``end_s`` the end by the table."""
 
     depart_s: float
     numbers: tuple[int, ...]
@@ -125,7 +126,7 @@ def left_at(table: LegTable, leg: LegTimes, t_s: float, waits: bool) -> tuple[fl
     waited = float(leg.waited_s[following])
     if at_once <= waited + WORTH_WAITING_S:
         return t_s, at_once
-    return float(table.times_s[leg.leave_row[following]]), waited
+    return float(table.times_s[leg.leave_row[following]]) + SURE_S, waited + SURE_S
 
 
 @dataclass(frozen=True, kw_only=True)
