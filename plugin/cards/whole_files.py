@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import os
 from collections.abc import Callable, Mapping
 from contextlib import suppress
@@ -42,3 +43,8 @@ def text_writer(text: str) -> Callable[[Path], None]:
         path.write_bytes(text.encode("utf-8"))
 
     return write
+
+
+def json_writer(told: dict[str, object]) -> Callable[[Path], None]:
+    """A function that writes JSON: UTF-8 letters kept, no numbers that are none."""
+    return text_writer(json.dumps(told, indent=1, ensure_ascii=False, allow_nan=False) + "\n")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
-from datetime import datetime, timedelta, timezone, tzinfo
+from datetime import date, datetime, time, timedelta, timezone, tzinfo
 from functools import lru_cache
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
@@ -81,6 +81,30 @@ def moment_from_text(text: str, zone: tzinfo) -> datetime:
     return local_moment(moment, zone) if moment.tzinfo is None else moment
 
 
+def span_from_texts(first: str, last: str, zone: tzinfo) -> tuple[datetime, datetime]:
+    """Aware moments of a span: each text a date and time as in ``moment_from_text``, or a date alone.
+
+    A first date means its midnight in ``zone``, a last one the midnight that ends it: a span of one date is that day.
+    """
+    ends = [_day_edge(text, zone, shift) for text, shift in ((first, 0), (last, 1))]
+    if not ends[0].astimezone(UTC) < ends[1].astimezone(UTC):
+        raise SwimPlanError(
+            asked=f"Asked for the time from {first!r} to {last!r}",
+            allowed="The beginning is before the end",
+            remedy="Give a later end",
+        )
+    return ends[0], ends[1]
+
+
+def _day_edge(text: str, zone: tzinfo, days: int) -> datetime:
+    try:
+        day = date.fromisoformat(text.strip())
+    except ValueError:
+        return moment_from_text(text, zone)
+    # Where clocks skip midnight the day starts at the first moment after it.
+    return datetime.combine(day + timedelta(days=days), time(0), tzinfo=zone)
+
+
 def _unreadable(text: str) -> SwimPlanError:
     return SwimPlanError(
         asked=f"Got {text!r} for a date and time",
@@ -93,15 +117,22 @@ def _unreadable(text: str) -> SwimPlanError:
 class PlanClock:
     """Seconds from the plan's start to and from aware moments.
 
-    ``start`` is any aware moment, ``zone_name`` the IANA zone that times are shown in.
+    ``start`` is any aware moment, ``zone_name`` the IANA zone that times are shown in. ``end`` is the last moment asked
+    for, where that is known: water that is predicted is predicted until then.
     """
 
     start: datetime
     zone_name: str
+    end: datetime | None = None
 
     def __post_init__(self) -> None:
         aware(self.start, "the plan's start")
         zone_named(self.zone_name)
+
+    @property
+    def end_s(self) -> float:
+        """Seconds from the start to the end, 0 where none is known."""
+        return 0.0 if self.end is None else self.seconds(self.end)
 
     @property
     def zone(self) -> tzinfo:

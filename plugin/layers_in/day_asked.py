@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime, time, timedelta
+from datetime import date, datetime
 from pathlib import Path
 
-from ..core.clock import PlanClock, zone_named
+from ..core.clock import PlanClock, span_from_texts, zone_named
 from ..core.errors import SwimPlanError
 from ..core.geodesy import check_position
 from ..core.results.stream_day import StreamDay
@@ -39,7 +39,7 @@ def stream_day_asked(
 
 
 def _midnights(day: str, zone_name: str) -> tuple[datetime, datetime]:
-    """The midnights that bound a day. Where clocks skip midnight the day starts at the first moment after it."""
+    """The midnights that bound a day."""
     zone = zone_named(zone_name)
     try:
         first = date.fromisoformat(day.strip())
@@ -47,4 +47,4 @@ def _midnights(day: str, zone_name: str) -> tuple[datetime, datetime]:
         raise SwimPlanError(
             asked=f"Got {day!r} for a day", allowed="A day is year-month-day", remedy="Write it like 2027-06-26"
         ) from error
-    return tuple(datetime.combine(first + timedelta(days=n), time(0), tzinfo=zone) for n in (0, 1))
+    return span_from_texts(first.isoformat(), first.isoformat(), zone)

@@ -63,13 +63,14 @@ def model_times_s(
 
 def needed_steps(row: ModelRow, clock: PlanClock, times_s: np.ndarray, warnings: list[str]) -> np.ndarray:
     """Numbers of the steps to read, in a row; none where the model has ended or has not begun, which is said."""
-    if times_s[-1] < 0.0 or times_s[0] > AFTER_S:
+    until_s = max(AFTER_S, clock.end_s + BEFORE_S)
+    if times_s[-1] < 0.0 or times_s[0] > until_s:
         warnings.append(
             f"Stream model '{row.name}' covers {_utc(clock.start, times_s[0])} to {_utc(clock.start, times_s[-1])}; "
             f"the plan starts at {_utc(clock.start, 0.0)}: the model does not know its stream."
         )
     first = max(int(np.searchsorted(times_s, -BEFORE_S, side="right")) - 1, 0)
-    last = min(int(np.searchsorted(times_s, AFTER_S)), len(times_s) - 1)
+    last = min(int(np.searchsorted(times_s, until_s)), len(times_s) - 1)
     steps = np.arange(first, last + 1)
     if len(steps) < 2:
         return steps[:0]

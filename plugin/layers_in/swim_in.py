@@ -11,7 +11,7 @@ from qgis.core import QgsFeatureSource
 
 from ..core.chart.areas import Chart
 from ..core.chart.marks import Route, doubts_about_stops, marks_at_stops
-from ..core.clock import PlanClock, moment_from_text, zone_named
+from ..core.clock import PlanClock, moment_from_text, span_from_texts, zone_named
 from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
 from ..core.solve.request import PlanSettings, SwimRequest
@@ -29,10 +29,14 @@ AROUND_ROUTE_M = 2000.0
 
 @dataclass(frozen=True, kw_only=True)
 class SwimAsked:
-    """What the user asked for besides the layers: texts as typed, ``pace_m_s`` None for the swimmer's own."""
+    """What the user asked for besides the layers: texts as typed, ``pace_m_s`` None for the swimmer's own.
+
+    ``until`` is the end of the time that is looked at, empty for the swim alone; then both may be dates.
+    """
 
     route: str = ""
     depart: str
+    until: str = ""
     swimmer: str = ""
     pace_m_s: float | None = None
     way: SwimWay = SwimWay()
@@ -52,8 +56,12 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     route = _route(tables.get("routes"), asked.route)
     frame = LocalFrame.around(route.lonlat)
     zone = zone_named(settings.zone)
-    depart = moment_from_text(asked.depart, zone)
-    clock = PlanClock(start=depart, zone_name=settings.zone)
+    depart, end = (
+        span_from_texts(asked.depart, asked.until, zone)
+        if asked.until
+        else (moment_from_text(asked.depart, zone), None)
+    )
+    clock = PlanClock(start=depart, zone_name=settings.zone, end=end)
     chart = chart_from(tables, frame, zone, warnings)
     water = water_from(tables, chart, frame, clock, _places_m(route, frame), plan, warnings)
     marks = marks_from(tables.get("marks"))

@@ -152,7 +152,7 @@ class _PortTides:
                     latitude_deg=values.get("latitude_deg"),
                 ),
                 -span_s,
-                span_s,
+                span_s + self._clock.end_s,
             ),
         )
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timezone
+from typing import Any
 
 from qgis.core import (
     Qgis,
@@ -37,17 +38,17 @@ FIELD_TYPES = {
     "text": QMetaType.Type.QString if _NEW else QVariant.Type.String,
     "time": QMetaType.Type.QDateTime if _NEW else QVariant.Type.DateTime,
 }
-Row = tuple[QgsGeometry, dict[str, object]]
+Row = tuple[QgsGeometry | None, dict[str, object]]
 
 
 @dataclass(frozen=True, kw_only=True)
 class OutputLayer:
-    """One layer of results: the algorithm's parameter, the geometry, the fields and what fills them."""
+    """One layer of results: the algorithm's parameter, the geometry, the fields, and what fills them from a result."""
 
     parameter: str
     wkb_type: QgsWkbTypes.Type
     columns: tuple[tuple[str, str], ...]
-    rows: Callable[[SwimPlan], Iterator[Row]]
+    rows: Callable[[Any], Iterator[Row]]
 
     def fields(self) -> QgsFields:
         """The fields, in order."""
@@ -56,13 +57,14 @@ class OutputLayer:
             fields.append(QgsField(name, FIELD_TYPES[kind]))
         return fields
 
-    def features(self, plan: SwimPlan) -> list[QgsFeature]:
+    def features(self, result: Any) -> list[QgsFeature]:
         """A feature for every row; a value that is not known is NULL."""
         fields = self.fields()
         features = []
-        for geometry, values in self.rows(plan):
+        for geometry, values in self.rows(result):
             feature = QgsFeature(fields)
-            feature.setGeometry(geometry)
+            if geometry is not None:
+                feature.setGeometry(geometry)
             for name, kind in self.columns:
                 value = values[name]
                 feature.setAttribute(name, utc_qdatetime(value) if kind == "time" else value)
@@ -71,7 +73,7 @@ class OutputLayer:
 
 
 def output_crs() -> QgsCoordinateReferenceSystem:
-    """EPSG:4326, which all four layers are in."""
+    """EPSG:4326, which all layers of results are in."""
     return QgsCoordinateReferenceSystem("EPSG:4326")
 
 
@@ -83,7 +85,7 @@ def utc_qdatetime(moment: datetime | None) -> QDateTime | None:
     return QDateTime.fromString(text, Qt.DateFormat.ISODate)
 
 
-def _times(**moments: datetime | None) -> dict[str, object]:
+def both_times(**moments: datetime | None) -> dict[str, object]:
     """Each time under its name, and under ``<name>_local`` as text."""
     local = {f"{name}_local": iso_time(moment, where=name) for name, moment in moments.items()}
     return {**moments, **local}
@@ -124,7 +126,7 @@ def _leg_rows(plan: SwimPlan) -> Iterator[Row]:
         values = {name: getattr(leg, name) for name in LEG_COPIED}
         values["feasible"] = int(leg.feasible)
         line = _line([(leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat)])
-        yield line, {**values, **_times(depart=leg.depart, arrive=leg.arrive)}
+        yield line, {**values, **both_times(depart=leg.depart, arrive=leg.arrive)}
 
 
 TRACK_COLUMNS = (
@@ -160,7 +162,7 @@ def _track_rows(plan: SwimPlan) -> Iterator[Row]:
                 "minutes": leg.minutes,
                 "off_line_m": leg.off_line_m,
                 "feasible": int(leg.feasible),
-                **_times(begin=leg.track[0].moment, end=leg.track[-1].moment),
+                **both_times(begin=leg.track[0].moment, end=leg.track[-1].moment),
             },
         )
 
@@ -200,7 +202,7 @@ def _flag_rows(plan: SwimPlan) -> Iterator[Row]:
             "crossing_angle_deg": flag.crossing_angle_deg,
             "stretch_wkt": _line(stretch).asWkt(7) if drawn else None,
         }
-        yield _point(*middle_of(flag.points)), {**values, **_times(begin=flag.start, end=flag.end)}
+        yield _point(*middle_of(flag.points)), {**values, **both_times(begin=flag.start, end=flag.end)}
 
 
 STOP_COLUMNS = (
@@ -226,7 +228,7 @@ STOP_COLUMNS = (
 def _stop_rows(plan: SwimPlan) -> Iterator[Row]:
     """The stops in swimming order, numbered from 0, the entry."""
     for number, stop in enumerate(plan.stops):
-        times = _times(
+        times = both_times(
             arrive=stop.arrive,
             leave=stop.leave,
             latest_leave=stop.latest_leave,

@@ -5,7 +5,6 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
-    QgsFeatureSink,
     QgsProcessing,
     QgsProcessingAlgorithm,
     QgsProcessingContext,
@@ -22,7 +21,6 @@ from qgis.core import (
     QgsProcessingParameterNumber,
     QgsProcessingParameterString,
 )
-from qgis.PyQt import sip
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
@@ -64,14 +62,6 @@ FILES = (
 )
 
 
-_stylers: list[object] = []
-
-
-def _keep(styler: object) -> None:
-    """Keep a styler until the context it was given to deletes it: this algorithm is gone before it is used."""
-    _stylers[:] = [kept for kept in _stylers if not sip.isdeleted(kept)] + [styler]
-
-
 class PlanSwim(QgsProcessingAlgorithm):
     """Plans one swim; the request is built on the main thread, so that no layer is touched by the worker."""
 
@@ -100,6 +90,8 @@ class PlanSwim(QgsProcessingAlgorithm):
             "the swimmer's limits).\n\n"
             "Plan: a plan's GeoPackage. A layer given under the advanced parameters stands in for the plan's own.\n"
             "Departure: ISO 8601, such as 2027-06-05T10:00; without an offset it is read in the plan's zone.\n"
+            "Turn back: each stop's latest leaving time, so that the best of all exits is reached before dusk, the "
+            "swimmer's hours and the plan's other limits with the reserve kept, and the same for a bad day.\n"
             "Pace: through the water, m/s; overrides the swimmer's.\n"
             "Headings: one for the whole leg, solved so that the track ends on the mark; a new one every so many "
             "minutes, each ending on the line; or held on the line all the time.\n\n"
@@ -180,11 +172,15 @@ class PlanSwim(QgsProcessingAlgorithm):
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
         from ..core.solve.plan_swim import plan_swim
+        from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
 
         if self._refusal:
             raise QgsProcessingException(self._refusal)
         with refusals():
-            self._plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
+            plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
+            feedback.setProgress(40)
+            self._plan = with_turn_back(plan, turn_back(self._request, plan, is_cancelled=feedback.isCanceled))
+            feedback.setProgress(80)
         for warning in self._plan.warnings:
             feedback.pushWarning(warning)
         for flag in self._plan.flags:
@@ -218,11 +214,16 @@ class PlanSwim(QgsProcessingAlgorithm):
 
     def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         """Layers first, then the files: these are laid down in one go."""
+        from ..layers_out.plan_layers import OUTPUT_LAYERS
+        from .sinks import write_sinks
+
         paths = {name: self.parameterAsFileOutput(parameters, name, context) for name, _, _ in FILES}
         written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name, _, _ in SINKS)]
         self._outputs = WholeOutputs(written, read=self._files_read(parameters, context))
         try:
-            layers = self._write_layers(parameters, context)
+            layers = write_sinks(
+                self, [(layer, self._plan) for layer in OUTPUT_LAYERS], parameters, context, styled=True
+            )
             self._write_files(paths)
         except BaseException:
             self._outputs.undo()
@@ -243,34 +244,12 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..cards.whole_files import text_writer, write_whole
         from ..core.results.report import report_text
 
-        texts = {
-            "REPORT": lambda: report_text(self._plan, tideleg_version()),
-            "GPX": lambda: gpx_text(self._plan),
-            "CSV": lambda: csv_text(self._plan),
+        writers = {
+            "REPORT": lambda: text_writer(report_text(self._plan, tideleg_version())),
+            "GPX": lambda: text_writer(gpx_text(self._plan)),
+            "CSV": lambda: text_writer(csv_text(self._plan)),
         }
-        write_whole({paths[name]: text_writer(text()) for name, text in texts.items() if paths[name]})
-
-    def _write_layers(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
-        from ..layers_out import plan_layers
-        from ..layers_out.styling import ResultStyler
-
-        results = {}
-        for output in plan_layers.OUTPUT_LAYERS:
-            name = output.parameter
-            sink, layer = self.parameterAsSink(
-                parameters, name, context, output.fields(), output.wkb_type, plan_layers.output_crs()
-            )
-            if sink is None:
-                continue
-            if not sink.addFeatures(output.features(self._plan), QgsFeatureSink.Flag.FastInsert):
-                raise QgsProcessingException(self.writeFeatureError(sink, parameters, name))
-            sink.flushBuffer()
-            results[name] = layer
-            if context.willLoadLayerOnCompletion(layer):
-                styler = ResultStyler(name)
-                context.layerToLoadOnCompletionDetails(layer).setPostProcessor(styler)
-                _keep(styler)
-        return results
+        write_whole({paths[name]: writer() for name, writer in writers.items() if paths[name]})
 
     @staticmethod
     def _tr(text: str) -> str:

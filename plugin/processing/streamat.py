@@ -122,9 +122,7 @@ class StreamAt(QgsProcessingAlgorithm):
         return results
 
     def _write_report(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
-        import json
-
-        from ..cards.whole_files import text_writer, write_whole
+        from ..cards.whole_files import json_writer, write_whole
         from ..core.results.stream_day import stream_day_dict
 
         path = self.parameterAsFileOutput(parameters, "REPORT", context)
@@ -132,7 +130,7 @@ class StreamAt(QgsProcessingAlgorithm):
             return {}
         told = stream_day_dict(self._day, version=tideleg_version())
         with refusals():
-            write_whole({path: text_writer(json.dumps(told, indent=2, ensure_ascii=False, allow_nan=False))})
+            write_whole({path: json_writer(told)})
         return {"REPORT": path}
 
     @staticmethod

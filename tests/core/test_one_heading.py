@@ -188,3 +188,15 @@ def test_minutes_never_shrink_when_pace_shrinks_in_a_steady_stream(towards):
     minutes = np.array([solved(steady(towards, 0.3), 900.0j, pace=pace)[1] for pace in paces])
     assert np.isfinite(minutes).all()
     assert np.all(np.diff(minutes) >= 0.0)
+
+
+def test_water_that_swings_behind_the_mark_does_not_spoil_the_heading():
+    """Behind the mark the stream always sets back onto the line: no round of the search agrees with the one before."""
+
+    def water(place, t_s):
+        return np.where(place.imag > 1030.0, -0.8 * np.sign(place.real), -0.35) + 0.0 * place
+
+    heading, seconds, ending = solved(water, 1000.0j)
+    plain_heading, plain_seconds, _ = solved(steady(270.0, 0.35), 1000.0j)
+    assert ending == ARRIVED
+    assert (heading, seconds) == (pytest.approx(plain_heading, abs=0.01), pytest.approx(plain_seconds, abs=0.1))

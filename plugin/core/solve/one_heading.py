@@ -122,10 +122,12 @@ class _Search:
             if residual is not None and not slowly:
                 weight = _aitken(weight, residual, asked)
             residual = asked
+            # Behind the mark the water may end, and what is asked there swing for ever: it does not hold up the rest.
+            counted = np.where(self._as_far_as_the_mark()[..., None], asked, 0.0)
             self.shift = self.shift + weight[:, None, None] * asked
             end_before, unit_before = self.end_s, self.unit
             self._aim()
-            settled = self._still(end_before, unit_before) & (np.max(np.abs(asked), axis=(1, 2)) < CLOSE_M)
+            settled = self._still(end_before, unit_before) & (np.max(np.abs(counted), axis=(1, 2)) < CLOSE_M)
             if settled.all():
                 break
         if slowly:
@@ -160,6 +162,11 @@ class _Search:
         """The nodes (n, k) up to a little past the arrival: what lies beyond has no say."""
         reach = np.where(np.isnan(self.end_s), np.inf, self.end_s * 1.1 + 3.0 * self.step)
         return self.tau <= reach[:, None]
+
+    def _as_far_as_the_mark(self) -> np.ndarray:
+        """The nodes (n, k) up to the one behind the arrival, which has its part in the last step."""
+        reach = np.where(np.isnan(self.end_s), np.inf, self.end_s)
+        return self.tau < (reach + self.step)[:, None]
 
     def _still(self, end_before: np.ndarray, unit_before: np.ndarray) -> np.ndarray:
         """Whether arrival and heading moved the track by less than a centimetre, shape (n,)."""
@@ -209,10 +216,7 @@ class _Search:
         )
 
     def _ending(self, settled: np.ndarray) -> np.ndarray:
-        reach = np.where(np.isnan(self.end_s), np.inf, self.end_s)
-        # The node after the arrival has its part in the last step, so it counts.
-        used = self.tau < (reach + self.step)[:, None]
-        blank = np.any((self.sample.status == UNKNOWN) & used, axis=1)
+        blank = np.any((self.sample.status == UNKNOWN) & self._as_far_as_the_mark(), axis=1)
         ending = np.where(np.isnan(self.end_s), NEVER_ARRIVES, ARRIVED)
         ending = np.where((ending == ARRIVED) & ~settled, NO_SINGLE_HEADING, ending)
         return np.where(blank, STREAM_UNKNOWN, ending)

@@ -13,14 +13,14 @@ from dataclasses import dataclass, fields
 import numpy as np
 
 from ..water.stream import EXTRAPOLATED, UNKNOWN, Stream
-from .one_heading import hold_one_heading
+from .one_heading import LONGEST_LEG_S, hold_one_heading
 from .smooth_rule import EVEN, SmoothRule, smooth_rule
 from .swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Nodes
 
 LEVELS = (6, 12, 24, 48)  # intervals between the points
 MOST_ROUNDS = 14
 STILL_M = 0.02
-ERROR_S = 0.05  # of the arrival by every second point; all of them are several times nearer
+WITHIN_S = 0.05  # of the arrival by every second point; all of them are several times nearer
 NEAR_LIMIT_M_S = 0.01  # nearer to what cannot be swum the full solver decides
 FIRST_HIT_M = 1.0
 
@@ -82,13 +82,22 @@ class QuickLegs:
 
 
 def quick_legs(
-    stream: Stream, start_m: np.ndarray, end_m: np.ndarray, depart_s: np.ndarray, pace_m_s: float, *, step_s: float
+    stream: Stream,
+    start_m: np.ndarray,
+    end_m: np.ndarray,
+    depart_s: np.ndarray,
+    pace_m_s: float,
+    *,
+    step_s: float,
+    slowest_m_s: float = 0.0,
+    within_s: float = WITHIN_S,
 ) -> QuickLegs:
     """Legs from places (n, 2), or one (2,), to a mark (2,), leaving at (n,) seconds; NaN departures stay blank.
 
-    ``stream`` gives vectors of the grid; ``step_s`` is the full solver's. A row whose stream at the start already sets
-    across as fast as the swimmer makes way, or pushes back, is given up: it cannot be swum whatever comes. Error
-    against ``hold_one_heading``: a few tenths of a second.
+    ``stream`` gives vectors of the grid; ``step_s`` is the full solver's, which takes the rows whose arrival by few
+    points is not known ``within_s``; it looks no longer than a mean speed of ``slowest_m_s`` over the ground takes. A
+    row whose stream at the start already sets across as fast as the swimmer makes way, or pushes back, is given up: it
+    cannot be swum whatever comes. Error against ``hold_one_heading``: by default a few tenths of a second.
     """
     found = QuickLegs.blank(depart_s)
     start = np.broadcast_to(np.asarray(start_m, dtype=float), (len(found.depart_s), 2))
@@ -96,10 +105,10 @@ def quick_legs(
     rows = legs.not_hopeless_at_start(np.flatnonzero(np.isfinite(found.depart_s)), found)
     for intervals in LEVELS:
         if len(rows):
-            rows = _Level(legs, rows, smooth_rule(intervals)).solve(found)
+            rows = _Level(legs, rows, smooth_rule(intervals), within_s).solve(found)
     rows = legs.not_hopeless_under_way(rows, found) if len(rows) else rows
     if len(rows):
-        legs.solve_in_full(rows, end_m, found, step_s)
+        legs.solve_in_full(rows, end_m, found, step_s, slowest_m_s)
     return found
 
 
@@ -165,9 +174,20 @@ class _Legs:
         )
         return rows[~gone]
 
-    def solve_in_full(self, rows: np.ndarray, end_m: np.ndarray, found: QuickLegs, step_s: float) -> None:
+    def solve_in_full(
+        self, rows: np.ndarray, end_m: np.ndarray, found: QuickLegs, step_s: float, slowest_m_s: float
+    ) -> None:
         """The rows by the full solver."""
-        held = hold_one_heading(self.stream, self.start[rows], end_m, self.depart_s[rows], self.pace, step_s=step_s)
+        longest_s = 1.01 * float(self.length(rows).max()) / max(slowest_m_s, 1e-3) + 2.0 * step_s
+        held = hold_one_heading(
+            self.stream,
+            self.start[rows],
+            end_m,
+            self.depart_s[rows],
+            self.pace,
+            step_s=step_s,
+            longest_s=min(longest_s, LONGEST_LEG_S),
+        )
         nodes = held.nodes
         along, across = self.along_across(rows, np.stack([nodes.east_m_s, nodes.north_m_s], axis=2))
         ahead = self.ahead(rows)[:, None]
@@ -190,8 +210,9 @@ class _Legs:
 class _Level:
     """Rows solved together on the points of one rule."""
 
-    def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule) -> None:
-        self.legs, self.rows, self.rule = legs, rows, rule
+    def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule, within_s: float) -> None:
+        self.legs, self.rows, self.rule, self.within_s = legs, rows, rule, within_s
+        self.still_m = max(STILL_M, 0.3 * within_s * legs.pace)
         flow, _ = legs.flow(rows, legs.start[rows, None], np.zeros((len(rows), 1)))
         along, across = legs.along_across(rows, flow)
         speed = (along + np.sqrt(np.maximum(legs.pace**2 - across**2, 0.0)))[:, 0]
@@ -203,7 +224,7 @@ class _Level:
         left, rough = np.arange(len(self.rows)), []
         for _ in range(MOST_ROUNDS):
             flow, status, unit, change = self._round(left)
-            still = change < STILL_M
+            still = change < self.still_m
             kept = np.flatnonzero(still)
             if len(kept):
                 good = self._lay_down(left[kept], flow[kept], status[kept], unit[kept], found)
@@ -247,7 +268,7 @@ class _Level:
         tau = seconds[:, None] * EVEN
         left = legs.mark[rows, None] - moved[:, :-1]
         gap = np.hypot(left[..., 0], left[..., 1]) - legs.pace * tau[:, :-1]
-        good = (off_m < ERROR_S * closing) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
+        good = (off_m < self.within_s * closing) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
         good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - legs.pace) > NEAR_LIMIT_M_S)
         place = legs.start[rows, None] + legs.pace * tau[..., None] * unit[:, None] + moved
         found.put(

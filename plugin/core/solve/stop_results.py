@@ -29,7 +29,6 @@ def stop_results(request: SwimRequest, swum: RouteSwum, warnings: list[str]) -> 
             warnings.append(
                 f"The stay of {stop.stay_min:g} min at {stop.name} is not counted: the swim starts or ends there."
             )
-    warnings.append("Turn-back times and exits are not computed by planswim: latest_leave and exit are empty.")
     return stops
 
 

@@ -136,8 +136,10 @@ def _leg(request: SwimRequest, grid: GridStream, line: Line, depart_s: np.ndarra
     """The leg, and which rows can swim it."""
     swimmer = request.swimmer
     if request.way.mode == ONE_HEADING:
-        leg = quick_legs(grid, line.start, line.end, depart_s, swimmer.made_good_m_s, step_s=request.way.step_s)
-        return leg, leg.swimmable(line.length_m, swimmer.made_good_m_s, swimmer.min_ground_speed_m_s)
+        pace, least = swimmer.made_good_m_s, swimmer.min_ground_speed_m_s
+        step_s = request.way.step_s
+        leg = quick_legs(grid, line.start, line.end, depart_s, pace, step_s=step_s, slowest_m_s=least)
+        return leg, leg.swimmable(line.length_m, pace, least)
     full = swim_leg(grid, line, depart_s, swimmer.made_good_m_s, request.way)
     return _as_quick(full), swimmable(full, line, swimmer)
 

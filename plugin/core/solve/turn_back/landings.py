@@ -1,0 +1,60 @@
+"""Places to land, and the way to each of them from anywhere on the swim."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+
+from ...planar import bounds_of
+from ..request import SwimRequest
+from ..ways import Obstacles, way_round
+
+SAME_PLACE_M = 15.0
+MOST = 8
+AROUND_M = 3000.0
+
+
+@dataclass(frozen=True, kw_only=True)
+class Landing:
+    """A place to land in the plan's frame (2,); ``planned`` is the route's own end."""
+
+    name: str
+    place_m: np.ndarray
+    planned: bool = False
+
+
+def landings_of(request: SwimRequest, warnings: list[str]) -> tuple[Landing, ...]:
+    """The route's end, its start, and the plan's other exits, the nearest eight of them, each place once."""
+    stops_m = request.stops_m
+    found = [Landing(name=request.stops[-1].name, place_m=stops_m[-1], planned=True)]
+    exits_m = request.frame.to_xy(np.array([[one.lon, one.lat] for one in request.exits]).reshape(-1, 2))
+    others = [(one.name, place) for one, place in zip(request.exits, exits_m)]
+    middle = stops_m.mean(axis=0)
+    others.sort(key=lambda pair: float(np.hypot(*(pair[1] - middle))))
+    for name, place in [(request.stops[0].name, stops_m[0]), *others]:
+        if all(np.hypot(*(place - known.place_m)) > SAME_PLACE_M for known in found):
+            found.append(Landing(name=name, place_m=place))
+    if len(found) > MOST:
+        left = ", ".join(landing.name for landing in found[MOST:])
+        warnings.append(f"Only the {MOST} nearest exits are looked at for turning back; left out: {left}.")
+    return tuple(found[:MOST])
+
+
+class WaysHome:
+    """Ways (k, 2) over water to each landing, round land and round what nobody may enter."""
+
+    def __init__(self, request: SwimRequest, landings: tuple[Landing, ...], first_s: float, last_s: float) -> None:
+        places = np.vstack([request.stops_m, *[landing.place_m for landing in landings]])
+        box = bounds_of(places) + AROUND_M * np.array([-1.0, -1.0, 1.0, 1.0])
+        clock = request.clock
+        self.landings = landings
+        self.obstacles = Obstacles.of(request.chart, box, clock.moment(first_s), clock.moment(last_s), clock.zone)
+
+    def from_place(self, start_m: np.ndarray) -> list[np.ndarray | None]:
+        """A way to each landing, None where there is none."""
+        return [self.to_landing(start_m, number) for number in range(len(self.landings))]
+
+    def to_landing(self, start_m: np.ndarray, landing: int) -> np.ndarray | None:
+        """The way to one landing."""
+        return way_round(start_m, self.landings[landing].place_m, self.obstacles)

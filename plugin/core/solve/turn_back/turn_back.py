@@ -1,0 +1,208 @@
+"""The turn back of a swim: leaving times of every stop, ways home if late, and the points of no return."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from datetime import datetime
+
+import numpy as np
+
+from ...errors import StoppedError
+from ...magnetism import Variation, variation_at
+from ...results.swim_plan import SwimPlan
+from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
+from ..request import SwimRequest
+from ..windows.chart_limits import ChartLimits
+from .hard_stops import hard_stops_of
+from .homeward import Homeward, Water, swim_home, waters_of
+from .landings import Landing, WaysHome, landings_of
+from .leaving import Leaving
+from .no_return import PointsOfNoReturn
+
+MINUTE_S = 60.0
+LONGEST_S = 12 * 3600.0
+LATE_EVERY_S, LATE_ROWS = 600.0, 7
+DEPARTURES_EVERY_S, DEPARTURE_ROWS = 900.0, 8
+
+
+def turn_back(request: SwimRequest, plan: SwimPlan, *, is_cancelled: Callable[[], bool] = bool) -> TurnBack:
+    """When each stop of a planned swim must be left for the best of all exits, on the day expected and on bad days.
+
+    A minute is safe where some exit is reached with t + k T + fixed before every hard stop (settings reserve_factor,
+    reserve_min); on the bad days with a tenth less pace and every source of stream stronger by its doubt and turning
+    early, on time or late, whichever takes longest. Common practice, no source. StoppedError when stopped.
+    """
+    return _Task(request, plan, is_cancelled).found()
+
+
+def with_turn_back(plan: SwimPlan, found: TurnBack) -> SwimPlan:
+    """The plan with the stops' latest leaving times and exits filled in, and the warnings that belong to them."""
+    by_number = {stop.number: stop for stop in found.stops}
+    stops = []
+    for number, stop in enumerate(plan.stops):
+        turn = by_number.get(number)
+        if turn is not None:
+            latest = {"latest_leave": turn.latest_leave, "latest_leave_pessimistic": turn.latest_leave_pessimistic}
+            stop = replace(stop, exit=turn.exit, **latest)
+        stops.append(stop)
+    return replace(plan, stops=tuple(stops), warnings=plan.warnings + found.warnings, turn_back=found)
+
+
+class _Task:
+    def __init__(self, request: SwimRequest, plan: SwimPlan, is_cancelled: Callable[[], bool]) -> None:
+        self.request, self.plan, self.is_cancelled = request, plan, is_cancelled
+        self.warnings: list[str] = []
+        clock = request.clock
+        arrive = float("nan") if plan.arrive is None else clock.seconds(plan.arrive)
+        self.stops: tuple[HardStop, ...] = hard_stops_of(request, arrive)
+        self.last_s = min(clock.seconds(stop.moment) for stop in self.stops)
+        self.landings: tuple[Landing, ...] = landings_of(request, self.warnings)
+        self.water, self.bad = waters_of(request)
+        depart_s = clock.seconds(request.depart)
+        self.span_s = (depart_s, max(depart_s, self.last_s) + LONGEST_S)
+        self.chart = ChartLimits(request, np.array(self.span_s))
+        self.ways = WaysHome(request, self.landings, *self.span_s)
+        self.variation: Variation = variation_at(request.stops[0].lon, request.stops[0].lat, request.depart)
+
+    def found(self) -> TurnBack:
+        """All of it."""
+        settings = self.request.settings
+        stops = [self._stop(number) for number in range(1, len(self.plan.stops) - 1)]
+        points = PointsOfNoReturn(self.request, self.plan, self.stops, self.landings, self.ways, self.chart)
+        no_return = [
+            point
+            for number in range(len(self.plan.legs) - 1)
+            for point in points.of_leg(number, (self.water,), self.bad, self.is_cancelled)
+        ]
+        return TurnBack(
+            exits=tuple(landing.name for landing in self.landings),
+            reserve_factor=settings.reserve_factor,
+            reserve_min=settings.reserve_min,
+            hard_stops=self.stops,
+            stops=tuple(stop for stop in stops if stop is not None),
+            no_return=tuple(no_return),
+            warnings=tuple(self.warnings),
+        )
+
+    def _swims(self, water: Water, ways: list[np.ndarray | None], leave_s: np.ndarray) -> tuple[Homeward, ...]:
+        if self.is_cancelled():
+            raise StoppedError()
+        return tuple(swim_home(self.request, self.chart, water, way, leave_s) for way in ways)
+
+    def _leaving(self, place_m: np.ndarray, leave_s: np.ndarray) -> Leaving:
+        ways = self.ways.from_place(place_m)
+        bad = [self._swims(water, ways, leave_s) for water in self.bad]
+        return Leaving(
+            request=self.request,
+            landings=self.landings,
+            stops=self.stops,
+            leave_s=leave_s,
+            expected=self._swims(self.water, ways, leave_s),
+            bad=tuple(zip(*bad)),
+        )
+
+    def _stop(self, number: int) -> StopTurnBack | None:
+        """The turn back of one stop, None where the swim does not get there or does not stop."""
+        stop, clock = self.plan.stops[number], self.request.clock
+        if stop.arrive is None or stop.leave is None:
+            return None
+        arrive_s, leave_s = clock.seconds(stop.arrive), clock.seconds(stop.leave)
+        first = np.ceil(clock.seconds(stop.arrive) / MINUTE_S + self._to_minute() - 1e-6) - self._to_minute()
+        count = int(max(np.floor((min(self.last_s, arrive_s + LONGEST_S) / MINUTE_S) - first), 0.0)) + 1
+        minutes = MINUTE_S * (first + np.arange(max(count, 2)))
+        leaving = self._leaving(self.request.stops_m[number], minutes)
+        arrive, worst = leaving.arrive_s, leaving.worst_s
+        bands, bad_bands = leaving.bands(arrive, bad=False), leaving.bands(worst, bad=True)
+        latest, latest_bad = (_first_if_at(found, clock.moment(minutes[0])) for found in (bands, bad_bands))
+        found = StopTurnBack(
+            name=stop.name,
+            number=number,
+            lon=stop.lon,
+            lat=stop.lat,
+            arrive=stop.arrive,
+            leave=stop.leave,
+            bands=bands,
+            bands_pessimistic=bad_bands,
+            latest_leave=None if latest is None else latest.last,
+            latest_leave_pessimistic=None if latest_bad is None else latest_bad.last,
+            exit=None if latest is None else latest.exit,
+            planned_exit=self.landings[0].name,
+            **self._planned_exit(leaving, arrive),
+            if_late=self._if_late(leaving, arrive, worst, leave_s),
+            by_departure=self._by_departure(leaving, arrive, worst),
+        )
+        self._warn(found)
+        return found
+
+    def _to_minute(self) -> float:
+        """Minutes of the plan's start after a whole minute."""
+        start = self.request.clock.start
+        return (start.second + start.microsecond / 1e6) / MINUTE_S
+
+    def _planned_exit(self, leaving: Leaving, arrive: np.ndarray) -> dict:
+        """Until when the planned exit is safe, and which other one is quickest then."""
+        safe = leaving.safe(arrive)
+        until = len(safe[0]) if safe[0].all() else int(np.argmin(safe[0]))
+        others, after = arrive[1:], min(until, arrive.shape[1] - 1)
+        best = int(leaving.quickest(others, safe[1:])[after]) if len(others) else -1
+        return {
+            "latest_planned_exit": self.request.clock.moment(leaving.leave_s[until - 1]) if until else None,
+            "else_exit": self.landings[best + 1].name if best >= 0 else None,
+        }
+
+    def _if_late(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray, leave_s: float) -> tuple[WayHome, ...]:
+        """Ways by the quickest exit at the planned leaving and every ten minutes after it."""
+        safe = leaving.safe(arrive)
+        best = leaving.quickest(arrive, safe)
+        wanted = np.arange(LATE_ROWS) * LATE_EVERY_S + leave_s
+        rows = np.unique(np.searchsorted(leaving.leave_s, wanted - 1e-3))
+        rows = [int(row) for row in rows if row < len(best) and best[row] >= 0]
+        return tuple(self._way(leaving, arrive, worst, int(best[row]), row) for row in rows)
+
+    def _by_departure(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray) -> tuple[WayHome, ...]:
+        """Ways to the planned exit on the full quarters of the hour, up to the first that is not safe."""
+        moments = [self.request.clock.moment(t_s) for t_s in leaving.leave_s]
+        rows = [row for row, moment in enumerate(moments) if moment.minute % 15 == 0 and np.isfinite(arrive[0, row])]
+        ways = [self._way(leaving, arrive, worst, 0, row) for row in rows]
+        end = next((n + 1 for n, way in enumerate(ways) if not way.safe), len(ways))
+        return tuple(ways[: min(end, DEPARTURE_ROWS)])
+
+    def _way(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray, landing: int, row: int) -> WayHome:
+        clock, leave_s = self.request.clock, float(leaving.leave_s[row])
+        turn = self.request.frame.convergence_at(self.landings[landing].place_m[0])
+        true = np.degrees(leaving.expected[landing].heading_rad[row]) + turn
+        bad_s = float(worst[landing, row])
+        return WayHome(
+            leave=clock.moment(leave_s),
+            exit=self.landings[landing].name,
+            headings_mag_deg=tuple(self.variation.magnetic(float(one)) for one in true if np.isfinite(one)),
+            minutes=float(arrive[landing, row] - leave_s) / MINUTE_S,
+            arrive=clock.moment(float(arrive[landing, row])),
+            minutes_pessimistic=(bad_s - leave_s) / MINUTE_S if np.isfinite(bad_s) else None,
+            safe=bool(leaving.safe(arrive)[landing, row]),
+            safe_pessimistic=bool(leaving.safe(worst)[landing, row]),
+        )
+
+    def _warn(self, stop: StopTurnBack) -> None:
+        clock = self.request.clock
+        if stop.latest_leave is None:
+            words = f"on arriving at {stop.name} at {stop.arrive:%H:%M} no exit is reached with the reserve kept."
+        elif clock.seconds(stop.leave) > clock.seconds(stop.latest_leave) + MINUTE_S:
+            words = (
+                f"the plan leaves {stop.name} at {stop.leave:%H:%M}, after {stop.latest_leave:%H:%M}, the last minute "
+                "at which an exit is reached with the reserve kept."
+            )
+        elif stop.latest_leave_pessimistic is None:
+            words = (
+                "on a bad day (slower, more stream, turning early or late) no exit is reached in time from "
+                f"{stop.name}, not even leaving on arrival at {stop.arrive:%H:%M}."
+            )
+        else:
+            return
+        self.warnings.append(f"Turn back: {words}")
+
+
+def _first_if_at(bands: tuple[LeavingBand, ...], moment: datetime) -> LeavingBand | None:
+    """The first band if it begins at the moment; a later one is no answer to when to leave."""
+    return bands[0] if bands and bands[0].first == moment else None
