@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from copy import copy
 from dataclasses import dataclass, field, replace
 
 import numpy as np
@@ -80,6 +81,15 @@ class StreamField:
     def source_names(self) -> tuple[str, ...]:
         """Names of the sources by their number in a sample: the stations, then the models."""
         return tuple(station.name for station in self.stations) + tuple(model.name for model in self.models)
+
+    def with_sources(self, stations: tuple[Station, ...], models: tuple[ModelStream, ...]) -> StreamField:
+        """The field with the same sources in the same places and other streams; what each station sees is kept."""
+        other = copy(self)
+        rulers = {ruled.station for ruled in self.ruled_areas}
+        object.__setattr__(other, "stations", stations)
+        object.__setattr__(other, "models", models)
+        object.__setattr__(other, "_shared", tuple(station for station in stations if station.name not in rulers))
+        return other
 
     def at(self, x_m: ArrayLike, y_m: ArrayLike, t_s: ArrayLike) -> StreamSample:
         """Stream at places (metres) and times (seconds from the plan's start); arguments broadcast."""

@@ -15,10 +15,9 @@ def worse_water(field: StreamField, *, later: float) -> StreamField:
     ``later`` is +1 for a stream that turns late, -1 for one that turns early, 0 to raise the rates alone. What is not
     known stays so; the tide that decides which way a ruled area turns keeps its clock. Common practice, no source.
     """
-    return replace(
-        field,
-        stations=tuple(_worse_station(station, later) for station in field.stations),
-        models=tuple(_worse_model(model, later) for model in field.models),
+    return field.with_sources(
+        tuple(_worse_station(station, later) for station in field.stations),
+        tuple(_worse_model(model, later) for model in field.models),
     )
 
 
