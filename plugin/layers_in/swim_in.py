@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -10,7 +10,7 @@ import numpy as np
 from qgis.core import QgsFeatureSource
 
 from ..core.chart.areas import Chart
-from ..core.chart.marks import Route, doubts_about_stops, marks_at_stops
+from ..core.chart.marks import Mark, Route, doubts_about_stops, marks_at_stops
 from ..core.clock import PlanClock, moment_from_text, span_from_texts, zone_named
 from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
@@ -42,18 +42,28 @@ class SwimAsked:
     way: SwimWay = SwimWay()
 
 
-def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource], asked: SwimAsked) -> SwimRequest:
+StopsLaid = Callable[[list[Mark]], tuple[Route, list[Mark]]]
+
+
+def request_from(
+    plan: str | Path | None,
+    sources: Mapping[str, QgsFeatureSource],
+    asked: SwimAsked,
+    laid: StopsLaid | None = None,
+) -> SwimRequest:
     """The request for one swim.
 
-    ``sources`` are layers by the plan's layer names; those not given come from the plan. Raises SwimPlanError, and
-    BadInputError naming layer, row, field and value.
+    ``sources`` are layers by the plan's layer names; those not given come from the plan. ``laid`` gives a route and its
+    stops out of the plan's marks, in the place of the route asked for. Raises SwimPlanError, and BadInputError naming
+    layer, row, field and value.
     """
     warnings: list[str] = []
     settings = settings_from(read_settings(plan)) if plan else PlanSettings()
     if not plan:
         warnings.append("No plan was given: times are read and shown in UTC, and settings are the defaults.")
     tables = tables_of(plan, sources, warnings)
-    route = _route(tables.get("routes"), asked.route)
+    marks = marks_from(tables.get("marks"))
+    route, stops = laid(marks) if laid else _drawn(tables, asked, marks, warnings)
     frame = LocalFrame.around(route.lonlat)
     zone = zone_named(settings.zone)
     depart, end = (
@@ -64,9 +74,6 @@ def request_from(plan: str | Path | None, sources: Mapping[str, QgsFeatureSource
     clock = PlanClock(start=depart, zone_name=settings.zone, end=end)
     chart = chart_from(tables, frame, zone, warnings)
     water = water_from(tables, chart, frame, clock, _places_m(route, frame), plan, warnings)
-    marks = marks_from(tables.get("marks"))
-    stops = marks_at_stops(route, marks)
-    warnings += doubts_about_stops(route, stops, marks)
     return SwimRequest(
         route=route,
         stops=tuple(stops),
@@ -90,6 +97,16 @@ def _missing(chart: Chart, tables: Mapping[str, Table]) -> list[str]:
     words = {"channels": "boat channel", "closed_areas": "closed area", "land": "land"}
     empty = [words[name] for name in words if not getattr(chart, name)]
     return [f"The plan holds no {' and no '.join(empty)}: that is not to say there is none."] if empty else []
+
+
+def _drawn(
+    tables: Mapping[str, Table], asked: SwimAsked, marks: list[Mark], warnings: list[str]
+) -> tuple[Route, list[Mark]]:
+    """The route asked for, and its stops."""
+    route = _route(tables.get("routes"), asked.route)
+    stops = marks_at_stops(route, marks)
+    warnings += doubts_about_stops(route, stops, marks)
+    return route, stops
 
 
 def _route(table: Table | None, name: str) -> Route:
