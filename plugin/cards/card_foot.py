@@ -28,7 +28,7 @@ from .block import (
     wrapped,
 )
 from .leg_rows import ROW_WIDTH_MM
-from .paper import BIG, BIG_BOLD, SMALL, SMALL_BOLD, Paper
+from .paper import BIG, SMALL, SMALL_BOLD, Paper
 from .words import tr
 
 MOST_MOMENTS = 4  # of tides, and of turns of the stream: those nearest to the swim
@@ -60,24 +60,6 @@ def title(plan: SwimPlan) -> Block:
 
     head = [Block(height_mm=SMALL_LINE_MM + 1.0, draw=draw), wrapped(", ".join(about), ROW_WIDTH_MM, 2)]
     return stacked(head + ([wrapped(plan.title, ROW_WIDTH_MM, 2)] if plan.title else []) + [space(1.0)])
-
-
-def turn_back() -> Block:
-    """The inverted block with room to write the turn-back time and the other exit by hand."""
-    before, after = tr("TURN BACK BY"), tr("ELSE EXIT")
-    height = BIG_LINE_MM + 4.0
-
-    def draw(paper: Paper, x: float, y: float) -> None:
-        paper.box(x, y + 1.0, ROW_WIDTH_MM, height - 2.0, fill="black")
-        left, baseline = x + 3.0, y + 2.0 + BIG_DROP_MM
-        box_width = (ROW_WIDTH_MM - BIG_BOLD.width(before) - BIG_BOLD.width(after) - 17.0) / 2.0
-        for words in (before, after):
-            paper.text(words, left, baseline, BIG_BOLD, inverted=True)
-            left += BIG_BOLD.width(words) + 3.0
-            paper.box(left, y + 2.2, box_width, height - 4.4)
-            left += box_width + 5.0
-
-    return Block(height_mm=height, draw=draw)
 
 
 def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Block:

@@ -18,6 +18,7 @@ from .block import Block, ruled, space, stacked
 from .leg_rows import ROW_WIDTH_MM, column_heads, leg_rows
 from .paper import BIG_BOLD, Paper
 from .sketch import draw_sketch
+from .turn_back_block import turn_back
 from .whole_files import write_whole
 from .words import tr
 
@@ -123,7 +124,7 @@ def _arranged(
     plan: SwimPlan, rows: list[Block], page: Page, detail: Detail, maps: list[QgsLayoutItemMap]
 ) -> CardPlan | None:
     """Blocks of each column, filled from the left; None where they do not fit."""
-    notes = stacked([card_foot.turn_back(), card_foot.flags(plan, detail.flag_lines), ruled(ROW_WIDTH_MM)])
+    notes = stacked([turn_back(plan), card_foot.flags(plan, detail.flag_lines), ruled(ROW_WIDTH_MM)])
     foot, caution = card_foot.foot(plan, ROW_WIDTH_MM, detail.depth_rows), card_foot.caution()
     # First with the foot as one more block of the stream and the sketch below it; then with both side by side.
     for tail, ending in (([notes, foot], _sketch_below), ([notes], _foot_beside_sketch)):

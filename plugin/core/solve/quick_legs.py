@@ -11,8 +11,9 @@ from __future__ import annotations
 from dataclasses import dataclass, fields
 
 import numpy as np
+from numpy.typing import ArrayLike
 
-from ..water.stream import EXTRAPOLATED, UNKNOWN, Stream
+from ..water.stream import EXTRAPOLATED, UNKNOWN, Stream, for_rows
 from .one_heading import LONGEST_LEG_S, hold_one_heading
 from .smooth_rule import EVEN, SmoothRule, smooth_rule
 from .swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Nodes
@@ -86,7 +87,7 @@ def quick_legs(
     start_m: np.ndarray,
     end_m: np.ndarray,
     depart_s: np.ndarray,
-    pace_m_s: float,
+    pace_m_s: ArrayLike,
     *,
     step_s: float,
     slowest_m_s: float = 0.0,
@@ -94,14 +95,16 @@ def quick_legs(
 ) -> QuickLegs:
     """Legs from places (n, 2), or one (2,), to a mark (2,), leaving at (n,) seconds; NaN departures stay blank.
 
-    ``stream`` gives vectors of the grid; ``step_s`` is the full solver's, which takes the rows whose arrival by few
-    points is not known ``within_s``; it looks no longer than a mean speed of ``slowest_m_s`` over the ground takes. A
-    row whose stream at the start already sets across as fast as the swimmer makes way, or pushes back, is given up: it
-    cannot be swum whatever comes. Error against ``hold_one_heading``: by default a few tenths of a second.
+    ``stream`` gives vectors of the grid and may be a ``RowStream``; ``pace_m_s`` is one for all, or one a row (n,).
+    ``step_s`` is the full solver's, which takes the rows whose arrival by few points is not known ``within_s``; it
+    looks no longer than a mean speed of ``slowest_m_s`` over the ground takes. A row whose stream at the start already
+    sets across as fast as the swimmer makes way, or pushes back, is given up: it cannot be swum whatever comes. Error
+    against ``hold_one_heading``: by default a few tenths of a second.
     """
     found = QuickLegs.blank(depart_s)
     start = np.broadcast_to(np.asarray(start_m, dtype=float), (len(found.depart_s), 2))
-    legs = _Legs(stream=stream, start=start, mark=end_m - start, depart_s=found.depart_s, pace=float(pace_m_s))
+    pace = np.broadcast_to(np.asarray(pace_m_s, dtype=float), found.depart_s.shape)
+    legs = _Legs(stream=stream, start=start, mark=end_m - start, depart_s=found.depart_s, pace=pace)
     rows = legs.not_hopeless_at_start(np.flatnonzero(np.isfinite(found.depart_s)), found)
     for intervals in LEVELS:
         if len(rows):
@@ -114,13 +117,13 @@ def quick_legs(
 
 @dataclass(frozen=True, kw_only=True)
 class _Legs:
-    """The legs asked for: starts (n, 2), marks from there (n, 2), departures (n,), and the way made in still water."""
+    """The legs asked for: starts (n, 2), marks from there (n, 2), departures and paces through the water (n,)."""
 
     stream: Stream
     start: np.ndarray
     mark: np.ndarray
     depart_s: np.ndarray
-    pace: float
+    pace: np.ndarray
 
     def length(self, rows: np.ndarray) -> np.ndarray:
         """Lengths (m,) of the ruler lines."""
@@ -132,7 +135,7 @@ class _Legs:
 
     def flow(self, rows: np.ndarray, place: np.ndarray, tau: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Stream (m, k, 2), nothing where unknown, and its status (m, k) at places (m, k, 2) after seconds (m, k)."""
-        sample = self.stream.at(place[..., 0], place[..., 1], self.depart_s[rows, None] + tau)
+        sample = for_rows(self.stream, rows).at(place[..., 0], place[..., 1], self.depart_s[rows, None] + tau)
         return np.nan_to_num(np.stack([sample.east_m_s, sample.north_m_s], axis=2)), sample.status
 
     def along_across(self, rows: np.ndarray, flow: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
@@ -153,7 +156,7 @@ class _Legs:
         """The rows that, before they can have arrived, don't meet a moment that stops them anywhere on the line."""
         shares, pieces = np.linspace(0.0, 1.0, 5), np.linspace(0.0, 1.0, 7)
         place = self.start[rows, None] + self.mark[rows, None] * shares[:, None]
-        tau = (self.length(rows) / (2.5 * self.pace))[:, None] * pieces
+        tau = (self.length(rows) / (2.5 * self.pace[rows]))[:, None] * pieces
         shape = (len(rows), len(pieces), len(shares), 2)
         many = np.broadcast_to(place[:, None], shape).reshape(len(rows), -1, 2)
         flow, status = self.flow(rows, many, np.repeat(tau, len(shares), axis=1))
@@ -164,12 +167,13 @@ class _Legs:
 
     def _given_up(self, rows: np.ndarray, along: np.ndarray, across: np.ndarray, found: QuickLegs) -> np.ndarray:
         """The rows left when those are marked that some moment (m, k) stops."""
-        off, back = (across >= self.pace).any(axis=1), (along <= -self.pace).any(axis=1)
+        pace = self.pace[rows, None]
+        off, back = (across >= pace).any(axis=1), (along <= -pace).any(axis=1)
         gone = off | back
         found.put(
             rows[gone],
             ending=np.where(off, TOO_STRONG_ACROSS, NEVER_ARRIVES)[gone],
-            least_ahead_m_s=(along.min(axis=1) + self.pace)[gone],
+            least_ahead_m_s=(along + pace).min(axis=1)[gone],
             most_across_m_s=across.max(axis=1)[gone],
         )
         return rows[~gone]
@@ -180,11 +184,11 @@ class _Legs:
         """The rows by the full solver."""
         longest_s = 1.01 * float(self.length(rows).max()) / max(slowest_m_s, 1e-3) + 2.0 * step_s
         held = hold_one_heading(
-            self.stream,
+            for_rows(self.stream, rows),
             self.start[rows],
             end_m,
             self.depart_s[rows],
-            self.pace,
+            self.pace[rows],
             step_s=step_s,
             longest_s=min(longest_s, LONGEST_LEG_S),
         )
@@ -193,7 +197,7 @@ class _Legs:
         ahead = self.ahead(rows)[:, None]
         own = np.sin(nodes.heading_rad) * ahead[..., 0] + np.cos(nodes.heading_rad) * ahead[..., 1]
         there = held.ending == ARRIVED
-        speed = np.where(np.isfinite(along), self.pace * own + along, np.inf)
+        speed = np.where(np.isfinite(along), self.pace[rows, None] * own + along, np.inf)
         found.put(
             rows,
             arrive_s=held.arrive_s,
@@ -212,11 +216,12 @@ class _Level:
 
     def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule, within_s: float) -> None:
         self.legs, self.rows, self.rule, self.within_s = legs, rows, rule, within_s
-        self.still_m = max(STILL_M, 0.3 * within_s * legs.pace)
+        self.pace = legs.pace[rows]
+        self.still_m = np.maximum(STILL_M, 0.3 * within_s * self.pace)
         flow, _ = legs.flow(rows, legs.start[rows, None], np.zeros((len(rows), 1)))
         along, across = legs.along_across(rows, flow)
-        speed = (along + np.sqrt(np.maximum(legs.pace**2 - across**2, 0.0)))[:, 0]
-        self.seconds = legs.length(rows) / np.maximum(speed, 0.2 * legs.pace)
+        speed = along[:, 0] + np.sqrt(np.maximum(self.pace**2 - across[:, 0] ** 2, 0.0))
+        self.seconds = legs.length(rows) / np.maximum(speed, 0.2 * self.pace)
         self.moved = flow * (self.seconds[:, None] * rule.points)[..., None]
 
     def solve(self, found: QuickLegs) -> np.ndarray:
@@ -224,7 +229,7 @@ class _Level:
         left, rough = np.arange(len(self.rows)), []
         for _ in range(MOST_ROUNDS):
             flow, status, unit, change = self._round(left)
-            still = change < self.still_m
+            still = change < self.still_m[left]
             kept = np.flatnonzero(still)
             if len(kept):
                 good = self._lay_down(left[kept], flow[kept], status[kept], unit[kept], found)
@@ -237,19 +242,20 @@ class _Level:
     def _round(self, left: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
         """One substitution for some rows: stream (m, k, 2), status, heading (m, 2), how far the track moved (m,)."""
         legs, rows, seconds, moved = self.legs, self.rows[left], self.seconds[left], self.moved[left]
+        pace = self.pace[left]
         unit = legs.mark[rows] - moved[:, -1]
         unit = unit / np.maximum(np.hypot(unit[:, 0], unit[:, 1]), 1e-9)[:, None]
         tau = seconds[:, None] * self.rule.points
-        place = legs.start[rows, None] + legs.pace * tau[..., None] * unit[:, None] + moved
+        place = legs.start[rows, None] + (pace[:, None] * tau)[..., None] * unit[:, None] + moved
         flow, status = legs.flow(rows, place, tau)
         now = np.matmul(self.rule.running, flow) * seconds[:, None, None]
         aim = legs.mark[rows] - now[:, -1]
         size = np.maximum(np.hypot(aim[:, 0], aim[:, 1]), 1e-9)
         # Newton's step of the gap |mark - D| - v T, the stream at the end moving D on; a slope of nothing is no step.
-        slope = -np.sum(aim * flow[:, -1], axis=1) / size - legs.pace
-        later = (size - legs.pace * seconds) / -np.minimum(slope, -0.1 * legs.pace)
+        slope = -np.sum(aim * flow[:, -1], axis=1) / size - pace
+        later = (size - pace * seconds) / -np.minimum(slope, -0.1 * pace)
         later = np.minimum(np.maximum(later, -0.5 * seconds), 0.7 * seconds)
-        change = np.maximum(np.abs(now - moved).max(axis=(1, 2)), np.abs(later) * legs.pace)
+        change = np.maximum(np.abs(now - moved).max(axis=(1, 2)), np.abs(later) * pace)
         self.moved[left], self.seconds[left] = now, seconds + later
         return flow, status, unit, change
 
@@ -258,19 +264,20 @@ class _Level:
     ) -> np.ndarray:
         """Put the rows that are smooth and clear of every limit into ``found``; which they are (m,)."""
         legs, rows, seconds, rule = self.legs, self.rows[which], self.seconds[which], self.rule
+        pace = self.pace[which, None]
         coarse = np.einsum("k,mkc->mc", rule.every_second, flow[:, ::2]) * seconds[:, None]
-        closing = legs.pace + np.sum(unit * flow[:, -1], axis=1)
+        closing = pace[:, 0] + np.sum(unit * flow[:, -1], axis=1)
         off_m = np.abs(coarse - self.moved[which, -1]).max(axis=1)
         along, across = legs.along_across(rows, np.matmul(rule.even_values, flow))
-        own = legs.pace * np.sum(unit * legs.ahead(rows), axis=1)[:, None]
+        own = pace * np.sum(unit * legs.ahead(rows), axis=1)[:, None]
         least, most = (own + along).min(axis=1), across.max(axis=1)
         moved = np.matmul(rule.even_running, flow) * seconds[:, None, None]
         tau = seconds[:, None] * EVEN
         left = legs.mark[rows, None] - moved[:, :-1]
-        gap = np.hypot(left[..., 0], left[..., 1]) - legs.pace * tau[:, :-1]
+        gap = np.hypot(left[..., 0], left[..., 1]) - pace * tau[:, :-1]
         good = (off_m < self.within_s * closing) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
-        good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - legs.pace) > NEAR_LIMIT_M_S)
-        place = legs.start[rows, None] + legs.pace * tau[..., None] * unit[:, None] + moved
+        good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - pace[:, 0]) > NEAR_LIMIT_M_S)
+        place = legs.start[rows, None] + (pace * tau)[..., None] * unit[:, None] + moved
         found.put(
             rows[good],
             arrive_s=(found.depart_s[rows] + seconds)[good],

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from collections.abc import Callable
+from dataclasses import dataclass, replace
 from typing import Protocol
 
 import numpy as np
 from numpy.typing import ArrayLike
+
+from ..errors import StoppedError
 
 UNKNOWN, EXTRAPOLATED, KNOWN = 0, 1, 2
 
@@ -73,6 +76,24 @@ def for_rows(stream: Stream, rows: np.ndarray) -> Stream:
     """The stream to ask when only some rows are: a plain stream is the same for all of them."""
     of_rows = getattr(stream, "of_rows", None)
     return stream if of_rows is None else of_rows(rows)
+
+
+@dataclass(frozen=True, kw_only=True)
+class StoppableStream:
+    """A stream that raises StoppedError when the user has stopped: solvers ask it often, whatever they are about."""
+
+    stream: Stream
+    is_cancelled: Callable[[], bool]
+
+    def at(self, x_m: ArrayLike, y_m: ArrayLike, t_s: ArrayLike) -> StreamSample:
+        """The stream, unless stopped."""
+        if self.is_cancelled():
+            raise StoppedError()
+        return self.stream.at(x_m, y_m, t_s)
+
+    def of_rows(self, rows: np.ndarray) -> StoppableStream:
+        """The stream of some of the rows."""
+        return replace(self, stream=for_rows(self.stream, rows))
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
 
-from ...water.uncertain import worse_water
+from ...water.members import MemberWater
+from ...water.stream import StoppableStream
 from ..quick_legs import quick_legs
 from ..request import SwimRequest
 from ..swim import GridStream
 from ..swum import STREAM_UNKNOWN
 from ..windows.chart_limits import ChartLimits
-from ..windows.limits import LIMITS, Told
+from ..windows.limits import Told
 
 PESSIMISTIC_PACE = 0.9  # common practice, no source
 THERE_M = 1.0
@@ -20,68 +22,92 @@ WITHIN_S = 5.0  # the minutes are whole ones
 
 
 @dataclass(frozen=True, kw_only=True)
-class Water:
-    """Water to swim home in, its vectors those of the grid, and the way made through it."""
+class Days:
+    """The day expected and three bad ones, swum at once: every source of stream by its doubts, and the pace.
 
-    stream: GridStream
-    pace_m_s: float
+    On the bad days every source is stronger by its doubt and turns early, on time or late, and the pace is a tenth
+    down. Common practice, no source.
+    """
 
+    request: SwimRequest
+    is_cancelled: Callable[[], bool] = bool
+    rate_doubts: tuple[float, ...] = (0.0, 1.0, 1.0, 1.0)
+    phase_doubts: tuple[float, ...] = (0.0, -1.0, 0.0, 1.0)
+    pace_factors: tuple[float, ...] = (1.0,) + 3 * (PESSIMISTIC_PACE,)
 
-def waters_of(request: SwimRequest) -> tuple[Water, tuple[Water, ...]]:
-    """The water expected, and the bad days: every source stronger by its doubt, turning early, on time and late, and a
-    pace a tenth down. Common practice, no source."""
-    pace = request.swimmer.made_good_m_s
-    grids = [request.stream, *(worse_water(request.stream, later=later) for later in (-1.0, 0.0, 1.0))]
-    streams = [GridStream(stream=stream, frame=request.frame) for stream in grids]
-    bad = tuple(Water(stream=stream, pace_m_s=PESSIMISTIC_PACE * pace) for stream in streams[1:])
-    return Water(stream=streams[0], pace_m_s=pace), bad
+    @property
+    def count(self) -> int:
+        """How many days."""
+        return len(self.rate_doubts)
+
+    def stream(self, rows: int) -> GridStream:
+        """The streams of the grid for so many rows of every day, day after day."""
+        days = np.repeat(np.arange(self.count), rows)
+        water = MemberWater(
+            field=self.request.stream,
+            rate_doubts=np.array(self.rate_doubts)[days],
+            phase_doubts=np.array(self.phase_doubts)[days],
+        )
+        stoppable = StoppableStream(stream=water, is_cancelled=self.is_cancelled)
+        return GridStream(stream=stoppable, frame=self.request.frame)
+
+    def pace_m_s(self, rows: int) -> np.ndarray:
+        """The way made through the water, for so many rows of every day."""
+        return np.repeat(np.array(self.pace_factors), rows) * self.request.swimmer.made_good_m_s
 
 
 @dataclass(frozen=True, kw_only=True)
 class Homeward:
-    """Swims home over one way for n leaving times: arrival (n,), NaN where it cannot be swum; ``limit`` (n,) says why
-    by its number in ``LIMITS``; ``heading_rad`` (n, pieces) of the grid."""
+    """Swims home over one way on d days for n leaving times: arrival (d, n), NaN where it cannot be swum; ``limit``
+    (d, n) says why by its number in ``LIMITS``; ``heading_rad`` (d, n, pieces) of the grid. The first day is the one
+    expected."""
 
     arrive_s: np.ndarray
     limit: np.ndarray
     heading_rad: np.ndarray
 
-    @classmethod
-    def nowhere(cls, n: int) -> Homeward:
-        """No way leads there."""
-        return cls(
-            arrive_s=np.full(n, np.nan),
-            limit=np.full(n, LIMITS.index("land"), dtype=np.int8),
-            heading_rad=np.full((n, 1), np.nan),
-        )
-
-    @classmethod
-    def there(cls, leave_s: np.ndarray) -> Homeward:
-        """The place is the landing itself."""
-        n = len(leave_s)
-        return cls(arrive_s=leave_s, limit=np.zeros(n, dtype=np.int8), heading_rad=np.full((n, 1), np.nan))
+    @property
+    def worst_s(self) -> np.ndarray:
+        """The latest arrivals (n,) of the bad days, NaN where one of them does not get there."""
+        return np.max(self.arrive_s[1:], axis=0)
 
 
 def swim_home(
-    request: SwimRequest,
-    chart: ChartLimits,
-    water: Water,
-    way_m: np.ndarray | None,
-    leave_s: np.ndarray,
-    starts_m: np.ndarray | None = None,
+    days: Days, chart: ChartLimits, way_m: np.ndarray | None, leave_s: np.ndarray, starts_m: np.ndarray | None = None
 ) -> Homeward:
-    """Swim a way (k, 2) leaving at (n,) seconds, one heading a piece; ``starts_m`` (n, 2) stand in for its start."""
+    """Swim a way (k, 2) leaving at (n,) seconds, one heading a piece; ``starts_m`` (n, 2) stand in for its start.
+
+    No way is nowhere; the place itself is home.
+    """
+    shape = (days.count, len(leave_s))
+    every = np.tile(np.asarray(leave_s, dtype=float), days.count)
+    told, now, headings = Told(len(every)), every, [np.full(len(every), np.nan)]
     if way_m is None:
-        return Homeward.nowhere(len(leave_s))
-    if len(way_m) == 2 and starts_m is None and np.hypot(*(way_m[-1] - way_m[0])) < THERE_M:
-        return Homeward.there(leave_s)
-    told, now, headings = Told(len(leave_s)), np.asarray(leave_s, dtype=float), []
+        told.tell(np.ones(len(every), dtype=bool), "land", 1)
+    elif len(way_m) > 2 or starts_m is not None or np.hypot(*(way_m[-1] - way_m[0])) >= THERE_M:
+        now, headings = _pieces(days, chart, way_m, every, starts_m, told)
+    return Homeward(
+        arrive_s=np.where(told.limit == 0, now, np.nan).reshape(shape),
+        limit=told.limit.reshape(shape),
+        heading_rad=np.stack(headings, axis=1).reshape((*shape, -1)),
+    )
+
+
+def _pieces(
+    days: Days, chart: ChartLimits, way_m: np.ndarray, leave_s: np.ndarray, starts_m: np.ndarray | None, told: Told
+) -> tuple[np.ndarray, list[np.ndarray]]:
+    """Arrivals (d * n,) over the pieces of a way, and the headings (d * n,) of each; what stops them is told."""
+    rows = len(leave_s) // days.count
+    stream, pace, now, headings = days.stream(rows), days.pace_m_s(rows), leave_s, []
+    request = days.request
     least = request.swimmer.min_ground_speed_m_s
     for number in range(len(way_m) - 1):
-        start = starts_m if starts_m is not None and number == 0 else way_m[number]
-        end, pace = way_m[number + 1], water.pace_m_s
-        step_s = request.way.step_s
-        legs = quick_legs(water.stream, start, end, now, pace, step_s=step_s, slowest_m_s=least, within_s=WITHIN_S)
+        first = starts_m is not None and number == 0
+        start = np.tile(starts_m, (days.count, 1)) if first else way_m[number]
+        end = way_m[number + 1]
+        legs = quick_legs(
+            stream, start, end, now, pace, step_s=request.way.step_s, slowest_m_s=least, within_s=WITHIN_S
+        )
         can = legs.swimmable(np.hypot(*(end - start).T), pace, least)
         stopped = np.isfinite(now) & ~can
         told.tell(stopped & (legs.ending == STREAM_UNKNOWN), "unknown", number + 1)
@@ -89,5 +115,4 @@ def swim_home(
         now = np.where(can, legs.arrive_s, np.nan)
         chart.check(told, number + 1, legs, can, now, (False, number == len(way_m) - 2))
         headings.append(np.where(can, legs.heading_rad, np.nan))
-    arrive = np.where(told.limit == 0, now, np.nan)
-    return Homeward(arrive_s=arrive, limit=told.limit, heading_rad=np.stack(headings, axis=1))
+    return now, headings

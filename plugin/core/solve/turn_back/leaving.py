@@ -34,18 +34,17 @@ class Leaving:
     landings: tuple[Landing, ...]
     stops: tuple[HardStop, ...]
     leave_s: np.ndarray
-    expected: tuple[Homeward, ...]
-    bad: tuple[tuple[Homeward, ...], ...]
+    homes: tuple[Homeward, ...]
 
     @property
     def arrive_s(self) -> np.ndarray:
         """Arrivals in the water expected."""
-        return np.stack([home.arrive_s for home in self.expected])
+        return np.stack([home.arrive_s[0] for home in self.homes])
 
     @property
     def worst_s(self) -> np.ndarray:
         """The latest arrivals on the bad days, NaN where one of them does not get there."""
-        return np.stack([np.max([home.arrive_s for home in homes], axis=0) for homes in self.bad])
+        return np.stack([home.worst_s for home in self.homes])
 
     def safe(self, arrive_s: np.ndarray) -> np.ndarray:
         """Whether arrivals (n_landings, n) keep every hard stop."""
@@ -80,8 +79,8 @@ class Leaving:
         if after >= len(self.leave_s):
             return self._first_stop()
         if np.isnan(arrive_s[landing, after]):
-            homes = self.bad[landing] if bad else (self.expected[landing],)
-            return next(ENDS_BY[LIMITS[int(home.limit[after])]] for home in homes if home.limit[after])
+            limit = self.homes[landing].limit[:, after]
+            return next(ENDS_BY[LIMITS[int(code)]] for code in (limit[1:] if bad else limit[:1]) if code)
         spare = spare_s(self.request, self.stops, self.leave_s, arrive_s)[:, landing, after]
         return self.stops[int(np.argmin(spare))].words
 

@@ -2,19 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
-
 import numpy as np
 
-from ...errors import StoppedError
 from ...planar import along
 from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, NoReturn
-from ..request import SwimRequest
 from ..windows.chart_limits import ChartLimits
 from .hard_stops import spare_s
-from .homeward import Water, swim_home
-from .landings import Landing, WaysHome
+from .homeward import Days, swim_home
+from .landings import WaysHome
 
 PLACES_A_LEG = 13
 
@@ -23,22 +19,13 @@ class PointsOfNoReturn:
     """Looks for the last place on each leg from which some exit is reached in time."""
 
     def __init__(
-        self,
-        request: SwimRequest,
-        plan: SwimPlan,
-        stops: tuple[HardStop, ...],
-        landings: tuple[Landing, ...],
-        ways: WaysHome,
-        chart: ChartLimits,
+        self, days: Days, plan: SwimPlan, stops: tuple[HardStop, ...], ways: WaysHome, chart: ChartLimits
     ) -> None:
-        self.request, self.plan, self.stops = request, plan, stops
-        self.landings, self.ways, self.chart = landings, ways, chart
-        self._groups: dict[int, dict[tuple, list[int]]] = {}
+        self.days, self.request, self.plan = days, days.request, plan
+        self.stops, self.ways, self.chart = stops, ways, chart
 
-    def of_leg(
-        self, number: int, waters: tuple[Water, ...], bad: tuple[Water, ...], is_cancelled: Callable[[], bool]
-    ) -> tuple[NoReturn, ...]:
-        """The points of leg ``number`` (from 0) in the water expected and on the bad days, the worst of these deciding;
+    def of_leg(self, number: int) -> tuple[NoReturn, ...]:
+        """The points of leg ``number`` (from 0) on the day expected and on the bad days, the worst of these deciding;
         none where the leg is not swum.
 
         Looked for at thirteen even times of the track really swum: the point told is the last good one of them.
@@ -50,42 +37,30 @@ class PointsOfNoReturn:
         places = self.request.frame.to_xy(np.array([[point.lon, point.lat] for point in leg.track]))
         share = np.linspace(0.0, len(times) - 1.0, PLACES_A_LEG)
         turn_s, starts = along(times, share), along(places, share)
-        self._groups = {}
-        safe = [self._safe(some, starts, turn_s, is_cancelled) for some in (waters, bad)]
-        return tuple(self._point(number, bool(one), safe[one], turn_s, starts) for one in (0, 1))
-
-    def _safe(
-        self, waters: tuple[Water, ...], starts: np.ndarray, turn_s: np.ndarray, is_cancelled: Callable[[], bool]
-    ) -> np.ndarray:
-        """From which places (n, 2) some landing is reached in time in all of the waters, shape (n,)."""
-        safe = np.zeros(len(starts), dtype=bool)
-        for landing in range(len(self.landings)):
-            if is_cancelled():
-                raise StoppedError()
-            arrive = np.max([self._home(water, landing, starts, turn_s) for water in waters], axis=0)
+        safe = np.zeros((2, PLACES_A_LEG), dtype=bool)
+        for landing in range(len(self.ways.landings)):
             with np.errstate(invalid="ignore"):
-                safe |= np.all(spare_s(self.request, self.stops, turn_s, arrive) >= 0.0, axis=0)
-        return safe
+                spare = spare_s(self.request, self.stops, turn_s, self._home(landing, starts, turn_s))
+                safe |= np.all(spare >= 0.0, axis=0)
+        return tuple(self._point(number, bad, safe[int(bad)], turn_s, starts) for bad in (False, True))
 
-    def _home(self, water: Water, landing: int, starts: np.ndarray, turn_s: np.ndarray) -> np.ndarray:
-        """Arrivals (n,) at a landing from places (n, 2), NaN where no way leads there."""
-        arrive = np.full(len(starts), np.nan)
+    def _home(self, landing: int, starts: np.ndarray, turn_s: np.ndarray) -> np.ndarray:
+        """Arrivals (2, n) at a landing from places (n, 2), expected and on the worst day; NaN where no way leads."""
+        arrive = np.full((2, len(starts)), np.nan)
         for rest, rows in self._grouped(landing, starts).items():
             way = np.vstack([starts[rows[0]], np.array(rest)])
-            homes = swim_home(self.request, self.chart, water, way, turn_s[rows], starts[rows])
-            arrive[rows] = homes.arrive_s
+            home = swim_home(self.days, self.chart, way, turn_s[rows], starts[rows])
+            arrive[0, rows], arrive[1, rows] = home.arrive_s[0], home.worst_s
         return arrive
 
     def _grouped(self, landing: int, starts: np.ndarray) -> dict[tuple, list[int]]:
         """Rows whose ways to a landing turn at the same corners, by these and the landing: they are swum together."""
-        if landing not in self._groups:
-            groups: dict[tuple, list[int]] = {}
-            for row, start in enumerate(starts):
-                way = self.ways.to_landing(start, landing)
-                if way is not None:
-                    groups.setdefault(tuple(map(tuple, way[1:])), []).append(row)
-            self._groups[landing] = groups
-        return self._groups[landing]
+        groups: dict[tuple, list[int]] = {}
+        for row, start in enumerate(starts):
+            way = self.ways.to_landing(start, landing)
+            if way is not None:
+                groups.setdefault(tuple(map(tuple, way[1:])), []).append(row)
+        return groups
 
     def _point(self, number: int, bad: bool, safe: np.ndarray, turn_s: np.ndarray, places: np.ndarray) -> NoReturn:
         leg = self.plan.legs[number]

@@ -8,14 +8,13 @@ from datetime import datetime
 
 import numpy as np
 
-from ...errors import StoppedError
 from ...magnetism import Variation, variation_at
 from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
 from ..request import SwimRequest
 from ..windows.chart_limits import ChartLimits
 from .hard_stops import hard_stops_of
-from .homeward import Homeward, Water, swim_home, waters_of
+from .homeward import Days, swim_home
 from .landings import Landing, WaysHome, landings_of
 from .leaving import Leaving
 from .no_return import PointsOfNoReturn
@@ -51,14 +50,14 @@ def with_turn_back(plan: SwimPlan, found: TurnBack) -> SwimPlan:
 
 class _Task:
     def __init__(self, request: SwimRequest, plan: SwimPlan, is_cancelled: Callable[[], bool]) -> None:
-        self.request, self.plan, self.is_cancelled = request, plan, is_cancelled
+        self.request, self.plan = request, plan
         self.warnings: list[str] = []
         clock = request.clock
         arrive = float("nan") if plan.arrive is None else clock.seconds(plan.arrive)
         self.stops: tuple[HardStop, ...] = hard_stops_of(request, arrive)
         self.last_s = min(clock.seconds(stop.moment) for stop in self.stops)
         self.landings: tuple[Landing, ...] = landings_of(request, self.warnings)
-        self.water, self.bad = waters_of(request)
+        self.days = Days(request=request, is_cancelled=is_cancelled)
         depart_s = clock.seconds(request.depart)
         self.span_s = (depart_s, max(depart_s, self.last_s) + LONGEST_S)
         self.chart = ChartLimits(request, np.array(self.span_s))
@@ -69,12 +68,8 @@ class _Task:
         """All of it."""
         settings = self.request.settings
         stops = [self._stop(number) for number in range(1, len(self.plan.stops) - 1)]
-        points = PointsOfNoReturn(self.request, self.plan, self.stops, self.landings, self.ways, self.chart)
-        no_return = [
-            point
-            for number in range(len(self.plan.legs) - 1)
-            for point in points.of_leg(number, (self.water,), self.bad, self.is_cancelled)
-        ]
+        points = PointsOfNoReturn(self.days, self.plan, self.stops, self.ways, self.chart)
+        no_return = [point for number in range(len(self.plan.legs) - 1) for point in points.of_leg(number)]
         return TurnBack(
             exits=tuple(landing.name for landing in self.landings),
             reserve_factor=settings.reserve_factor,
@@ -85,22 +80,10 @@ class _Task:
             warnings=tuple(self.warnings),
         )
 
-    def _swims(self, water: Water, ways: list[np.ndarray | None], leave_s: np.ndarray) -> tuple[Homeward, ...]:
-        if self.is_cancelled():
-            raise StoppedError()
-        return tuple(swim_home(self.request, self.chart, water, way, leave_s) for way in ways)
-
     def _leaving(self, place_m: np.ndarray, leave_s: np.ndarray) -> Leaving:
-        ways = self.ways.from_place(place_m)
-        bad = [self._swims(water, ways, leave_s) for water in self.bad]
-        return Leaving(
-            request=self.request,
-            landings=self.landings,
-            stops=self.stops,
-            leave_s=leave_s,
-            expected=self._swims(self.water, ways, leave_s),
-            bad=tuple(zip(*bad)),
-        )
+        homes = [swim_home(self.days, self.chart, way, leave_s) for way in self.ways.from_place(place_m)]
+        about = {"request": self.request, "landings": self.landings, "stops": self.stops}
+        return Leaving(leave_s=leave_s, homes=tuple(homes), **about)
 
     def _stop(self, number: int) -> StopTurnBack | None:
         """The turn back of one stop, None where the swim does not get there or does not stop."""
@@ -171,7 +154,7 @@ class _Task:
     def _way(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray, landing: int, row: int) -> WayHome:
         clock, leave_s = self.request.clock, float(leaving.leave_s[row])
         turn = self.request.frame.convergence_at(self.landings[landing].place_m[0])
-        true = np.degrees(leaving.expected[landing].heading_rad[row]) + turn
+        true = np.degrees(leaving.homes[landing].heading_rad[0, row]) + turn
         bad_s = float(worst[landing, row])
         return WayHome(
             leave=clock.moment(leave_s),

@@ -7,7 +7,7 @@ from dataclasses import dataclass, fields
 
 import numpy as np
 
-from ...errors import StoppedError
+from ...water.stream import StoppableStream
 from ..quick_legs import QuickLegs, quick_legs
 from ..request import SwimRequest
 from ..swim import ONE_HEADING, GridStream, swim_leg, swimmable
@@ -91,14 +91,13 @@ def _chunk(
 ) -> DeparturesSwum:
     told = Told(len(depart_s))
     stops_m, stays_s, swimmer = request.stops_m, request.stays_s, request.swimmer
-    grid = GridStream(stream=request.stream, frame=request.frame)
+    water = StoppableStream(stream=request.stream, is_cancelled=is_cancelled)
+    grid = GridStream(stream=water, frame=request.frame)
     now = depart_s.copy()
     arrivals, leavings, swim_s = [now], [now], np.zeros(len(now))
     least, spare = np.full(len(now), np.inf), np.full(len(now), np.inf)
     extrapolated, lets = np.zeros(len(now), dtype=bool), np.ones(len(now), dtype=bool)
     for number in range(len(stops_m) - 1):
-        if is_cancelled():
-            raise StoppedError()
         line = Line(start=stops_m[number], end=stops_m[number + 1])
         leg, can = _leg(request, grid, line, now)
         began = np.isfinite(now)
