@@ -91,7 +91,8 @@ def both_times(**moments: datetime | None) -> dict[str, object]:
     return {**moments, **local}
 
 
-def _line(points: list[tuple[float, float]]) -> QgsGeometry:
+def line_over(points: list[tuple[float, float]]) -> QgsGeometry:
+    """A line of (lon, lat) pairs, drawn on beyond 180 degrees where it crosses the date line."""
     return QgsGeometry.fromPolylineXY([QgsPointXY(lon, lat) for lon, lat in unwrapped(points)])
 
 
@@ -125,7 +126,7 @@ def _leg_rows(plan: SwimPlan) -> Iterator[Row]:
     for leg in plan.legs:
         values = {name: getattr(leg, name) for name in LEG_COPIED}
         values["feasible"] = int(leg.feasible)
-        line = _line([(leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat)])
+        line = line_over([(leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat)])
         yield line, {**values, **both_times(depart=leg.depart, arrive=leg.arrive)}
 
 
@@ -200,7 +201,7 @@ def _flag_rows(plan: SwimPlan) -> Iterator[Row]:
             "message": flag.message,
             "length_m": flag.length_m,
             "crossing_angle_deg": flag.crossing_angle_deg,
-            "stretch_wkt": _line(stretch).asWkt(7) if drawn else None,
+            "stretch_wkt": line_over(stretch).asWkt(7) if drawn else None,
         }
         yield _point(*middle_of(flag.points)), {**values, **both_times(begin=flag.start, end=flag.end)}
 

@@ -23,12 +23,14 @@ def main() -> int:
 
     Processing.initialize()
     import mesh_sampling
+    import order_bench
     import replan
     import stream_sampling
 
     replan.report()
     stream_sampling.report()
     mesh_sampling.report()
+    order_bench.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
     print(f"peak memory of this run: {peak_mb:.0f} MB (QGIS itself included)")
     application.exitQgis()

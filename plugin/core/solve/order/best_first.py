@@ -24,8 +24,11 @@ SURE_S = 1.0  # waited longer, lest the swim really swum comes a moment before t
 
 @dataclass(frozen=True, kw_only=True)
 class OrderFound:
-    """A complete order at a departure: ``numbers`` of the places, entry and exit among them; for each leg ``ways`` has
-    the number of its way; ``waits_s`` for each leg how much longer one stays before it; ``end_s`` the end by the table."""
+    """A complete order at a departure: ``numbers`` of the places, entry and exit among them.
+
+    For each leg ``ways`` has the number of its way and ``waits_s`` how much longer one stays before it; ``end_s`` is
+    the end by the table.
+    """
 
     depart_s: float
     numbers: tuple[int, ...]

@@ -20,6 +20,7 @@ from .swum_again import OrderSwum, swim_again, told
 
 TABLE_STEP_S = 150.0
 MOST_ROWS = 1500
+MOST_ROWS_BY_DEPARTURES = 4000  # where departures lie closer than the table would need
 LONGEST_SPAN_S = 31 * 86400.0
 MORE_ORDERS = 4  # looked at beyond those asked for: what the table ranks close together may change places
 NEAR_S = 60.0
@@ -85,7 +86,14 @@ def table_times_s(order: OrderRequest) -> np.ndarray:
     if len(departs) > 1:
         between = float(departs[1] - departs[0])
         step = between / np.ceil(between / step - 1e-9) if step < between else between
-    return departs[0] + step * np.arange(int(np.ceil(whole / step)) + 2)
+    rows = int(np.ceil(whole / step)) + 2
+    if rows > MOST_ROWS_BY_DEPARTURES:
+        raise SwimPlanError(
+            asked=f"Asked for {len(departs)} departures over {span / 86400.0:.1f} days",
+            allowed=f"At most {MOST_ROWS_BY_DEPARTURES} times are looked at",
+            remedy="Take a longer step or fewer days",
+        )
+    return departs[0] + step * np.arange(rows)
 
 
 def latest_homes_s(order: OrderRequest) -> np.ndarray:

@@ -68,6 +68,9 @@ class LegTimer:
         self.order, self.ways, self.times_s = order, ways, times_s
         self.grid = GridStream(stream=order.swim.stream, frame=order.swim.frame)
         self.chart, self.own = ChartLimits(order.swim, times_s), OwnLimits(order.swim)
+        dawn_s, dusk_s = self.own.light(times_s)
+        # Nobody swims in the dark: those rows are left blank.
+        self.leave_s = np.where((times_s < dawn_s) | (times_s > dusk_s), np.nan, times_s)
         self.fit = [self._fit_spans(number) for number in range(len(order.places))]
 
     def table(self, check: Callable[[float], None]) -> LegTable:
@@ -86,7 +89,7 @@ class LegTimer:
             for row in range(0, len(self.times_s), ROWS_AT_ONCE):
                 check((number + row / len(self.times_s)) / len(ways))
                 rows = slice(row, row + ROWS_AT_ONCE)
-                ends[number, rows] = self._stay_ends(pair, way, self.times_s[rows])
+                ends[number, rows] = self._stay_ends(pair, way, self.leave_s[rows])
         best = ends.argmin(axis=0)
         end_s = ends[best, np.arange(len(best))]
         spans = self._span_at(end, end_s)

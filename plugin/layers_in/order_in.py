@@ -1,0 +1,134 @@
+"""Marks to put in order, an entry and exits: from a plan's marks as one request to the core."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+from pathlib import Path
+
+import numpy as np
+
+from ..core.chart.marks import TAKES_NAME_WITHIN_M, Mark, Route
+from ..core.errors import SwimPlanError
+from ..core.geodesy import geodesic_leg
+from ..core.solve.order.request import MOST_MARKS, OrderRequest
+from ..core.solve.windows.find_windows import departures_between
+from .swim_in import SwimAsked, request_from
+
+MOST_EXITS = 6
+LEAST_APART_M = 1.0
+
+
+@dataclass(frozen=True, kw_only=True)
+class OrderAsked:
+    """What the user asked for, texts as typed: ``marks`` names with ; between them, empty for all of kind mark;
+    ``entry`` empty for the only one, ``exit`` empty for any; ``first`` and ``last`` departure, every ``step_min``."""
+
+    marks: str = ""
+    entry: str = ""
+    exit: str = ""
+    first: str
+    last: str
+    step_min: float
+    swimmer: str = ""
+    pace_m_s: float | None = None
+
+
+def order_from(plan: str | Path, asked: OrderAsked) -> OrderRequest:
+    """The request for an order. SwimPlanError where a name is not in the plan, or there are none or too many marks."""
+    places = _Places(asked)
+    swim = request_from(
+        plan,
+        {},
+        SwimAsked(depart=asked.first, until=asked.last, swimmer=asked.swimmer, pace_m_s=asked.pace_m_s),
+        places.laid,
+    )
+    keep = len(swim.stops) - len(places.exits) + 1
+    route = Route(name="order", lonlat=swim.route.lonlat[:keep])
+    swim = replace(swim, route=route, stops=swim.stops[:keep], warnings=(*swim.warnings, *places.warnings))
+    departures = departures_between(swim, swim.clock.start, swim.clock.end, asked.step_min)
+    return OrderRequest(swim=swim, exits=tuple(places.exits), depart_s=departures)
+
+
+class _Places:
+    """Picks the places out of the plan's marks."""
+
+    def __init__(self, asked: OrderAsked) -> None:
+        self.asked = asked
+        self.exits: list[Mark] = []
+        self.warnings: list[str] = []
+
+    def laid(self, marks: list[Mark]) -> tuple[Route, list[Mark]]:
+        """A route over the entry, the marks and all the exits, so that the water is known around all of them."""
+        entry = self._entry(marks)
+        visited = self._visited(marks, entry)
+        self.exits = self._exits(marks, entry, visited)
+        stops = [entry, *visited, *self.exits]
+        _check_apart([entry, *visited], visited)
+        _check_apart(visited, self.exits)
+        return Route(name="order", lonlat=np.array([[stop.lon, stop.lat] for stop in stops])), stops
+
+    def _entry(self, marks: list[Mark]) -> Mark:
+        if self.asked.entry:
+            return _named(marks, self.asked.entry, "entry")
+        entries = [mark for mark in marks if mark.kind == "entry"]
+        if len(entries) != 1:
+            raise SwimPlanError(
+                asked="No entry was named",
+                allowed=f"The plan has {', '.join(mark.name for mark in entries) or 'none'} of kind entry",
+                remedy="Name the place to start from",
+            )
+        return entries[0]
+
+    def _visited(self, marks: list[Mark], entry: Mark) -> list[Mark]:
+        names = list(dict.fromkeys(name.strip() for name in self.asked.marks.split(";") if name.strip()))
+        visited = [_named(marks, name, "mark") for name in names] or [mark for mark in marks if mark.kind == "mark"]
+        visited = [mark for mark in visited if mark is not entry]
+        if not 1 <= len(visited) <= MOST_MARKS:
+            found = ", ".join(mark.name for mark in visited)
+            raise SwimPlanError(
+                asked=f"Asked for the order of {len(visited)} marks{f': {found}' if found else ''}",
+                allowed=f"From 1 to {MOST_MARKS} marks are put in order",
+                remedy=f"Name up to {MOST_MARKS} marks, with ; between them",
+            )
+        if not names:
+            self.warnings.append(f"No marks were named: all of kind mark are visited, {len(visited)} of them.")
+        return visited
+
+    def _exits(self, marks: list[Mark], entry: Mark, visited: list[Mark]) -> list[Mark]:
+        if self.asked.exit:
+            return [_named(marks, self.asked.exit, "exit")]
+        others = [mark for mark in marks if mark.kind == "exit" and _apart_m(mark, entry) > TAKES_NAME_WITHIN_M]
+        middle = visited[0]
+        others.sort(key=lambda mark: _apart_m(middle, mark))
+        if left := others[MOST_EXITS - 1 :]:
+            names = ", ".join(mark.name for mark in left)
+            self.warnings.append(f"Only the nearest exits and the entry are looked at; left out: {names}.")
+        return [entry, *others[: MOST_EXITS - 1]]
+
+
+def _apart_m(one: Mark, other: Mark) -> float:
+    return geodesic_leg(one.lon, one.lat, other.lon, other.lat)[0]
+
+
+def _check_apart(some: list[Mark], others: list[Mark]) -> None:
+    """SwimPlanError where two places are one."""
+    for one in some:
+        for other in others:
+            if one is not other and _apart_m(one, other) < LEAST_APART_M:
+                raise SwimPlanError(
+                    asked=f"'{one.name}' and '{other.name}' lie at the same place",
+                    allowed=f"Places to put in order lie {LEAST_APART_M:g} m apart at the least",
+                    remedy="Leave one of them out, or move it",
+                )
+
+
+def _named(marks: list[Mark], name: str, what: str) -> Mark:
+    """The mark of that name; SwimPlanError where there is none or several."""
+    found = [mark for mark in marks if mark.name == name.strip()]
+    if len(found) != 1:
+        raise SwimPlanError(
+            asked=f"Asked for the {what} '{name}'" + (f", which stands there {len(found)} times" if found else ""),
+            allowed=f"The marks layer has {', '.join(str(mark.name) for mark in marks) or 'no rows'}",
+            remedy="Name one that stands there once",
+        )
+    return found[0]
