@@ -19,6 +19,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("readtides", "ReadTides"),
     ("readstreams", "ReadStreams"),
     ("planswim", "PlanSwim"),
+    ("bestorder", "BestOrder"),
     ("streamat", "StreamAt"),
 )
 
