@@ -1,4 +1,4 @@
-"""How the four result layers look: by shape and pattern first, so that grey print and colour-blind eyes lose nothing.
+"""How result layers look: by shape and pattern first, so that grey print and colour-blind eyes lose nothing.
 
 Two inks: a dark blue for what is swum, a dark orange for what to mind; their greys differ too.
 """
@@ -8,6 +8,7 @@ from __future__ import annotations
 from qgis.core import (
     Qgis,
     QgsCategorizedSymbolRenderer,
+    QgsFillSymbol,
     QgsGeometryGeneratorSymbolLayer,
     QgsLineSymbol,
     QgsMarkerLineSymbolLayer,
@@ -16,6 +17,7 @@ from qgis.core import (
     QgsProcessingLayerPostProcessorInterface,
     QgsRendererCategory,
     QgsSimpleMarkerSymbolLayer,
+    QgsSingleSymbolRenderer,
     QgsSymbol,
     QgsTextBufferSettings,
     QgsVectorLayer,
@@ -96,7 +98,44 @@ def style_stops(layer: QgsVectorLayer) -> None:
     _label(layer, '"name"', QgsPalLayerSettings.Placement.AroundPoint)
 
 
-STYLES = {"LEGS": style_legs, "TRACK": style_track, "FLAGS": style_flags, "STOPS": style_stops}
+def style_arrivals(layer: QgsVectorLayer) -> None:
+    """A ring with the name and the times by which a tenth, half and nine tenths are there."""
+    layer.setRenderer(
+        QgsSingleSymbolRenderer(_marker(name="circle", size="3", color=PAPER, outline_color=INK, outline_width="0.5"))
+    )
+    times = ", ".join(f"coalesce(substr(\"{name}_local\", 12, 5), '-')" for name in ("p10", "p50", "p90"))
+    _label(layer, f"\"name\" || '  ' || concat_ws(' / ', {times})", QgsPalLayerSettings.Placement.AroundPoint)
+
+
+def style_ellipses(layer: QgsVectorLayer) -> None:
+    """A thin outline, nothing inside."""
+    layer.setRenderer(QgsSingleSymbolRenderer(_outline(color=SWUM, width="0.5", style="solid")))
+
+
+def style_drift(layer: QgsVectorLayer) -> None:
+    """Outlines: solid after half an hour, dashed after one, dotted after two."""
+    kinds = ((30, "solid", "0.6"), (60, "dash", "0.5"), (120, "dot", "0.5"))
+    words = tr("After {} min")
+    layer.setRenderer(
+        _categories(
+            "after_min",
+            tuple(
+                (after, _outline(color=MIND, width=width, style=style), words.format(after))
+                for after, style, width in kinds
+            ),
+        )
+    )
+
+
+STYLES = {
+    "LEGS": style_legs,
+    "TRACK": style_track,
+    "FLAGS": style_flags,
+    "STOPS": style_stops,
+    "ARRIVALS": style_arrivals,
+    "ELLIPSES": style_ellipses,
+    "DRIFT": style_drift,
+}
 
 
 class ResultStyler(QgsProcessingLayerPostProcessorInterface):
@@ -116,6 +155,12 @@ class ResultStyler(QgsProcessingLayerPostProcessorInterface):
 def _line(**properties: str) -> QgsLineSymbol:
     wanted = {"line_color": properties.pop("color"), "line_width": properties.pop("width")}
     return QgsLineSymbol.createSimple({**wanted, **properties})
+
+
+def _outline(*, color: str, width: str, style: str) -> QgsFillSymbol:
+    return QgsFillSymbol.createSimple(
+        {"style": "no", "outline_color": color, "outline_width": width, "outline_style": style}
+    )
 
 
 def _marker(**properties: str) -> QgsMarkerSymbol:

@@ -21,6 +21,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("planswim", "PlanSwim"),
     ("bestorder", "BestOrder"),
     ("streamat", "StreamAt"),
+    ("confidence", "Confidence"),
 )
 
 
