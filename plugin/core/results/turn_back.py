@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -108,8 +109,11 @@ class TurnBack:
     warnings: tuple[str, ...] = ()
 
 
-def turn_back_dict(found: TurnBack, *, version: str) -> dict[str, object]:
-    """The turn back as JSON's own kinds of value; None where something is not known or not there."""
+def turn_back_dict(found: TurnBack, *, version: str, alone: Mapping[str, TurnBack] | None = None) -> dict[str, object]:
+    """The turn back as JSON's own kinds of value; None where something is not known or not there.
+
+    ``alone`` are those of the swimmers of a group, each alone at the group's places and times.
+    """
     return {
         "tideleg": version,
         "exits": list(found.exits),
@@ -138,8 +142,14 @@ def turn_back_dict(found: TurnBack, *, version: str) -> dict[str, object]:
             }
             for one in found.no_return
         ],
+        "alone": {name: [_latest(stop) for stop in one.stops] for name, one in (alone or {}).items()},
         "warnings": list(found.warnings),
     }
+
+
+def _latest(stop: StopTurnBack) -> dict[str, object]:
+    times = {name: iso_time(getattr(stop, name), where=name) for name in ("latest_leave", "latest_leave_pessimistic")}
+    return {"name": stop.name, **times, "exit": stop.exit}
 
 
 def _stop(stop: StopTurnBack) -> dict[str, object]:

@@ -84,7 +84,7 @@ def swim_home(
     told, now, headings = Told(len(every)), every, [np.full(len(every), np.nan)]
     if way_m is None:
         told.tell(np.ones(len(every), dtype=bool), "land", 1)
-    elif len(way_m) > 2 or starts_m is not None or np.hypot(*(way_m[-1] - way_m[0])) >= THERE_M:
+    else:
         now, headings = _pieces(days, chart, way_m, every, starts_m, told)
     return Homeward(
         arrive_s=np.where(told.limit == 0, now, np.nan).reshape(shape),
@@ -94,25 +94,28 @@ def swim_home(
 
 
 def _pieces(
-    days: Days, chart: ChartLimits, way_m: np.ndarray, leave_s: np.ndarray, starts_m: np.ndarray | None, told: Told
+    days: Days, chart: ChartLimits, way_m: np.ndarray, begin_s: np.ndarray, starts_m: np.ndarray | None, told: Told
 ) -> tuple[np.ndarray, list[np.ndarray]]:
     """Arrivals (d * n,) over the pieces of a way, and the headings (d * n,) of each; what stops them is told."""
-    rows = len(leave_s) // days.count
-    stream, pace, now, headings = days.stream(rows), days.pace_m_s(rows), leave_s, []
+    rows = len(begin_s) // days.count
+    stream, pace, now, headings = days.stream(rows), days.pace_m_s(rows), begin_s, []
     request = days.request
     least = request.swimmer.min_ground_speed_m_s
     for number in range(len(way_m) - 1):
         first = starts_m is not None and number == 0
         start = np.tile(starts_m, (days.count, 1)) if first else way_m[number]
         end = way_m[number + 1]
+        length_m = np.broadcast_to(np.hypot(*(end - start).T), now.shape)
+        there = length_m < THERE_M
+        leave_s = np.where(there, np.nan, now)
         legs = quick_legs(
-            stream, start, end, now, pace, step_s=request.way.step_s, slowest_m_s=least, within_s=WITHIN_S
+            stream, start, end, leave_s, pace, step_s=request.way.step_s, slowest_m_s=least, within_s=WITHIN_S
         )
-        can = legs.swimmable(np.hypot(*(end - start).T), pace, least)
-        stopped = np.isfinite(now) & ~can
+        can = legs.swimmable(length_m, pace, least)
+        stopped = np.isfinite(leave_s) & ~can
         told.tell(stopped & (legs.ending == STREAM_UNKNOWN), "unknown", number + 1)
         told.tell(stopped & (legs.ending != STREAM_UNKNOWN), "stream", number + 1)
-        now = np.where(can, legs.arrive_s, np.nan)
+        now = np.where(there, now, np.where(can, legs.arrive_s, np.nan))
         chart.check(told, number + 1, legs, can, now, (False, number == len(way_m) - 2))
         headings.append(np.where(can, legs.heading_rad, np.nan))
     return now, headings

@@ -35,6 +35,17 @@ def turn_back(request: SwimRequest, plan: SwimPlan, *, is_cancelled: Callable[[]
     return _Task(request, plan, is_cancelled).found()
 
 
+def turn_back_alone(
+    request: SwimRequest, plan: SwimPlan, *, is_cancelled: Callable[[], bool] = bool
+) -> dict[str, TurnBack]:
+    """The turn back of each swimmer of a group alone, by name, from the places and times of the group's plan.
+
+    Empty for one who swims alone anyway.
+    """
+    members = request.swimmer.members
+    return {one.name: turn_back(replace(request, swimmer=one), plan, is_cancelled=is_cancelled) for one in members}
+
+
 def with_turn_back(plan: SwimPlan, found: TurnBack) -> SwimPlan:
     """The plan with the stops' latest leaving times and exits filled in, and the warnings that belong to them."""
     by_number = {stop.number: stop for stop in found.stops}
