@@ -22,6 +22,7 @@ def main() -> int:
     from processing.core.Processing import Processing
 
     Processing.initialize()
+    import confidence_bench
     import mesh_sampling
     import order_bench
     import replan
@@ -30,6 +31,7 @@ def main() -> int:
     replan.report()
     stream_sampling.report()
     mesh_sampling.report()
+    confidence_bench.report()
     order_bench.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
     print(f"peak memory of this run: {peak_mb:.0f} MB (QGIS itself included)")

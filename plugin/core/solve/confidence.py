@@ -8,7 +8,6 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from ..daylight import daylight_on
-from ..errors import StoppedError
 from ..results.confidence import Confidence, Ellipse, HomeBy, LatestHome, LegDoubt, StopSpread
 from .dead_reckoning import Spread, reckoned_places
 from .doubts import SEED, Doubts, Members, draw_members
@@ -135,12 +134,11 @@ def _ellipses(
     water = GridStream(stream=water_of(request, members), frame=request.frame)
     stops_m, found = request.stops_m, []
     for number, leg in enumerate(planned.swum.legs):
-        if is_cancelled():
-            raise StoppedError()
         spread = None
         if np.isfinite(planned.arrive_s[number + 1]):
             line = Line(start=stops_m[number], end=stops_m[number + 1])
-            spread = Spread.of(reckoned_places(water, line, leg.nodes, 0, members.pace_m_s))
+            places = reckoned_places(water, line, leg.nodes, members.pace_m_s, is_cancelled=is_cancelled)
+            spread = Spread.of(places)
         found.append(None if spread is None else _ellipse(request, spread, stops_m[number + 1]))
     return found
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 
 import numpy as np
@@ -15,18 +16,21 @@ SIDES = 72
 MOST_UNKNOWN = 0.1  # a larger share of members in unknown water leaves nothing to say; common practice, no source
 
 
-def reckoned_places(water: Stream, line: Line, nodes: Nodes, row: int, pace_m_s: np.ndarray) -> np.ndarray:
+def reckoned_places(
+    water: Stream, line: Line, nodes: Nodes, pace_m_s: np.ndarray, *, is_cancelled: Callable[[], bool] = bool
+) -> np.ndarray:
     """Places (n, 2) at the planned end of a leg, for n members in their own water and at their own pace.
 
-    Each starts from the leg's first place at its planned time; ``nodes`` are those of the planned track, with the
-    heading held at each. NaN where the water is not known. ``water`` gives vectors of the grid.
+    Each starts from the leg's first place at its planned time; ``nodes`` are those of the planned track, a
+    single row, with the heading held at each. NaN where the water is not known. ``water`` gives vectors of the grid.
     """
-    kept = np.isfinite(nodes.t_s[row])
-    times, heading = nodes.t_s[row, kept], nodes.heading_rad[row, kept]
+    kept = np.isfinite(nodes.t_s[0])
+    times, heading = nodes.t_s[0, kept], nodes.heading_rad[0, kept]
     unit = np.stack([np.sin(heading), np.cos(heading)], axis=1)
     n = len(pace_m_s)
     own = pace_m_s[:, None, None] * unit
-    return march(water, np.tile(line.start, (n, 1)), np.broadcast_to(times, (n, len(times))), own)[:, -1]
+    every = np.broadcast_to(times, (n, len(times)))
+    return march(water, np.tile(line.start, (n, 1)), every, own, is_cancelled=is_cancelled)[:, -1]
 
 
 @dataclass(frozen=True, kw_only=True)

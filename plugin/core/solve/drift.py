@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..errors import SwimPlanError
+from ..errors import StoppedError, SwimPlanError
 from ..geodesy import LocalFrame
 from ..planar import PlanarArea, bounds_of, boxes_touch, filled_grid
 from ..quantities import m_s_from_knots
@@ -126,12 +126,14 @@ def drift(
         progress=progress,
         is_cancelled=is_cancelled,
     )
-    places, ashore = stopped_at_land(places, land)
+    places, ashore = stopped_at_land(places, land, is_cancelled=is_cancelled)
     shape = (n_starts, n, len(shares))
     return Adrift(times_s=times, places_m=places.reshape(*shape, 2), ashore=ashore.reshape(shape))
 
 
-def stopped_at_land(places_m: np.ndarray, land: Sequence[PlanarArea]) -> tuple[np.ndarray, np.ndarray]:
+def stopped_at_land(
+    places_m: np.ndarray, land: Sequence[PlanarArea], *, is_cancelled: Callable[[], bool] = bool
+) -> tuple[np.ndarray, np.ndarray]:
     """Tracks (n, k, 2) that lie still from where they meet land on, and where (n, k) they do.
 
     Land is looked up on a grid of 5 m, coarser beyond 7 km, at eight places a step.
@@ -149,6 +151,8 @@ def stopped_at_land(places_m: np.ndarray, land: Sequence[PlanarArea]) -> tuple[n
     lies = _on(is_land, places_m[:, 0], low, cell)
     ashore[:, 0] = lies
     for node in range(places_m.shape[1] - 1):
+        if is_cancelled():
+            raise StoppedError()
         before, after = stopped[:, node], places_m[:, node + 1]
         stopped[lies, node + 1] = before[lies]
         for look in range(LAND_LOOKS):
