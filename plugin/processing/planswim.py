@@ -92,6 +92,7 @@ class PlanSwim(QgsProcessingAlgorithm):
             "Departure: ISO 8601, such as 2027-06-05T10:00; without an offset it is read in the plan's zone.\n"
             "Turn back: each stop's latest leaving time, so that the best of all exits is reached before dusk, the "
             "swimmer's hours and the plan's other limits with the reserve kept, and the same for a bad day.\n"
+            "Swimmer: several names with a semicolon between them swim together, the slowest sets the pace.\n"
             "Pace: through the water, m/s; overrides the swimmer's.\n"
             "Headings: one for the whole leg, solved so that the track ends on the mark; a new one every so many "
             "minutes, each ending on the line; or held on the line all the time.\n\n"
