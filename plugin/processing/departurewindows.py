@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
@@ -180,22 +182,23 @@ class DepartureWindows(QgsProcessingAlgorithm):
         outputs = WholeOutputs(written, read=[self.parameterAsFile(parameters, "PLAN", context)])
         try:
             layers = write_sinks(self, sinks, parameters, context)
-            write_whole({files[name]: writer for name, writer in self._writers().items() if files[name]})
+            write_whole({path: self._writer(name) for name, path in files.items() if path})
         except BaseException:
             outputs.undo()
             raise
         return {**{name: path for name, path in files.items() if path}, **layers}
 
-    def _writers(self) -> dict[str, Any]:
+    def _writer(self, name: str) -> Callable[[Path], None]:
+        """What writes one of the files."""
+        if name == "REPORT":
+            from ..cards.whole_files import json_writer
+            from ..core.results.windows import windows_dict
+
+            return json_writer(windows_dict(self._found, version=tideleg_version()))
         from ..cards.day_export import picture_writer
-        from ..cards.whole_files import json_writer
-        from ..core.results.windows import windows_dict
         from ..core.solve.windows.day_strips import day_strips
 
-        return {
-            "REPORT": json_writer(windows_dict(self._found, version=tideleg_version())),
-            "PICTURE": picture_writer(lambda: day_strips(self._request, self._found, self._swum)),
-        }
+        return picture_writer(lambda: day_strips(self._request, self._found, self._swum))
 
     @staticmethod
     def _tr(text: str) -> str:

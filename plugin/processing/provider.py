@@ -19,6 +19,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("readtides", "ReadTides"),
     ("readstreams", "ReadStreams"),
     ("planswim", "PlanSwim"),
+    ("departurewindows", "DepartureWindows"),
     ("turnback", "TurnBackTimes"),
     ("bestorder", "BestOrder"),
     ("streamat", "StreamAt"),
