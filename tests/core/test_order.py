@@ -14,7 +14,7 @@ from invented_waters import RandomWater, rotary, tide_and_eddy
 from tideleg.core.chart.areas import Channel, ClosedArea, Land, Sailing
 from tideleg.core.chart.hours import InForce
 from tideleg.core.errors import StoppedError, SwimPlanError
-from tideleg.core.planar import stretches_inside
+from tideleg.core.planar import length_m, stretches_inside
 from tideleg.core.results.best_order import orders_dict
 from tideleg.core.solve.order.find_order import find_orders, table_times_s
 from tideleg.core.solve.order.leg_times import LegTimer
@@ -198,6 +198,24 @@ def test_marks_behind_land_are_swum_to_round_it() -> None:
     )
     assert exact < plan.length_m < exact + 130.0
     assert "Goes round land" in " ".join(plan.notes)
+
+
+def test_a_track_that_would_bow_onto_the_land_is_swum_wider() -> None:
+    site = Site()
+    # The way runs for 40 min along the west side of a long island, in a stream that swings across it every hour.
+    island = Land(name="Long", area=site.box(0.0, -800.0, 6000.0, 800.0))
+    stream = Moving(lambda place, t_s: 0.06 * np.cos(np.pi * t_s / 1800.0) + 0.0 * place, site.frame)
+    about = {"swimmer": FAR, "stream": stream, "hours": 0.0, "land": [island]}
+    order = order_request(site, (300.0, -1000.0), [(300.0, 1000.0)], **about)
+    check = stopper(bool, None, 0.0, 1.0)
+    ways = ways_between(order, 3600.0, check)
+    near, wide = ways[0, 1]
+    assert length_m(near) < length_m(wide) < length_m(near) + 250.0
+    (leg,) = LegTimer(order, ways, np.arange(0.0, 7200.0, 150.0)).table(check).legs[0, 1]
+    # At some hours the near way bows onto the land, at others it does not and is taken; a way there always is.
+    assert set(leg.way.tolist()) == {0, 1}
+    assert np.isfinite(leg.end_s).all()
+    assert find_orders(order).plans[0].feasible
 
 
 def test_a_mark_on_an_island_without_a_way_is_named() -> None:

@@ -167,11 +167,14 @@ def _why_none(
 
 
 def _doubts(order: OrderRequest, ways: Ways) -> list[str]:
-    """Marks that no way leads to, and depths that are not known."""
-    doubts = []
-    for number, mark in enumerate(order.marks, start=1):
-        if not any(way for (start, end), way in ways.items() if number in (start, end)):
-            doubts.append(f"No way over water leads to {mark.name}: it lies on land, in closed water, or behind them.")
+    """Places that no way leads to, and depths that are not known."""
+    cut_off = [mark.name for number, mark in enumerate(order.marks, start=1) if not ways[0, number]]
+    cut_off += [
+        order.places[number].name
+        for number in range(order.first_exit, len(order.places))
+        if not any(ways[mark, number] for mark in range(1, order.first_exit))
+    ]
+    doubts = [f"No way over water leads to {name}: land or closed water bars it." for name in cut_off]
     own = OwnLimits(order.swim)
     deep = [mark.name for number, mark in enumerate(order.marks, start=1) if np.isfinite(own.depths_m[number])]
     if deep and order.swim.tide is None:

@@ -23,6 +23,7 @@ from .request import OrderRequest, Ways
 
 ROWS_AT_ONCE = 512  # a twentieth of a second
 WORTH_WAITING_S = 1.0
+WITHIN_S = 0.3  # of a leg in the table; what it ranks best is swum again
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -119,9 +120,11 @@ class LegTimer:
 
     def _piece(self, start_m: np.ndarray, end_m: np.ndarray, now_s: np.ndarray) -> tuple[QuickLegs, np.ndarray]:
         swim, pace = self.order.swim, self.order.swim.swimmer.made_good_m_s
-        leg = quick_legs(self.grid, start_m, end_m, now_s, pace, step_s=swim.way.step_s)
-        length = float(np.hypot(*(end_m - start_m)))
-        return leg, leg.swimmable(length, pace, swim.swimmer.min_ground_speed_m_s)
+        least = swim.swimmer.min_ground_speed_m_s
+        leg = quick_legs(
+            self.grid, start_m, end_m, now_s, pace, step_s=swim.way.step_s, slowest_m_s=least, within_s=WITHIN_S
+        )
+        return leg, leg.swimmable(float(np.hypot(*(end_m - start_m))), pace, least)
 
     def _fit_spans(self, number: int) -> np.ndarray:
         """At each time the number of the span in which one may stay at a place without a break, -1 in none (n,)."""

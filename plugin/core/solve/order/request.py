@@ -12,10 +12,11 @@ from ...chart.marks import Mark, Route
 from ...errors import StoppedError, SwimPlanError
 from ...planar import bounds_of
 from ..request import SwimRequest
-from ..ways import Obstacles, way_round
+from ..ways import KEEP_OFF_M, Obstacles, way_round
 
 MOST_MARKS = 9
 AROUND_M = 2000.0
+WIDE_M = 80.0  # about as far as a leg of half an hour bows where the stream turns; common practice, no source
 Ways = dict[tuple[int, int], tuple[np.ndarray, ...]]
 
 
@@ -92,7 +93,8 @@ class OrderRequest:
 def ways_between(order: OrderRequest, last_s: float, check: Callable[[float], None]) -> Ways:
     """The ways to try for each leg, none where no way leads over water; the first is the shortest.
 
-    Where an area is closed for part of the time there are two: through it and round it.
+    Where an area is closed for part of the time one leads through it and one round it; and one that turns at a coast
+    has a wider one beside it, for hours at which the stream bows the track of the first onto the land.
     """
     swim, places_m = order.swim, order.places_m
     box = bounds_of(places_m) + AROUND_M * np.array([-1.0, -1.0, 1.0, 1.0])
@@ -123,9 +125,12 @@ def _without(obstacles: Obstacles, left_out: tuple) -> Obstacles:
 def _ways(start_m: np.ndarray, end_m: np.ndarray, obstacles: tuple[Obstacles, ...]) -> tuple[np.ndarray, ...]:
     ways: list[np.ndarray] = []
     for one in obstacles:
-        way = way_round(start_m, end_m, one)
-        if way is not None and not any(np.array_equal(way, known) for known in ways):
-            ways.append(way)
+        for keep_off_m in (KEEP_OFF_M, WIDE_M):
+            way = way_round(start_m, end_m, one, keep_off_m=keep_off_m)
+            if way is not None and not any(np.array_equal(way, known) for known in ways):
+                ways.append(way)
+            if way is None or len(way) == 2:
+                break
     return tuple(ways)
 
 
