@@ -35,7 +35,6 @@ class OrderFound:
     ways: tuple[int, ...]
     waits_s: tuple[float, ...]
     end_s: float
-    length_m: float
 
     @property
     def total_s(self) -> float:
@@ -183,7 +182,6 @@ def _complete(begun: _Begun, depart_s: float) -> OrderFound:
         ways=begun.ways,
         waits_s=begun.waits_s,
         end_s=begun.now_s,
-        length_m=begun.length_m,
     )
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 import numpy as np
 
@@ -75,7 +75,7 @@ class OrderRequest:
         for number, way, wait_s in zip(numbers, ways, waits_s):
             place = self.places[number]
             stay_min = place.stay_min + wait_s / 60.0 if number else 0.0
-            stops.append(Mark(**{**vars(place), "stay_min": stay_min}))
+            stops.append(replace(place, stay_min=stay_min))
             turns = self.swim.frame.to_lonlat(way[1:-1]) if len(way) > 2 else np.empty((0, 2))
             stops += [
                 Mark(name=f"Turn {turn}", kind="waypoint", lon=float(lon), lat=float(lat))
@@ -83,11 +83,10 @@ class OrderRequest:
             ]
         last = self.places[numbers[-1]]
         # The entry may be the exit too: one cannot stay at it.
-        stops.append(Mark(**{**vars(last), "kind": "exit", "stay_min": 0.0}))
+        stops.append(replace(last, kind="exit", stay_min=0.0))
         names = " - ".join(self.places[number].name for number in numbers)
         lonlat = np.array([[stop.lon, stop.lat] for stop in stops])
-        about = {**vars(self.swim), "route": Route(name=names, lonlat=lonlat), "stops": tuple(stops)}
-        return SwimRequest(**about)
+        return replace(self.swim, route=Route(name=names, lonlat=lonlat), stops=tuple(stops))
 
 
 def ways_between(order: OrderRequest, last_s: float, check: Callable[[float], None]) -> Ways:
