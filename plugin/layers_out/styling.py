@@ -103,8 +103,8 @@ def style_arrivals(layer: QgsVectorLayer) -> None:
     layer.setRenderer(
         QgsSingleSymbolRenderer(_marker(name="circle", size="3", color=PAPER, outline_color=INK, outline_width="0.5"))
     )
-    times = ", ".join(f"coalesce(substr(\"{name}_local\", 12, 5), '-')" for name in ("p10", "p50", "p90"))
-    _label(layer, f"\"name\" || '  ' || concat_ws(' / ', {times})", QgsPalLayerSettings.Placement.AroundPoint)
+    times = " || ' / ' || ".join(f"coalesce(substr(\"{name}_local\", 12, 5), '-')" for name in ("p10", "p50", "p90"))
+    _label(layer, f"\"name\" || '  ' || {times}", QgsPalLayerSettings.Placement.AroundPoint)
 
 
 def style_ellipses(layer: QgsVectorLayer) -> None:

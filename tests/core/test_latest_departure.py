@@ -34,6 +34,7 @@ def turns(at_s: float, peak_m_s: float):
 
 
 ADVERSE = turns(clock(12, 0), 0.5)
+WHEN = {"earliest_s": clock(9, 0), "by_s": clock(13, 15)}
 SCAN = np.arange(clock(9, 0), clock(14, 0), MINUTE)
 
 
@@ -55,16 +56,16 @@ def minutes_home_by_formula(leave_s: float, pace: float, turn_s: float, peak: fl
 def test_the_worked_story_of_the_slower_partner_comes_out_to_the_printed_minute() -> None:
     # Story 9 of the trade's notes: home by 13:15, latest 12:42 alone, 12:26 together; path factor 1.
     together = group_of([QUICK, SLOW])
-    found = latest_of_each(ADVERSE, START, HOME, together, SCAN, by_s=clock(13, 15), factor=1.0, fixed_s=0.0)
+    found = latest_of_each(ADVERSE, START, HOME, together, **WHEN)
     assert [one.who for one in found] == ["Runa", "Odd", "Runa and Odd"]
     assert [int(one.latest_s // MINUTE) for one in found] == [12 * 60 + 42, 12 * 60 + 26, 12 * 60 + 26]
 
 
 def test_one_swimmer_has_one_latest_departure() -> None:
-    found = latest_of_each(ADVERSE, START, HOME, QUICK, SCAN, by_s=clock(13, 15), factor=1.0, fixed_s=0.0)
-    about = {"earliest_s": clock(12, 0), "by_s": clock(13, 15)}
+    found = latest_of_each(ADVERSE, START, HOME, QUICK, **WHEN)
     assert found == (LatestLeave(who="Runa", latest_s=found[0].latest_s),)
-    assert latest_leave(ADVERSE, START, HOME, 0.75, **about) == pytest.approx(found[0].latest_s, abs=1.0)
+    assert latest_leave(ADVERSE, START, HOME, 0.75, **WHEN) == found[0].latest_s
+    assert np.isnan(latest_leave(ADVERSE, START, HOME, 0.75, earliest_s=clock(13, 0), by_s=clock(13, 15)))
 
 
 @pytest.mark.parametrize(("pace", "factor", "fixed_min"), [(0.75, 1.0, 0.0), (0.55, 1.0, 0.0), (0.75, 1.3, 20.0)])
@@ -140,6 +141,6 @@ def test_every_departure_of_a_band_is_safe_and_every_other_is_not_in_random_wate
 
 def test_a_pace_given_to_the_group_holds_for_the_group_alone() -> None:
     together = replace(group_of([QUICK, SLOW]), pace_m_s=0.65)
-    found = latest_of_each(ADVERSE, START, HOME, together, SCAN, by_s=clock(13, 15), factor=1.0, fixed_s=0.0)
+    found = latest_of_each(ADVERSE, START, HOME, together, **WHEN)
     runa, odd, both = (one.latest_s for one in found)
     assert odd < both < runa

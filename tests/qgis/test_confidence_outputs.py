@@ -6,7 +6,7 @@ from datetime import datetime
 from pathlib import Path
 
 import pytest
-from qgis.core import QgsRenderContext, QgsVectorLayer
+from qgis.core import QgsExpression, QgsExpressionContext, QgsRenderContext, QgsVectorLayer
 from swims import (
     DEPART,
     LAT,
@@ -211,6 +211,14 @@ def test_outlines_are_told_apart_without_colour_and_hide_nothing(bay: Path, tmp_
     for name in ("ARRIVALS", "ELLIPSES", "DRIFT"):
         one = layer(ran, name)
         STYLES[name](one)
+        if name == "ARRIVALS":
+            last = list(one.getFeatures())[-1]
+            context = QgsExpressionContext()
+            context.setFields(one.fields())
+            context.setFeature(last)
+            words = QgsExpression(one.labeling().settings().fieldName).evaluate(context)
+            times = [last[f"{key}_local"][11:16] for key in ("p10", "p50", "p90")]
+            assert words == f"{last['name']}  {' / '.join(times)}"
         symbols = one.renderer().symbols(QgsRenderContext())
         styles[name] = [symbol.symbolLayer(0).properties() for symbol in symbols]
     filled = [properties for name in ("ELLIPSES", "DRIFT") for properties in styles[name]]

@@ -13,7 +13,7 @@ from .dead_reckoning import Spread, reckoned_places
 from .doubts import SEED, Doubts, Members, draw_members
 from .drift import Wind
 from .drift_areas import drift_areas, wind_words
-from .latest_departure import SCAN_S, latest_of_each
+from .latest_departure import latest_of_each
 from .member_swims import HELD_BACK, MembersSwum, quantile, swim_members, water_of
 from .request import SwimRequest
 from .swim import GridStream, RouteSwum, swim_route, swimmable
@@ -219,13 +219,12 @@ def _latest_home(request: SwimRequest) -> tuple[float, tuple[LatestHome, ...]]:
     if not stops:
         return np.nan, ()
     by_s, settings = request.clock.seconds(stops[0].moment), request.settings
-    minutes = np.arange(request.clock.seconds(request.depart), by_s + SCAN_S, SCAN_S)
     found = latest_of_each(
         GridStream(stream=request.stream, frame=request.frame),
         request.stops_m[-2],
         request.stops_m[-1],
         request.swimmer,
-        minutes,
+        earliest_s=request.clock.seconds(request.depart),
         by_s=by_s,
         factor=settings.reserve_factor,
         fixed_s=60.0 * settings.reserve_min,

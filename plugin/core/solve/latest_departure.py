@@ -112,21 +112,30 @@ def _bands(
 def latest_leave(
     stream: Stream,
     start_m: np.ndarray,
-    end_m: np.ndarray,
+    way_m: np.ndarray,
     pace_m_s: float,
     *,
     earliest_s: float,
     by_s: float,
     factor: float = 1.0,
     fixed_s: float = 0.0,
+    min_ground_speed_m_s: float = 0.0,
 ) -> float:
-    """The last second from ``earliest_s`` on at which one may leave a place (2,) for another and be there by ``by_s``.
+    """The last safe second from ``earliest_s`` on, looked for minute by minute; NaN where there is none.
 
-    Looked for minute by minute; NaN where there is none.
+    The rest as in ``leaving_bands``.
     """
-    minutes = np.arange(earliest_s, by_s + SCAN_S, SCAN_S)
-    found = leaving_bands(stream, start_m, end_m, minutes, pace_m_s, by_s=by_s, factor=factor, fixed_s=fixed_s)
-    return found.latest_s
+    return leaving_bands(
+        stream,
+        start_m,
+        way_m,
+        np.arange(earliest_s, by_s + SCAN_S, SCAN_S),
+        pace_m_s,
+        by_s=by_s,
+        factor=factor,
+        fixed_s=fixed_s,
+        min_ground_speed_m_s=min_ground_speed_m_s,
+    ).latest_s
 
 
 def latest_of_each(
@@ -134,25 +143,17 @@ def latest_of_each(
     start_m: np.ndarray,
     way_m: np.ndarray,
     swimmer: Swimmer,
-    leave_s: np.ndarray,
     *,
+    earliest_s: float,
     by_s: float,
-    factor: float,
-    fixed_s: float,
+    factor: float = 1.0,
+    fixed_s: float = 0.0,
 ) -> tuple[LatestLeave, ...]:
-    """The latest safe departure of each of a group alone, and last of the group, or of one swimmer."""
-    found = []
-    for one in (*swimmer.members, swimmer):
-        bands = leaving_bands(
-            stream,
-            start_m,
-            way_m,
-            leave_s,
-            one.made_good_m_s,
-            by_s=by_s,
-            factor=factor,
-            fixed_s=fixed_s,
-            min_ground_speed_m_s=one.min_ground_speed_m_s,
-        )
-        found.append(LatestLeave(who=one.name, latest_s=bands.latest_s))
-    return tuple(found)
+    """The last safe second of each of a group alone, and last of the group, or of one swimmer."""
+    about = {"earliest_s": earliest_s, "by_s": by_s, "factor": factor, "fixed_s": fixed_s}
+
+    def latest(one: Swimmer) -> float:
+        least = one.min_ground_speed_m_s
+        return latest_leave(stream, start_m, way_m, one.made_good_m_s, min_ground_speed_m_s=least, **about)
+
+    return tuple(LatestLeave(who=one.name, latest_s=latest(one)) for one in (*swimmer.members, swimmer))
