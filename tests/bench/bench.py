@@ -27,10 +27,12 @@ def main() -> int:
     import order_bench
     import replan
     import stream_sampling
+    import windows_bench
 
     replan.report()
     stream_sampling.report()
     mesh_sampling.report()
+    windows_bench.report()
     confidence_bench.report()
     order_bench.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0

@@ -20,6 +20,7 @@ from .swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, STREAM_UNKNOWN, TOO_STRON
 
 LEVELS = (6, 12, 24, 48)  # intervals between the points
 MOST_ROUNDS = 14
+USUAL_ROUNDS, FEW = 4, 0.02
 STILL_M = 0.02
 WITHIN_S = 0.05  # of the arrival by every second point; all of them are several times nearer
 NEAR_LIMIT_M_S = 0.01  # nearer to what cannot be swum the full solver decides
@@ -104,20 +105,28 @@ def quick_legs(
     found = QuickLegs.blank(depart_s)
     start = np.broadcast_to(np.asarray(start_m, dtype=float), (len(found.depart_s), 2))
     pace = np.broadcast_to(np.asarray(pace_m_s, dtype=float), found.depart_s.shape)
-    legs = _Legs(stream=stream, start=start, mark=end_m - start, depart_s=found.depart_s, pace=pace)
+    mark = _complex(end_m - start)
+    legs = _Legs(stream=stream, start=_complex(start), mark=mark, depart_s=found.depart_s, pace=pace)
     rows = legs.not_hopeless_at_start(np.flatnonzero(np.isfinite(found.depart_s)), found)
+    before: _Level | None = None
     for intervals in LEVELS:
         if len(rows):
-            rows = _Level(legs, rows, smooth_rule(intervals), within_s).solve(found)
+            before = _Level(legs, rows, smooth_rule(intervals), within_s, before)
+            rows = before.solve(found)
     rows = legs.not_hopeless_under_way(rows, found) if len(rows) else rows
     if len(rows):
         legs.solve_in_full(rows, end_m, found, step_s, slowest_m_s)
     return found
 
 
+def _complex(pairs: np.ndarray) -> np.ndarray:
+    """Places or vectors (..., 2) as complex numbers, east + 1j north: a row's are turned and added as one."""
+    return pairs[..., 0] + 1j * pairs[..., 1]
+
+
 @dataclass(frozen=True, kw_only=True)
 class _Legs:
-    """The legs asked for: starts (n, 2), marks from there (n, 2), departures and paces through the water (n,)."""
+    """The legs asked for, complex: starts (n,) and marks from there (n,); departures and paces (n,)."""
 
     stream: Stream
     start: np.ndarray
@@ -127,22 +136,23 @@ class _Legs:
 
     def length(self, rows: np.ndarray) -> np.ndarray:
         """Lengths (m,) of the ruler lines."""
-        return np.maximum(np.hypot(self.mark[rows, 0], self.mark[rows, 1]), 1e-9)
+        return np.maximum(np.abs(self.mark[rows]), 1e-9)
 
     def ahead(self, rows: np.ndarray) -> np.ndarray:
-        """Unit vectors (m, 2) along the ruler lines."""
-        return self.mark[rows] / self.length(rows)[:, None]
+        """Unit vectors (m,) along the ruler lines."""
+        return self.mark[rows] / self.length(rows)
 
     def flow(self, rows: np.ndarray, place: np.ndarray, tau: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        """Stream (m, k, 2), nothing where unknown, and its status (m, k) at places (m, k, 2) after seconds (m, k)."""
-        sample = for_rows(self.stream, rows).at(place[..., 0], place[..., 1], self.depart_s[rows, None] + tau)
-        return np.nan_to_num(np.stack([sample.east_m_s, sample.north_m_s], axis=2)), sample.status
+        """Stream (m, k), nothing where unknown, and its status (m, k) at places (m, k) after seconds (m, k)."""
+        sample = for_rows(self.stream, rows).at(place.real, place.imag, self.depart_s[rows, None] + tau)
+        flow = sample.east_m_s + 1j * sample.north_m_s
+        flow[sample.status == UNKNOWN] = 0.0
+        return flow, sample.status
 
     def along_across(self, rows: np.ndarray, flow: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        """The stream (m, k, 2) along the ruler lines and, without its sign, across them (m, k)."""
-        ahead = self.ahead(rows)[:, None]
-        along = flow[..., 0] * ahead[..., 0] + flow[..., 1] * ahead[..., 1]
-        return along, np.abs(flow[..., 0] * ahead[..., 1] - flow[..., 1] * ahead[..., 0])
+        """The stream (m, k) along the ruler lines and, without its sign, across them (m, k)."""
+        turned = flow * self.ahead(rows).conj()[:, None]
+        return turned.real, np.abs(turned.imag)
 
     def not_hopeless_at_start(self, rows: np.ndarray, found: QuickLegs) -> np.ndarray:
         """The rows whose stream is known at the start and neither sets off the line nor pushes back there."""
@@ -155,13 +165,13 @@ class _Legs:
     def not_hopeless_under_way(self, rows: np.ndarray, found: QuickLegs) -> np.ndarray:
         """The rows that, before they can have arrived, don't meet a moment that stops them anywhere on the line."""
         shares, pieces = np.linspace(0.0, 1.0, 5), np.linspace(0.0, 1.0, 7)
-        place = self.start[rows, None] + self.mark[rows, None] * shares[:, None]
+        place = self.start[rows, None] + self.mark[rows, None] * shares
         tau = (self.length(rows) / (2.5 * self.pace[rows]))[:, None] * pieces
-        shape = (len(rows), len(pieces), len(shares), 2)
-        many = np.broadcast_to(place[:, None], shape).reshape(len(rows), -1, 2)
+        shape = (len(rows), len(pieces), len(shares))
+        many = np.broadcast_to(place[:, None], shape).reshape(len(rows), -1)
         flow, status = self.flow(rows, many, np.repeat(tau, len(shares), axis=1))
-        along, across = (part.reshape(shape[:3]) for part in self.along_across(rows, flow))
-        known = (status != UNKNOWN).reshape(shape[:3]).all(axis=2)
+        along, across = (part.reshape(shape) for part in self.along_across(rows, flow))
+        known = (status != UNKNOWN).reshape(shape).all(axis=2)
         weakest = np.where(known, along.max(axis=2), np.inf), np.where(known, across.min(axis=2), 0.0)
         return self._given_up(rows, *weakest, found)
 
@@ -185,7 +195,7 @@ class _Legs:
         longest_s = 1.01 * float(self.length(rows).max()) / max(slowest_m_s, 1e-3) + 2.0 * step_s
         held = hold_one_heading(
             for_rows(self.stream, rows),
-            self.start[rows],
+            np.stack([self.start[rows].real, self.start[rows].imag], axis=1),
             end_m,
             self.depart_s[rows],
             self.pace[rows],
@@ -193,9 +203,8 @@ class _Legs:
             longest_s=min(longest_s, LONGEST_LEG_S),
         )
         nodes = held.nodes
-        along, across = self.along_across(rows, np.stack([nodes.east_m_s, nodes.north_m_s], axis=2))
-        ahead = self.ahead(rows)[:, None]
-        own = np.sin(nodes.heading_rad) * ahead[..., 0] + np.cos(nodes.heading_rad) * ahead[..., 1]
+        along, across = self.along_across(rows, nodes.east_m_s + 1j * nodes.north_m_s)
+        own, _ = self.along_across(rows, np.sin(nodes.heading_rad) + 1j * np.cos(nodes.heading_rad))
         there = held.ending == ARRIVED
         speed = np.where(np.isfinite(along), self.pace[rows, None] * own + along, np.inf)
         found.put(
@@ -212,81 +221,93 @@ class _Legs:
 
 
 class _Level:
-    """Rows solved together on the points of one rule."""
+    """Rows solved together on the points of one rule, begun with what the level before has found of them."""
 
-    def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule, within_s: float) -> None:
+    def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule, within_s: float, before: _Level | None) -> None:
         self.legs, self.rows, self.rule, self.within_s = legs, rows, rule, within_s
         self.pace = legs.pace[rows]
         self.still_m = np.maximum(STILL_M, 0.3 * within_s * self.pace)
+        self.seconds, self.moved = self._from_the_start() if before is None else self._from_level(before)
+        # Of the last round of each row: the stream (n, k), whether it is known (n, k), and the heading (n,).
+        self.flow, self.unit = np.zeros(self.moved.shape, dtype=complex), np.zeros(len(rows), dtype=complex)
+        self.status = np.zeros(self.moved.shape, dtype=np.int8)
+
+    def _from_the_start(self) -> tuple[np.ndarray, np.ndarray]:
+        """Seconds (n,) and displacements (n, k) if the stream of the start held all the way."""
+        legs, rows = self.legs, self.rows
         flow, _ = legs.flow(rows, legs.start[rows, None], np.zeros((len(rows), 1)))
         along, across = legs.along_across(rows, flow)
         speed = along[:, 0] + np.sqrt(np.maximum(self.pace**2 - across[:, 0] ** 2, 0.0))
-        self.seconds = legs.length(rows) / np.maximum(speed, 0.2 * self.pace)
-        self.moved = flow * (self.seconds[:, None] * rule.points)[..., None]
+        seconds = legs.length(rows) / np.maximum(speed, 0.2 * self.pace)
+        return seconds, flow * seconds[:, None] * self.rule.points
+
+    def _from_level(self, before: _Level) -> tuple[np.ndarray, np.ndarray]:
+        """The same from the last round of the level before."""
+        here = np.searchsorted(before.rows, self.rows)
+        seconds = before.seconds[here]
+        return seconds, before.flow[here] @ before.rule.integrals_at(self.rule.points).T * seconds[:, None]
 
     def solve(self, found: QuickLegs) -> np.ndarray:
         """Rounds until the tracks stand still; the smooth ones are laid down in ``found``, the others returned."""
-        left, rough = np.arange(len(self.rows)), []
-        for _ in range(MOST_ROUNDS):
-            flow, status, unit, change = self._round(left)
-            still = change < self.still_m[left]
-            kept = np.flatnonzero(still)
-            if len(kept):
-                good = self._lay_down(left[kept], flow[kept], status[kept], unit[kept], found)
-                rough.append(left[kept[~good]])
-                left = left[~still]
-            if not len(left):
+        left, still = np.arange(len(self.rows)), [np.empty(0, dtype=int)]
+        for number in range(MOST_ROUNDS):
+            change = self._round(left)
+            stands = change < self.still_m[left]
+            still.append(left[stands])
+            left = left[~stands]
+            # A few that will not settle are cheaper with more points than in a crowd's rounds.
+            if len(left) <= (FEW * len(self.rows) if number >= USUAL_ROUNDS else 0):
                 break
-        return self.rows[np.concatenate([left, *rough])]
+        there = np.concatenate(still)
+        good = self._lay_down(there, found) if len(there) else np.zeros(0, dtype=bool)
+        return self.rows[np.sort(np.concatenate([left, there[~good]]))]
 
-    def _round(self, left: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray, np.ndarray]:
-        """One substitution for some rows: stream (m, k, 2), status, heading (m, 2), how far the track moved (m,)."""
+    def _round(self, left: np.ndarray) -> np.ndarray:
+        """One substitution for some rows; how far the track moved (m,)."""
         legs, rows, seconds, moved = self.legs, self.rows[left], self.seconds[left], self.moved[left]
         pace = self.pace[left]
         unit = legs.mark[rows] - moved[:, -1]
-        unit = unit / np.maximum(np.hypot(unit[:, 0], unit[:, 1]), 1e-9)[:, None]
+        unit = unit / np.maximum(np.abs(unit), 1e-9)
         tau = seconds[:, None] * self.rule.points
-        place = legs.start[rows, None] + (pace[:, None] * tau)[..., None] * unit[:, None] + moved
-        flow, status = legs.flow(rows, place, tau)
-        now = np.matmul(self.rule.running, flow) * seconds[:, None, None]
+        flow, status = legs.flow(rows, legs.start[rows, None] + (pace * unit)[:, None] * tau + moved, tau)
+        now = flow @ self.rule.running.T * seconds[:, None]
         aim = legs.mark[rows] - now[:, -1]
-        size = np.maximum(np.hypot(aim[:, 0], aim[:, 1]), 1e-9)
+        size = np.maximum(np.abs(aim), 1e-9)
         # Newton's step of the gap |mark - D| - v T, the stream at the end moving D on; a slope of nothing is no step.
-        slope = -np.sum(aim * flow[:, -1], axis=1) / size - pace
+        slope = -(aim.conj() * flow[:, -1]).real / size - pace
         later = (size - pace * seconds) / -np.minimum(slope, -0.1 * pace)
         later = np.minimum(np.maximum(later, -0.5 * seconds), 0.7 * seconds)
-        change = np.maximum(np.abs(now - moved).max(axis=(1, 2)), np.abs(later) * pace)
+        change = np.maximum(np.abs(now - moved).max(axis=1), np.abs(later) * pace)
         self.moved[left], self.seconds[left] = now, seconds + later
-        return flow, status, unit, change
+        self.flow[left], self.status[left], self.unit[left] = flow, status, unit
+        return change
 
-    def _lay_down(
-        self, which: np.ndarray, flow: np.ndarray, status: np.ndarray, unit: np.ndarray, found: QuickLegs
-    ) -> np.ndarray:
+    def _lay_down(self, which: np.ndarray, found: QuickLegs) -> np.ndarray:
         """Put the rows that are smooth and clear of every limit into ``found``; which they are (m,)."""
+        flow, status, unit = self.flow[which], self.status[which], self.unit[which]
         legs, rows, seconds, rule = self.legs, self.rows[which], self.seconds[which], self.rule
-        pace = self.pace[which, None]
-        coarse = np.einsum("k,mkc->mc", rule.every_second, flow[:, ::2]) * seconds[:, None]
-        closing = pace[:, 0] + np.sum(unit * flow[:, -1], axis=1)
-        off_m = np.abs(coarse - self.moved[which, -1]).max(axis=1)
-        along, across = legs.along_across(rows, np.matmul(rule.even_values, flow))
-        own = pace * np.sum(unit * legs.ahead(rows), axis=1)[:, None]
-        least, most = (own + along).min(axis=1), across.max(axis=1)
-        moved = np.matmul(rule.even_running, flow) * seconds[:, None, None]
+        pace = self.pace[which]
+        coarse = flow[:, ::2] @ rule.every_second * seconds
+        closing = pace + (unit.conj() * flow[:, -1]).real
+        off_m = np.abs(coarse - self.moved[which, -1])
+        along, across = legs.along_across(rows, flow @ rule.even_values.T)
+        own = pace * (unit * legs.ahead(rows).conj()).real
+        least, most = own + along.min(axis=1), across.max(axis=1)
         tau = seconds[:, None] * EVEN
-        left = legs.mark[rows, None] - moved[:, :-1]
-        gap = np.hypot(left[..., 0], left[..., 1]) - pace * tau[:, :-1]
+        moved = flow @ rule.even_running.T * seconds[:, None]
+        gap = np.abs(legs.mark[rows, None] - moved[:, :-1]) - pace[:, None] * tau[:, :-1]
         good = (off_m < self.within_s * closing) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
-        good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - pace[:, 0]) > NEAR_LIMIT_M_S)
-        place = legs.start[rows, None] + (pace * tau)[..., None] * unit[:, None] + moved
+        good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - pace) > NEAR_LIMIT_M_S)
+        place = legs.start[rows, None] + (pace * unit)[:, None] * tau + moved
         found.put(
             rows[good],
             arrive_s=(found.depart_s[rows] + seconds)[good],
             ending=ARRIVED,
-            heading_rad=np.arctan2(unit[:, 0], unit[:, 1])[good],
+            heading_rad=np.arctan2(unit.real, unit.imag)[good],
             least_ahead_m_s=least[good],
             most_across_m_s=most[good],
             extrapolated=(status == EXTRAPOLATED).any(axis=1)[good],
             t_s=(found.depart_s[rows, None] + tau)[good],
-            xy_m=place[good],
+            xy_m=np.stack([place.real, place.imag], axis=2)[good],
         )
         return good

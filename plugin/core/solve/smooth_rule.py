@@ -28,6 +28,11 @@ class SmoothRule:
     every_second: np.ndarray
     even_running: np.ndarray
     even_values: np.ndarray
+    factors: np.ndarray
+
+    def integrals_at(self, points: np.ndarray) -> np.ndarray:
+        """What turns values at the rule's points into integrals from 0 to other points (m,): (m, k)."""
+        return _integrals(self.factors, 2.0 * points - 1.0)
 
 
 @cache
@@ -44,6 +49,7 @@ def smooth_rule(intervals: int) -> SmoothRule:
         every_second=_integrals(half_factors, np.array([1.0]))[0],
         even_running=_integrals(factors, even),
         even_values=chebyshev.chebvander(even, intervals) @ factors,
+        factors=factors,
     )
 
 
