@@ -18,7 +18,6 @@ from tideleg.core.water.members import MemberWater
 from tideleg.core.water.model_stream import ModelStream
 from tideleg.core.water.ruled_area import RuledArea
 from tideleg.core.water.stream import KNOWN, StreamSample
-from tideleg.core.water.uncertain import worse_water
 
 SWIMMER = Swimmer(pace_m_s=0.6, path_factor=1.12)
 SITE = Site()
@@ -141,13 +140,6 @@ def test_a_rate_is_never_turned_round() -> None:
     found = water.at(np.array([-500.0]), np.array([0.0]), np.array([5000.0]))
     plain = field().at(-500.0, 0.0, 5000.0)
     assert 0.0 <= found.east_m_s[0] < 0.01 * plain.east_m_s
-
-
-def test_the_bad_days_water_is_a_member_at_its_measure() -> None:
-    water = MemberWater(field=field(), rate_doubts=np.ones(1), phase_doubts=np.ones(1))
-    place = (np.array([100.0]), np.array([-50.0]), np.array([3000.0]))
-    bad = worse_water(field(), later=1.0).at(*place)
-    assert water.at(*place).east_m_s == pytest.approx(bad.east_m_s)
 
 
 def test_other_streams_in_the_same_places_keep_what_each_station_sees() -> None:

@@ -16,10 +16,10 @@ from tideleg.core.water.coefficients import rates_by_coefficient
 from tideleg.core.water.day_rates import rates_by_range
 from tideleg.core.water.events import EventStream
 from tideleg.core.water.field import Station, StreamField
+from tideleg.core.water.members import MemberWater
 from tideleg.core.water.slack_offset import SlackOffsetStream
 from tideleg.core.water.stream import UNKNOWN, ConstantStream
 from tideleg.core.water.tide import TideTable
-from tideleg.core.water.uncertain import worse_water
 
 HOUR_S = 3600.0
 LONDON = ZoneInfo("Europe/London")
@@ -104,7 +104,7 @@ def test_a_year_at_the_end_of_the_calendar_is_refused_as_outside_the_model(text:
 
 
 @pytest.mark.parametrize(("later", "slack_h"), [(1.0, 12.5), (-1.0, 11.5), (0.0, 12.0)])
-def test_worse_water_is_stronger_and_turns_late_or_early(later: float, slack_h: float) -> None:
+def test_a_bad_days_water_is_stronger_and_turns_late_or_early(later: float, slack_h: float) -> None:
     turning = EventStream(
         station="S",
         times_s=HOUR_S * np.array([9.0, 12.0, 15.0]),
@@ -113,9 +113,10 @@ def test_worse_water_is_stronger_and_turns_late_or_early(later: float, slack_h: 
         ebb_set_deg=270.0,
     )
     field = StreamField(stations=(Station(name="S", x_m=0.0, y_m=0.0, stream=turning),))
-    worse = worse_water(field, later=later)
-    assert worse.at(0.0, 0.0, HOUR_S * slack_h).rate_m_s == pytest.approx(0.0, abs=1e-12)
-    before, after = worse.at(0.0, 0.0, HOUR_S * np.array([slack_h - 2.0, slack_h + 2.0])).east_m_s
+    worse = MemberWater(field=field, rate_doubts=np.ones(3), phase_doubts=np.full(3, later))
+    times = HOUR_S * np.array([slack_h - 2.0, slack_h, slack_h + 2.0])
+    before, slack, after = worse.at(np.zeros(3), np.zeros(3), times).east_m_s
+    assert slack == pytest.approx(0.0, abs=1e-12)
     assert before == pytest.approx(1.3 * np.sin(np.pi / 3.0)) and after == pytest.approx(-before)
 
 
