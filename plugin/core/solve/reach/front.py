@@ -1,0 +1,244 @@
+"""Earliest arrival over a grid in a stream that changes from place to place and with time.
+
+A front runs out from its starting cells by arrival time, a cell's width of still-water time at once, over 48 directions
+of straight pieces. All cells of such a bunch are looked at together; one that is bettered again, as happens in a strong
+stream, is looked at again. So it is E. W. Dijkstra's method (Numerische Mathematik 1 (1959) 269) in bunches (R. B. Dial,
+Communications of the ACM 12 (1969) 632), label correcting; both cited from memory.
+
+Two corrections make it exact to second order where water is open. When a cell's turn comes its arrival is reckoned anew
+with the stream at both ends of the piece that led there. And it is reckoned on straight lines from cells farther back:
+from the parent's parent, and from an anchor up to ``FAR_CELLS`` back, so that the few directions of the pieces matter
+less the finer the grid is.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+import numpy as np
+
+from ...errors import StoppedError
+from ...water.stream import EXTRAPOLATED, UNKNOWN
+from .front_stream import FrontStream
+from .open_water import OpenWater, Passage, mean_weight, spare_cells
+from .stencil import LEAST_SHARE, REACH_CELLS, directions, piece_s
+
+FAR_CELLS = 16
+MOST_VISITS = 60  # of a cell: at the sharp edges of streams two corrections might undo each other for ever
+PROGRESS_EVERY = 16
+
+
+@dataclass(frozen=True, kw_only=True, eq=False)
+class Front:
+    """Where a front came and when: flat arrays with the grid's rim.
+
+    ``after_s`` are seconds since it set out, NaN where it did not come; ``parent`` the cell before, -1 for a start and
+    where it did not come. ``unknown`` marks cells at which it met water whose stream is not known and went no
+    farther, ``extrapolated`` those at which the stream is extrapolated.
+    """
+
+    water: OpenWater
+    stream: FrontStream
+    pace_m_s: float
+    after_s: np.ndarray
+    parent: np.ndarray
+    unknown: np.ndarray
+    extrapolated: np.ndarray
+
+
+def run_front(
+    water: OpenWater,
+    stream: FrontStream,
+    pace_m_s: float,
+    starts: np.ndarray,
+    starts_s: np.ndarray,
+    horizon_s: float,
+    *,
+    progress: Callable[[float], None] | None = None,
+    is_cancelled: Callable[[], bool] = bool,
+) -> Front:
+    """Run a front from cells (n,) with their seconds (n,) until ``horizon_s``. StoppedError when stopped.
+
+    Error beside the closed forms: 0.1 % in the mean and 0.5 % at most in open water without or with a weak stream, 1 %
+    at most in one of four fifths of the pace. Past obstacles it is a cell or so later for each corner.
+    """
+    run = _Run(water, stream, pace_m_s, horizon_s)
+    run.start(starts, starts_s)
+    rounds = 0
+    while len(run.pool):
+        if is_cancelled():
+            raise StoppedError()
+        run.step()
+        rounds += 1
+        if progress is not None and rounds % PROGRESS_EVERY == 0:
+            progress(min(run.reached_s / horizon_s, 1.0))
+    return run.front()
+
+
+class _Run:
+    """The state of a running front. ``key`` is what orders it: seconds, or seconds weighed where water has weights."""
+
+    def __init__(self, water: OpenWater, stream: FrontStream, pace_m_s: float, horizon_s: float) -> None:
+        self.water, self.stream, self.pace, self.horizon_s = water, stream, pace_m_s, horizon_s
+        grid = water.grid
+        steps = directions()
+        self.jump = steps[:, 1] * grid.width + steps[:, 0]
+        self.length_m = np.hypot(*steps.T) * grid.cell_m
+        self.unit = (steps / np.hypot(*steps.T)[:, None]).T
+        always = grid.rimmed(water.dry, True)
+        self.after = np.where(always, -np.inf, horizon_s)  # what is never entered cannot be bettered
+        self.mean = None if water.weight is None else mean_weight(grid, water.weight)
+        self.key = self.after if self.mean is None else np.where(always, -np.inf, np.inf)
+        self.spare = spare_cells(grid, water.closed_at_any_time(), FAR_CELLS)
+        n = len(self.after)
+        self.place, self.width = grid.xy_of(np.arange(n)), grid.width
+        self.parent = np.full(n, -1, dtype=np.int32)
+        self.anchor = np.full(n, -1, dtype=np.int32)
+        self.vector = np.full((n, 2), np.nan)
+        self.visits = np.zeros(n, dtype=np.int8)
+        self.waits = np.zeros(n, dtype=bool)
+        self.unknown = np.zeros(n, dtype=bool)
+        self.extrapolated = np.zeros(n, dtype=bool)
+        self.pool = np.empty(0, dtype=np.intp)
+        self.bunch_s = grid.cell_m / pace_m_s
+        self.reached_s = 0.0
+
+    def start(self, cells: np.ndarray, seconds: np.ndarray) -> None:
+        """Set the front out from cells."""
+        good = np.flatnonzero((seconds < self.after[cells]) & (seconds < self.horizon_s))
+        self.after[cells[good]] = seconds[good]
+        self.key[cells[good]] = seconds[good]
+        self.pool = np.unique(cells[good])
+        self.waits[self.pool] = True
+
+    def step(self) -> None:
+        """Take the next bunch from the pool, settle its arrivals, and send it on."""
+        keys = self.key[self.pool]
+        now = keys < keys.min() + self.bunch_s
+        bunch, self.pool = self.pool[now], self.pool[~now]
+        self.waits[bunch] = False
+        bunch = bunch[self.visits[bunch] < MOST_VISITS]
+        self.visits[bunch] += 1
+        bunch = self._in_known_water(bunch)
+        if len(bunch):
+            self._settle(bunch)
+            self._send_on(bunch)
+
+    def front(self) -> Front:
+        """What has come out."""
+        came = (self.after > -np.inf) & (self.after < self.horizon_s)
+        return Front(
+            water=self.water,
+            stream=self.stream,
+            pace_m_s=self.pace,
+            after_s=np.where(came, self.after, np.nan),
+            parent=np.where(came, self.parent, -1),
+            unknown=self.unknown,
+            extrapolated=self.extrapolated & came,
+        )
+
+    def _in_known_water(self, bunch: np.ndarray) -> np.ndarray:
+        """The cells of the bunch whose stream is known at their time; the others are never passed."""
+        vector, status = self.stream.at(self.place[bunch], self.after[bunch])
+        known = (status != UNKNOWN) & np.isfinite(vector).all(axis=1)
+        self.vector[bunch] = vector
+        self.extrapolated[bunch] = status == EXTRAPOLATED
+        if known.all():
+            return bunch
+        lost = bunch[~known]
+        self.unknown[lost] = True
+        self.after[lost] = self.key[lost] = -np.inf
+        return bunch[known]
+
+    def _settle(self, bunch: np.ndarray) -> None:
+        """Reckon the arrivals anew: with the stream at both ends, and on straight lines from farther back."""
+        child = bunch[self.parent[bunch] >= 0]
+        parent = self.parent[child]
+        has_before = (self.parent[parent] >= 0) & (self.spare[child] >= 2 * REACH_CELLS)
+        before, anchor = np.where(has_before, self.parent[parent], parent), self._anchors(parent, child)
+        middle = (anchor // self.width + child // self.width) // 2 * self.width
+        middle += (anchor % self.width + child % self.width) // 2
+        here, there = self.vector[child], self.vector[parent]
+        mean = np.stack(
+            [
+                (there + here) / 2.0,
+                (self.vector[before] + 2.0 * there + here) / 4.0,
+                (self.vector[anchor] + 4.0 * self.vector[middle] + here) / 6.0,
+            ]
+        )
+        start = np.stack([parent, before, anchor])
+        after = self.after[start] + piece_s(self.place[child] - self.place[start], mean, self.pace)
+        after[1, ~has_before] = np.inf
+        after[2, anchor == parent] = np.inf
+        best = after.min(axis=0)
+        if self.mean is not None:
+            self.key[child] += best - self.after[child]
+        self.after[child] = best
+
+    def _anchors(self, parent: np.ndarray, child: np.ndarray) -> np.ndarray:
+        """The cell from which each child (n,) is reached in a straight line: its parent's anchor, or the parent itself
+        where that is too far off or not in the clear."""
+        anchor = self.anchor[parent]
+        rows, columns = np.divmod(np.stack([anchor, child]), self.width)
+        apart = np.maximum(np.abs(rows[0] - rows[1]), np.abs(columns[0] - columns[1]))
+        # Within the square round a cell that holds nothing dry; two squares that meet hold the line between them.
+        good = (anchor >= 0) & (apart <= FAR_CELLS) & (apart <= self.spare[anchor] + self.spare[child])
+        anchor = np.where(good, anchor, parent)
+        self.anchor[child] = anchor
+        return anchor
+
+    def _send_on(self, bunch: np.ndarray) -> None:
+        """Better the cells around by the straight pieces from the bunch."""
+        after = self.after[bunch]
+        bunch = bunch[after < self.horizon_s]
+        if not len(bunch):
+            return
+        after, key = self.after[bunch], self.key[bunch]
+        self.reached_s = max(self.reached_s, float(after.min()))
+        seconds = self._seconds(self.vector[bunch])
+        cost = key[:, None] + (seconds if self.mean is None else seconds * self.mean[bunch])
+        target = bunch[:, None] + self.jump
+        better = cost < self.key[target]
+        self._bar(bunch, better, after)
+        found = np.flatnonzero(better)
+        start, way = np.divmod(found, len(self.jump))
+        arrive = cost.ravel()[found] if self.mean is None else after[start] + seconds.ravel()[found]
+        self._take(bunch[start], target.ravel()[found], cost.ravel()[found], arrive)
+
+    def _seconds(self, vector: np.ndarray) -> np.ndarray:
+        """Seconds (m, k) for a piece in every direction, in each cell's stream (m, 2)."""
+        square = np.einsum("ij,ij->i", vector, vector)[:, None]
+        ahead = vector @ self.unit
+        speed = ahead**2
+        speed += self.pace**2 - square
+        with np.errstate(invalid="ignore"):
+            np.sqrt(speed, out=speed)
+        speed += ahead
+        if square.max() >= (1.0 - LEAST_SHARE) * self.pace**2:
+            speed[~(speed > LEAST_SHARE * self.pace)] = 1e-12  # cannot be made good: so late that nobody takes it
+        return np.divide(self.length_m, speed, out=speed)
+
+    def _bar(self, bunch: np.ndarray, better: np.ndarray, after: np.ndarray) -> None:
+        """Take out what leads into or over what is dry, or closed about the time of the piece."""
+        span = self.stream.plan_s(np.array([after.min(), after.max() + self.bunch_s]))
+        passage: Passage = self.water.passage(float(span.min()), float(span.max()))
+        near = np.flatnonzero(passage.near[bunch])
+        if len(near):
+            better[near] &= passage.free[bunch[near]]
+
+    def _take(self, start: np.ndarray, target: np.ndarray, cost: np.ndarray, arrive: np.ndarray) -> None:
+        """Lay down the best of what is offered to each cell."""
+        if self.mean is not None:
+            kept = arrive < self.horizon_s
+            start, target, cost, arrive = start[kept], target[kept], cost[kept], arrive[kept]
+        # Of several values laid on one cell the last one stays.
+        order = np.argsort(-cost)
+        target, cost = target[order], cost[order]
+        self.key[target] = cost
+        if self.mean is not None:
+            self.after[target] = arrive[order]
+        self.parent[target] = start[order]
+        fresh = np.unique(target[~self.waits[target]])
+        self.waits[fresh] = True
+        self.pool = np.concatenate([self.pool, fresh])
