@@ -16,11 +16,11 @@ from reach_waters import front_from, open_water, seconds_at
 UNIT_M, PACE_M_S, UNIT_S = 500.0, 0.5, 1000.0
 SHEAR_BOX, VORTEX_BOX = (-2.0, -3.0, 7.0, 3.0), (-3.5, -3.5, 3.5, 3.5)
 # A. E. Bryson and Y.-C. Ho, Applied Optimal Control, 2.7, example: a linear shear u = -y, V = 1, to the origin; exact
-# T = tan(theta_f) - tan(theta_0) with headings of 105 and 240 degrees. J. T. Betts, Practical Methods for Optimal Control
-# and Estimation Using Nonlinear Programming, 3rd ed., example 10.148, has the other start.
+# T = tan(theta_f) - tan(theta_0) with headings of 105 and 240 degrees. J. T. Betts, Practical Methods for Optimal
+# Control and Estimation Using Nonlinear Programming, 3rd ed., example 10.148, has the other start.
 BRYSON_START, BRYSON_T = 3.6586576 - 1.8637033j, 5.4641016
 BETTS_START, BETTS_T = 3.5 - 1.8j, 5.26493205
-# Bryson and Ho, p. 77, problem 1: a Gaussian vortex. The time printed there is of a local optimum; the global one is of a
+# Bryson and Ho, p. 77, problem 1: a Gaussian vortex. The time printed there is a local optimum; the global one is of a
 # fan of 72 000 headings (shared checks of this project), met again below.
 VORTEX_START, VORTEX_END, VORTEX_T, LOCAL_T = -2.0 + 0j, 0.5 - 1.6j, 3.519740, 3.682008
 

@@ -1,8 +1,8 @@
 """Earliest arrival over a grid in a stream that changes from place to place and with time.
 
-A front runs out from its starting cells by arrival time, a cell's width of still-water time at once, over 48 directions
-of straight pieces. All cells of such a bunch are looked at together; one that is bettered again, as happens in a strong
-stream, is looked at again. So it is E. W. Dijkstra's method (Numerische Mathematik 1 (1959) 269) in bunches (R. B. Dial,
+A front runs out from its starting cells by arrival time, a cell's width of still-water time at once, over 48 ways of
+straight pieces. All cells of such a bunch are looked at together; one that is bettered again, as happens in a strong
+stream, is looked at again: E. W. Dijkstra's method (Numerische Mathematik 1 (1959) 269) in bunches (R. B. Dial,
 Communications of the ACM 12 (1969) 632), label correcting; both cited from memory.
 
 Two corrections make it exact to second order where water is open. When a cell's turn comes its arrival is reckoned anew

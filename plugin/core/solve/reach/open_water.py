@@ -124,7 +124,7 @@ def _mark_edges(mask: np.ndarray, grid: ReachGrid, edges: np.ndarray) -> None:
 
 @dataclass(frozen=True, kw_only=True)
 class TimedArea:
-    """Cells (rows, columns) that are closed at some times: ``closed`` (n_steps,) says in which steps of the time asked."""
+    """Cells (rows, columns) that are closed at some times: ``closed`` (n_steps,) tells the steps of time."""
 
     mask: np.ndarray
     closed: np.ndarray

@@ -1,8 +1,8 @@
 """Straight pieces between the cells of a grid: their directions, the cells they pass, and the time they take.
 
 In a stream w that does not change on the way, a swimmer who makes V through the water and steers so that the track is
-the straight line along the unit vector u makes good g = w.u + sqrt(V^2 - (w x u)^2) over the ground. The time d / g is the
-T = (-d.w + sqrt((d.w)^2 + (V^2 - w^2) d^2)) / (V^2 - w^2) of E. Zermelo, Zeitschrift fuer angewandte Mathematik und
+the straight line along the unit vector u makes good g = w.u + sqrt(V^2 - (w x u)^2) over the ground. The time d / g is
+the T = (-d.w + sqrt((d.w)^2 + (V^2 - w^2) d^2)) / (V^2 - w^2) of E. Zermelo, Zeitschrift fuer angewandte Mathematik und
 Mechanik 11 (1931) 114, for a uniform stream (cited from memory), and holds where w >= V too, inside the cone of
 directions that can be made good at all.
 """
