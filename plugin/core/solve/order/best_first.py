@@ -2,9 +2,10 @@
 
 Worked backward, the earliest end of the swim is known for every set of marks still to visit, every place and every time
 of the table (M. Held and R. M. Karp, A dynamic programming approach to sequencing problems, J. SIAM 10 (1962) 196,
-cited from memory, with times in the place of costs). It is then the exact rest of every order begun, so the orders of
-all departures together come out best first, each as soon as it is complete, and what is over the swimmer's range, hours
-or the daylight is left out on the way.
+cited from memory, with times in the place of costs). It is then the rest of every order begun, so the orders of all
+departures together come out best first, each as soon as it is complete, and what is over the swimmer's range, hours or
+the daylight is left out on the way. Between a row of the table at which a leg is available and one at which it is not,
+the best is hoped for: no order that can be swum comes out later than it takes, and whoever asks swims it to be sure.
 """
 
 from __future__ import annotations
@@ -15,11 +16,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from .leg_times import WORTH_WAITING_S, LegTable, LegTimes
+from .between_rows import least_between, leaving, way_at
+from .leg_times import LegTable, LegTimes
 from .request import OrderRequest
 
 MOST_LOOKED_AT = 60_000
-SURE_S = 1.0  # waited longer, lest the swim really swum comes a moment before the stream lets it
+TOO_MANY = "Not every order was looked at, so there may be a better one: take fewer marks, departures or alternatives."
+NEARLY_S = 30.0  # over the time to be home: beside a row at which a leg is not available the table is as rough as that
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -83,7 +86,10 @@ class EarliestEnds:
         """The earliest end from a place at a time, the time itself at an exit."""
         if place >= self.order.first_exit:
             return t_s
-        return between(self.ends[left, place], *self.table.row_of(t_s))
+        ends, (row, share) = self.ends[left, place], self.table.row_of(t_s)
+        if not 0 <= row < len(ends) - (share > 0.0):
+            return np.inf
+        return float(least_between(ends[row], ends[min(row + 1, len(ends) - 1)], share, self.table.step_s))
 
 
 class _Onward:
@@ -92,8 +98,8 @@ class _Onward:
     def __init__(self, table: LegTable, leg: LegTimes) -> None:
         self.leg = leg
         n = len(table.times_s)
-        step = table.times_s[1] - table.times_s[0]
-        place = np.where(np.isfinite(leg.waited_s), (leg.waited_s - table.times_s[0]) / step, -1.0)
+        self.step_s = table.step_s
+        place = np.where(np.isfinite(leg.hoped_s), (leg.hoped_s - table.times_s[0]) / self.step_s, -1.0)
         self.row = np.floor(place).astype(int)
         self.share = place - self.row
         self.inside = (place >= 0.0) & (self.row < n - 1)
@@ -102,33 +108,9 @@ class _Onward:
     def ends(self, after: np.ndarray | None) -> np.ndarray:
         """The end of the swim (n,) leaving at each time; ``after`` are the ends from the place reached."""
         if after is None:
-            return self.leg.waited_s
-        first, second = after[self.row], after[self.row + 1]
-        with np.errstate(invalid="ignore"):
-            ends = first + (second - first) * self.share
-        return np.where(self.inside & np.isfinite(first) & np.isfinite(second), ends, np.inf)
-
-
-def between(values: np.ndarray, row: int, share: float) -> float:
-    """A value at a fractional row; infinite outside the table and beside what is infinite."""
-    if not 0 <= row < len(values) - (share > 0.0):
-        return np.inf
-    if share == 0.0 or np.isinf(values[row]):
-        return float(values[row])
-    return float(values[row] + (values[row + 1] - values[row]) * share)
-
-
-def left_at(table: LegTable, leg: LegTimes, t_s: float, waits: bool) -> tuple[float, float]:
-    """When a leg is best left from a time on, and when the stay at its end is then over (infinite for never)."""
-    row, share = table.row_of(t_s)
-    at_once = between(leg.end_s, row, share)
-    following = row + 1 if share > 0.0 else row
-    if not waits or not 0 <= following < len(table.times_s):
-        return t_s, at_once
-    waited = float(leg.waited_s[following])
-    if at_once <= waited + WORTH_WAITING_S:
-        return t_s, at_once
-    return float(table.times_s[leg.leave_row[following]]) + SURE_S, waited + SURE_S
+            return self.leg.hoped_s
+        ends = least_between(after[self.row], after[self.row + 1], self.share, self.step_s)
+        return np.where(self.inside, ends, np.inf)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -145,18 +127,28 @@ class _Begun:
 
 
 def best_orders(
-    order: OrderRequest, ends: EarliestEnds, latest_s: np.ndarray, check: Callable[[float], None]
+    order: OrderRequest,
+    ends: EarliestEnds,
+    latest_s: np.ndarray,
+    check: Callable[[float], None],
+    warnings: list[str],
 ) -> Iterator[OrderFound]:
     """Complete orders of all departures, the quickest first and the earliest of equals; ``latest_s`` (n,) is when each
-    departure must be home at the latest, -infinite where it may not start."""
+    departure must be home at the latest, -infinite where it may not start.
+
+    ``warnings`` is told where there are too many to look at all.
+    """
     queue: list[tuple] = []
     for number, depart_s in enumerate(order.depart_s.tolist()):
         end_s = ends.end_at(ends.everything, 0, depart_s)
-        if end_s <= latest_s[number]:
+        if end_s <= latest_s[number] + NEARLY_S:
             begun = _Begun(departure=number, numbers=(0,), left=ends.everything, now_s=depart_s)
             heapq.heappush(queue, _keyed(begun, end_s - depart_s, depart_s))
     looked_at = 0
-    while queue and looked_at < MOST_LOOKED_AT:
+    while queue:
+        if looked_at == MOST_LOOKED_AT:
+            warnings.append(TOO_MANY)
+            return
         begun = heapq.heappop(queue)[-1]
         depart_s = float(order.depart_s[begun.departure])
         if begun.numbers[-1] >= order.first_exit:
@@ -166,7 +158,7 @@ def best_orders(
         if looked_at % 20 == 0:
             check(looked_at / MOST_LOOKED_AT)
         for onward, end_s in _steps(order, ends, begun):
-            if end_s <= latest_s[begun.departure]:
+            if end_s <= latest_s[begun.departure] + NEARLY_S:
                 heapq.heappush(queue, _keyed(onward, end_s - depart_s, depart_s))
 
 
@@ -189,11 +181,13 @@ def _steps(order: OrderRequest, ends: EarliestEnds, begun: _Begun) -> Iterator[t
     """An order begun with each place that may come next, within the swimmer's range, and the end it can then have."""
     here = begun.numbers[-1]
     for place, left in ends.next_places(begun.left):
-        for leg in ends.table.legs[here, place]:
-            leave_s, now_s = left_at(ends.table, leg, begun.now_s, waits=here != 0)
-            if not np.isfinite(now_s):
-                continue
-            way = int(leg.way[ends.table.row_of(leave_s)[0]])
+        options = (
+            (leg, *times)
+            for leg in ends.table.legs[here, place]
+            for times in leaving(ends.table, leg, begun.now_s, here != 0)
+        )
+        for leg, leave_s, now_s in options:
+            way = way_at(ends.table, leg, leave_s)
             length_m = begun.length_m + float(leg.length_m[way])
             if length_m + ends.length(left, place) > order.swim.swimmer.range_m:
                 continue

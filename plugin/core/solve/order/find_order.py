@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections import defaultdict
 from collections.abc import Callable, Iterator
-from itertools import chain
+from itertools import islice
 
 import numpy as np
 
@@ -22,10 +21,8 @@ TABLE_STEP_S = 150.0
 MOST_ROWS = 1500
 MOST_ROWS_BY_DEPARTURES = 4000  # where departures lie closer than the table would need
 LONGEST_SPAN_S = 31 * 86400.0
-MORE_ORDERS = 4  # looked at beyond those asked for: what the table ranks close together may change places
-NEAR_S = 60.0
-DEPARTURES_EACH = 5
-MOST_ROUNDS = 4
+AT_ONCE = 16  # orders swum again before one looks whether that is enough
+TABLE_ERROR_S = 5.0  # beside a time at which a leg is not available; elsewhere a tenth of that
 
 
 def find_orders(
@@ -37,8 +34,10 @@ def find_orders(
 ) -> OrdersFound:
     """The best orders, each at its best departure, by the time from the entry to the exit.
 
-    Exact for the tabulated legs; what the table ranks best is swum again as planswim does and ranked by that. Raises
-    StoppedError when stopped, SwimPlanError where the span is too long.
+    Each order is swum as planswim does before it is told, in the order in which the table of legs hopes for the least
+    time, until no hope is left for a better one. Error: a time in which a leg can be begun that is shorter than the
+    step of the table may be missed, and longer stays end at its rows. Raises StoppedError when stopped, SwimPlanError
+    where the span is too long.
     """
 
     def part(low: float, high: float) -> Callable[[float], None]:
@@ -48,7 +47,8 @@ def find_orders(
     ways = ways_between(order, float(times_s[-1]), part(0.0, 0.2))
     table = LegTimer(order, ways, times_s).table(part(0.2, 0.75))
     ends = EarliestEnds(order, table, part(0.75, 0.9))
-    found = best_orders(order, ends, latest_homes_s(order), part(0.9, 0.95))
+    warnings = [*order.swim.warnings, *_doubts(order, ways)]
+    found = best_orders(order, ends, latest_homes_s(order), part(0.9, 0.95), warnings)
     swum = _best_swum(order, ways, found, alternatives, is_cancelled)
     stopped_by: dict[str, int] = {}
     if not any(one.feasible for one in swum):
@@ -67,7 +67,7 @@ def find_orders(
         swimmer=order.swim.swimmer.name,
         zone=clock.zone_name,
         stopped_by=stopped_by,
-        warnings=tuple([*order.swim.warnings, *_doubts(order, ways)]),
+        warnings=tuple(warnings),
     )
 
 
@@ -110,31 +110,26 @@ def _best_swum(
     alternatives: int,
     is_cancelled: Callable[[], bool],
 ) -> list[OrderSwum]:
-    """Orders as swum, each at its best departure: feasible ones first, the quickest first, the earliest of equals."""
+    """Orders as swum, each at its best departure: feasible ones first, the quickest first, the earliest of equals.
+
+    What the table hopes of an order is no more than it takes, so one may stop when the next hope is beyond the last of
+    those asked for.
+    """
     best: dict[tuple[int, ...], OrderSwum] = {}
-    for _ in range(MOST_ROUNDS):
-        batch, found = _next_best(found, alternatives + MORE_ORDERS)
-        for one in swim_again(order, ways, batch, is_cancelled):
+    while batch := list(islice(found, AT_ONCE)):
+        fresh = [one for one in batch if one.total_s < _feasible_s(best.get(one.numbers)) + TABLE_ERROR_S]
+        for one in swim_again(order, ways, fresh, is_cancelled):
             if one.numbers not in best or _rank(one) < _rank(best[one.numbers]):
                 best[one.numbers] = one
-        if not batch or sum(one.feasible for one in best.values()) >= alternatives:
+        totals = sorted(_feasible_s(one) for one in best.values())
+        if len(totals) >= alternatives and batch[-1].total_s > totals[alternatives - 1] + TABLE_ERROR_S:
             break
     return sorted(best.values(), key=_rank)
 
 
-def _next_best(found: Iterator[OrderFound], orders: int) -> tuple[list[OrderFound], Iterator[OrderFound]]:
-    """The best departures of the next best orders, down to the last of them that is about as quick, and the rest."""
-    batch: dict[tuple[int, ...], list[OrderFound]] = defaultdict(list)
-    until_s = np.inf
-    for one in found:
-        if one.total_s > until_s:
-            found = chain([one], found)
-            break
-        if len(batch[one.numbers]) < DEPARTURES_EACH:
-            batch[one.numbers].append(one)
-        if len(batch) == orders and np.isinf(until_s):
-            until_s = one.total_s + NEAR_S
-    return [one for several in batch.values() for one in several], found
+def _feasible_s(one: OrderSwum | None) -> float:
+    """Seconds that an order takes, infinite where it is not feasible or not swum yet."""
+    return one.total_s if one is not None and one.feasible else np.inf
 
 
 def _rank(one: OrderSwum) -> tuple:

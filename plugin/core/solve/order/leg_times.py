@@ -2,7 +2,7 @@
 
 Leaving later may get one there earlier where the stream turns, so staying longer at a mark is allowed, as long as the
 mark is neither too deep, too shoal nor closed. A leg's function is tabulated at even times; between two of them it is
-straight, and it is not available unless it is so at both.
+straight.
 """
 
 from __future__ import annotations
@@ -22,7 +22,7 @@ from ..windows.own_limits import OwnLimits
 from .request import OrderRequest, Ways
 
 ROWS_AT_ONCE = 512  # a twentieth of a second
-WORTH_WAITING_S = 1.0
+MOST_SLOPE = 2.0  # of arrivals over departures where a leg becomes available
 WITHIN_S = 0.3  # of a leg in the table; what it ranks best is swum again
 
 
@@ -30,13 +30,15 @@ WITHIN_S = 0.3  # of a leg in the table; what it ranks best is swum again
 class LegTimes:
     """One leg over the times of a table (n,), for stays that end in one fit span of the place at its end.
 
-    ``end_s`` (n,) is when the stay is over leaving at once, ``waited_s`` (n,) the same leaving at the best time from
-    then on, both infinite where there is none; ``leave_row`` (n,) is the row of that best time, ``way`` (n,) the number
-    of the way taken, ``length_m`` (n_ways,) their lengths.
+    ``end_s`` (n,) is when the stay is over leaving at once, ``waited_s`` (n,) the same leaving at the best row from
+    then on, both infinite where there is none; ``hoped_s`` (n,) the least it can be leaving at any time from then on.
+    ``leave_row`` (n,) is the row of ``waited_s``, ``way`` (n,) the number of the way taken; ``length_m`` (n_ways,) are
+    the ways' lengths.
     """
 
     end_s: np.ndarray
     waited_s: np.ndarray
+    hoped_s: np.ndarray
     leave_row: np.ndarray
     way: np.ndarray
     length_m: np.ndarray
@@ -53,10 +55,14 @@ class LegTable:
     legs: dict[tuple[int, int], tuple[LegTimes, ...]]
     shortest_m: dict[tuple[int, int], float]
 
+    @property
+    def step_s(self) -> float:
+        """Seconds from row to row."""
+        return float(self.times_s[1] - self.times_s[0])
+
     def row_of(self, t_s: float) -> tuple[int, float]:
         """The row at or before a time, and the share of the step beyond it."""
-        step = self.times_s[1] - self.times_s[0]
-        place = (t_s - self.times_s[0]) / step
+        place = (t_s - self.times_s[0]) / self.step_s
         row = int(np.floor(place + 1e-9))
         share = place - row
         return row, share if share > 1e-6 else 0.0
@@ -95,12 +101,16 @@ class LegTimer:
         end_s = ends[best, np.arange(len(best))]
         spans = self._span_at(end, end_s)
         lengths = np.array([length_m(way) for way in ways])
-        return tuple(
-            LegTimes(end_s=here, waited_s=waited, leave_row=leave, way=best, length_m=lengths)
-            for span in np.unique(spans[np.isfinite(end_s)])
-            for here in [np.where(spans == span, end_s, np.inf)]
-            for waited, leave in [_after_waiting(here, self.fit[start] if start else None)]
-        )
+        found = []
+        for span in np.unique(spans[np.isfinite(end_s)]):
+            here = np.where(spans == span, end_s, np.inf)
+            fit = self.fit[start] if start else None
+            waited, leave = _after_waiting(here, fit)
+            hoped, _ = _after_waiting(_hoped(here, self.times_s[1] - self.times_s[0]), fit)
+            found.append(
+                LegTimes(end_s=here, waited_s=waited, hoped_s=hoped, leave_row=leave, way=best, length_m=lengths)
+            )
+        return tuple(found)
 
     def _stay_ends(self, pair: tuple[int, int], way: np.ndarray, leave_s: np.ndarray) -> np.ndarray:
         """When the stay at the end is over, infinite where the leg or the stay cannot be."""
@@ -144,6 +154,14 @@ class LegTimer:
         row = np.clip(np.floor(place).astype(int), 0, len(self.times_s) - 2)
         span = np.where(self.fit[number][row] >= 0, self.fit[number][row], self.fit[number][row + 1])
         return np.where(place < 0.0, -1, span)
+
+
+def _hoped(end_s: np.ndarray, step_s: float) -> np.ndarray:
+    """The ends, and at a row before one that is available what can be hoped for: that it becomes so right after it."""
+    hopes = end_s.copy()
+    opens = np.flatnonzero(np.isinf(end_s[:-1]) & np.isfinite(end_s[1:]))
+    hopes[opens] = end_s[opens + 1] - MOST_SLOPE * step_s
+    return hopes
 
 
 def _after_waiting(end_s: np.ndarray, spans: np.ndarray | None) -> tuple[np.ndarray, np.ndarray]:
