@@ -8,24 +8,14 @@ from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
     QgsProcessing,
-    QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputNumber,
-    QgsProcessingParameterDefinition,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
-    QgsProcessingParameterString,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.errors import SwimPlanError
 from ..version import tideleg_version
-from .refusals import refusals
-from .whole_outputs import WholeOutputs, file_of_sink
+from .plan_algorithm import PlanAlgorithm
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -36,12 +26,11 @@ if TYPE_CHECKING:
 TABLE = QgsProcessing.SourceType.TypeVector
 
 
-class DepartureWindows(QgsProcessingAlgorithm):
-    """Swims a route at every departure of a span; the request is built on the main thread, where layers may be read."""
+class DepartureWindows(PlanAlgorithm):
+    """Swims a route at every departure of a span."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._refusal = ""
         self._request: SwimRequest | None = None
         self._found: WindowsFound | None = None
         self._swum: DeparturesSwum | None = None
@@ -69,42 +58,18 @@ class DepartureWindows(QgsProcessingAlgorithm):
             "reserve: the turn-back times do."
         )
 
-    def createInstance(self) -> DepartureWindows:
-        return DepartureWindows()
-
     def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
-        self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg"))
-        self.addParameter(QgsProcessingParameterString("ROUTE", self._tr("Name of the route"), optional=True))
-        self.addParameter(QgsProcessingParameterString("FROM", self._tr("From (date, or date and time)")))
-        self.addParameter(QgsProcessingParameterString("TO", self._tr("To (date, or date and time)")))
-        double = QgsProcessingParameterNumber.Type.Double
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "STEP", self._tr("A departure every (min)"), double, 10, minValue=1, maxValue=360
-            )
-        )
-        self.addParameter(QgsProcessingParameterString("SWIMMER", self._tr("Name of the swimmer"), optional=True))
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "PACE", self._tr("Pace through the water (m/s)"), double, None, True, minValue=0.1, maxValue=2.5
-            )
-        )
-        for name, label, most in (
-            ("WEAK_KN", self._tr("Weak stream: at most (kn)"), 20),
-            ("WEAK_FOR", self._tr("Weak stream: for (min)"), 720),
-        ):
-            number = QgsProcessingParameterNumber(name, label, double, None, True, minValue=0, maxValue=most)
-            number.setFlags(number.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
-            self.addParameter(number)
-        self.addParameter(QgsProcessingParameterFeatureSink("WINDOWS", self._tr("Windows"), TABLE, optional=True))
-        self.addParameter(
-            QgsProcessingParameterFeatureSink(
-                "DEPARTURES", self._tr("All departures"), TABLE, optional=True, createByDefault=False
-            )
-        )
-        self.addParameter(
-            QgsProcessingParameterFileDestination("REPORT", self._tr("Report"), "JSON (*.json)", optional=True)
-        )
+        self.add_plan()
+        self.add_text("ROUTE", self._tr("Name of the route"), optional=True)
+        self.add_text("FROM", self._tr("From (date, or date and time)"))
+        self.add_text("TO", self._tr("To (date, or date and time)"))
+        self.add_number("STEP", self._tr("A departure every (min)"), 10, 1, 360)
+        self.add_swimmer()
+        self.add_number("WEAK_KN", self._tr("Weak stream: at most (kn)"), None, 0, 20, advanced=True)
+        self.add_number("WEAK_FOR", self._tr("Weak stream: for (min)"), None, 0, 720, advanced=True)
+        self.add_sink("WINDOWS", self._tr("Windows"), TABLE)
+        self.add_sink("DEPARTURES", self._tr("All departures"), TABLE, by_default=False)
+        self.add_report()
         self.addParameter(
             QgsProcessingParameterFileDestination(
                 "PICTURE",
@@ -121,85 +86,42 @@ class DepartureWindows(QgsProcessingAlgorithm):
             return False, self._tr("A weak stream needs both its rate and for how many minutes.")
         return super().checkParameterValues(parameters, context)
 
-    def prepareAlgorithm(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> bool:
-        from ..layers_in.swim_in import SwimAsked, request_from
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        from ..layers_in.swim_in import request_from
 
-        given = parameters.get("PACE") is not None
-        try:
-            asked = SwimAsked(
-                route=self.parameterAsString(parameters, "ROUTE", context).strip(),
-                depart=self.parameterAsString(parameters, "FROM", context),
-                until=self.parameterAsString(parameters, "TO", context),
-                swimmer=self.parameterAsString(parameters, "SWIMMER", context).strip(),
-                pace_m_s=self.parameterAsDouble(parameters, "PACE", context) if given else None,
-            )
-            self._request = request_from(self.parameterAsFile(parameters, "PLAN", context), {}, asked)
-        except SwimPlanError as error:
-            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
-            self._refusal = str(error)
-        return True
+        asked = self.swim_asked(parameters, context, depart="FROM", until="TO")
+        self._request = request_from(self.plan(parameters, context), {}, asked)
 
-    def processAlgorithm(
+    def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
         from ..core.solve.windows.find_windows import find_windows
-        from ..layers_out.window_layers import window_sentences
+        from ..layers_out.window_layers import DEPARTURES, WINDOWS, Departures, window_sentences
 
-        if self._refusal:
-            raise QgsProcessingException(self._refusal)
-        weak = {name: self._number(parameters, name, context) for name in ("WEAK_KN", "WEAK_FOR")}
-        with refusals():
-            self._found, self._swum = find_windows(
-                self._request,
-                self._request.clock.start,
-                self._request.clock.end,
-                self.parameterAsDouble(parameters, "STEP", context),
-                weak_kn=weak["WEAK_KN"],
-                weak_for_min=weak["WEAK_FOR"],
-                progress=lambda share: feedback.setProgress(95.0 * share),
-                is_cancelled=feedback.isCanceled,
-            )
-        for warning in self._found.warnings:
-            feedback.pushWarning(warning)
-        for sentence in window_sentences(self._found):
-            feedback.pushInfo(sentence)
-        with refusals():
-            return {"COUNT": len(self._found.windows), **self._write(parameters, context)}
-
-    def _number(self, parameters: dict[str, Any], name: str, context: QgsProcessingContext) -> float | None:
-        return None if parameters.get(name) is None else self.parameterAsDouble(parameters, name, context)
-
-    def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
-        from ..cards.whole_files import write_whole
-        from ..layers_out.window_layers import DEPARTURES, WINDOWS, Departures
-        from .sinks import write_sinks
-
+        clock = self._request.clock
+        self._found, self._swum = find_windows(
+            self._request,
+            clock.start,
+            clock.end,
+            self.parameterAsDouble(parameters, "STEP", context),
+            weak_kn=self.number(parameters, "WEAK_KN", context),
+            weak_for_min=self.number(parameters, "WEAK_FOR", context),
+            progress=lambda share: feedback.setProgress(95.0 * share),
+            is_cancelled=feedback.isCanceled,
+        )
+        self.tell(feedback, self._found.warnings, window_sentences(self._found))
         sinks = [(WINDOWS, self._found), (DEPARTURES, Departures(request=self._request, swum=self._swum))]
-        files = {name: self.parameterAsFileOutput(parameters, name, context) for name in ("REPORT", "PICTURE")}
-        written = [*files.values(), *(file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks)]
-        outputs = WholeOutputs(written, read=[self.parameterAsFile(parameters, "PLAN", context)])
-        try:
-            layers = write_sinks(self, sinks, parameters, context)
-            write_whole({path: self._writer(name) for name, path in files.items() if path})
-        except BaseException:
-            outputs.undo()
-            raise
-        return {**{name: path for name, path in files.items() if path}, **layers}
+        files = {"REPORT": self._report_writer, "PICTURE": self._picture_writer}
+        return {"COUNT": len(self._found.windows), **self.write(parameters, context, sinks, files)}
 
-    def _writer(self, name: str) -> Callable[[Path], None]:
-        """What writes one of the files."""
-        if name == "REPORT":
-            from ..cards.whole_files import json_writer
-            from ..core.results.windows import windows_dict
+    def _report_writer(self) -> Callable[[Path], None]:
+        from ..cards.whole_files import json_writer
+        from ..core.results.windows import windows_dict
 
-            return json_writer(windows_dict(self._found, version=tideleg_version()))
+        return json_writer(windows_dict(self._found, version=tideleg_version()))
+
+    def _picture_writer(self) -> Callable[[Path], None]:
         from ..cards.day_export import picture_writer
         from ..core.solve.windows.day_strips import day_strips
 
         return picture_writer(lambda: day_strips(self._request, self._found, self._swum))
-
-    @staticmethod
-    def _tr(text: str) -> str:
-        return QCoreApplication.translate("Tideleg", text)

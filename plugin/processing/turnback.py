@@ -4,42 +4,24 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from qgis.core import (
-    QgsProcessing,
-    QgsProcessingAlgorithm,
-    QgsProcessingContext,
-    QgsProcessingException,
-    QgsProcessingFeedback,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
-    QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
-    QgsProcessingParameterString,
-)
-from qgis.PyQt.QtCore import QCoreApplication
+from qgis.core import QgsProcessing, QgsProcessingContext, QgsProcessingFeedback
 
-from ..core.errors import SwimPlanError
 from ..version import tideleg_version
-from .refusals import refusals
-from .whole_outputs import WholeOutputs, file_of_sink
+from .plan_algorithm import PlanAlgorithm
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
-    from ..core.results.turn_back import TurnBack
     from ..core.solve.request import SwimRequest
 
 POINT = QgsProcessing.SourceType.TypeVectorPoint
 
 
-class TurnBackTimes(QgsProcessingAlgorithm):
-    """Plans the swim and its turn back; the request is built on the main thread, where layers may be read."""
+class TurnBackTimes(PlanAlgorithm):
+    """Plans the swim and its turn back."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._refusal = ""
         self._request: SwimRequest | None = None
-        self._found: TurnBack | None = None
-        self._alone: dict[str, TurnBack] = {}
 
     def name(self) -> str:
         return "turnback"
@@ -66,92 +48,39 @@ class TurnBackTimes(QgsProcessingAlgorithm):
             "A prediction: minutes late can cost hours where the stream turns. Feasible is not safe; never dive alone."
         )
 
-    def createInstance(self) -> TurnBackTimes:
-        return TurnBackTimes()
-
     def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
-        double = QgsProcessingParameterNumber.Type.Double
-        self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg"))
-        self.addParameter(QgsProcessingParameterString("ROUTE", self._tr("Name of the route"), optional=True))
-        self.addParameter(QgsProcessingParameterString("DEPART", self._tr("Departure (date and time)")))
-        self.addParameter(QgsProcessingParameterString("SWIMMER", self._tr("Name of the swimmer"), optional=True))
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "PACE", self._tr("Pace through the water (m/s)"), double, None, True, minValue=0.1, maxValue=2.5
-            )
-        )
-        for name, label in (
-            ("WAYS", self._tr("Ways home")),
-            ("BANDS", self._tr("Bands of leaving times")),
-            ("NO_RETURN", self._tr("Points of no return")),
-        ):
-            self.addParameter(QgsProcessingParameterFeatureSink(name, label, POINT, optional=True))
-        self.addParameter(
-            QgsProcessingParameterFileDestination("REPORT", self._tr("Report"), "JSON (*.json)", optional=True)
-        )
+        self.add_plan()
+        self.add_text("ROUTE", self._tr("Name of the route"), optional=True)
+        self.add_text("DEPART", self._tr("Departure (date and time)"))
+        self.add_swimmer()
+        self.add_sink("WAYS", self._tr("Ways home"), POINT)
+        self.add_sink("BANDS", self._tr("Bands of leaving times"), POINT)
+        self.add_sink("NO_RETURN", self._tr("Points of no return"), POINT)
+        self.add_report()
 
-    def prepareAlgorithm(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> bool:
-        from ..layers_in.swim_in import SwimAsked, request_from
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        from ..layers_in.swim_in import request_from
 
-        given = parameters.get("PACE") is not None
-        try:
-            asked = SwimAsked(
-                route=self.parameterAsString(parameters, "ROUTE", context).strip(),
-                depart=self.parameterAsString(parameters, "DEPART", context),
-                swimmer=self.parameterAsString(parameters, "SWIMMER", context).strip(),
-                pace_m_s=self.parameterAsDouble(parameters, "PACE", context) if given else None,
-            )
-            self._request = request_from(self.parameterAsFile(parameters, "PLAN", context), {}, asked)
-        except SwimPlanError as error:
-            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
-            self._refusal = str(error)
-        return True
+        self._request = request_from(self.plan(parameters, context), {}, self.swim_asked(parameters, context))
 
-    def processAlgorithm(
+    def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        from ..cards.whole_files import json_writer
+        from ..core.results.turn_back import turn_back_dict
         from ..core.solve.plan_swim import plan_swim
         from ..core.solve.turn_back.turn_back import turn_back, turn_back_alone
-        from ..layers_out.turn_back_layers import turn_back_sentences
+        from ..layers_out.turn_back_layers import BANDS, NO_RETURN, WAYS, TurnBackOf, turn_back_sentences
 
-        if self._refusal:
-            raise QgsProcessingException(self._refusal)
-        request = self._request
-        with refusals():
-            plan = plan_swim(request, is_cancelled=feedback.isCanceled)
-            self._found = turn_back(request, plan, is_cancelled=feedback.isCanceled)
-            feedback.setProgress(50)
-            self._alone = turn_back_alone(request, plan, is_cancelled=feedback.isCanceled)
-            feedback.setProgress(90)
-        for warning in (*plan.warnings, *self._found.warnings):
-            feedback.pushWarning(warning)
-        for sentence in turn_back_sentences(self._found, request.settings.heading_step_deg):
-            feedback.pushInfo(sentence)
-        with refusals():
-            return self._write(parameters, context)
-
-    def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
-        from ..cards.whole_files import json_writer, write_whole
-        from ..core.results.turn_back import turn_back_dict
-        from ..layers_out.turn_back_layers import BANDS, NO_RETURN, WAYS, TurnBackOf
-        from .sinks import write_sinks
-
-        made = TurnBackOf(found=self._found, heading_step_deg=self._request.settings.heading_step_deg)
-        sinks = [(layer, made) for layer in (WAYS, BANDS, NO_RETURN)]
-        path = self.parameterAsFileOutput(parameters, "REPORT", context)
-        written = [path, *(file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks)]
-        outputs = WholeOutputs(written, read=[self.parameterAsFile(parameters, "PLAN", context)])
-        told = turn_back_dict(self._found, version=tideleg_version(), alone=self._alone)
-        try:
-            layers = write_sinks(self, sinks, parameters, context)
-            write_whole({path: json_writer(told)} if path else {})
-        except BaseException:
-            outputs.undo()
-            raise
-        return {**({"REPORT": path} if path else {}), **layers}
-
-    @staticmethod
-    def _tr(text: str) -> str:
-        return QCoreApplication.translate("Tideleg", text)
+        request, is_cancelled = self._request, feedback.isCanceled
+        plan = plan_swim(request, is_cancelled=is_cancelled)
+        found = turn_back(request, plan, is_cancelled=is_cancelled)
+        feedback.setProgress(50)
+        alone = turn_back_alone(request, plan, is_cancelled=is_cancelled)
+        feedback.setProgress(90)
+        step_deg = request.settings.heading_step_deg
+        self.tell(feedback, (*plan.warnings, *found.warnings), turn_back_sentences(found, step_deg))
+        made = TurnBackOf(found=found, heading_step_deg=step_deg)
+        told = turn_back_dict(found, version=tideleg_version(), alone=alone)
+        files = {"REPORT": lambda: json_writer(told)}
+        return self.write(parameters, context, [(layer, made) for layer in (WAYS, BANDS, NO_RETURN)], files)

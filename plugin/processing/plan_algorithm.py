@@ -1,0 +1,184 @@
+"""What the algorithms that compute from a plan have in common: its usual parameters, refusals, and outputs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from qgis.core import (
+    QgsProcessing,
+    QgsProcessingAlgorithm,
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingParameterDefinition,
+    QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFile,
+    QgsProcessingParameterFileDestination,
+    QgsProcessingParameterNumber,
+    QgsProcessingParameterString,
+)
+from qgis.PyQt.QtCore import QCoreApplication
+
+from ..core.errors import SwimPlanError
+from .refusals import refusals
+from .whole_outputs import WholeOutputs, file_of_sink
+
+# What computes is imported when it is first needed: QGIS must not start slower for it.
+if TYPE_CHECKING:
+    from ..layers_in.swim_in import SwimAsked
+    from ..layers_out.plan_layers import OutputLayer
+
+DOUBLE, INTEGER = QgsProcessingParameterNumber.Type.Double, QgsProcessingParameterNumber.Type.Integer
+
+
+class PlanAlgorithm(QgsProcessingAlgorithm):
+    """Gathers from the plan on the main thread, where layers may be read, and computes in the worker.
+
+    A kind of it says in ``gather`` what it reads (SwimPlanError for what it refuses), and in ``compute`` what it does.
+    """
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._refusal = ""
+
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        """Read from the plan what will be needed."""
+        raise NotImplementedError
+
+    def compute(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> dict[str, Any]:
+        """Compute, tell, write; the outputs by name."""
+        raise NotImplementedError
+
+    def createInstance(self) -> PlanAlgorithm:
+        return type(self)()
+
+    def prepareAlgorithm(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> bool:
+        try:
+            self.gather(parameters, context)
+        except SwimPlanError as error:
+            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
+            self._refusal = str(error)
+        return True
+
+    def processAlgorithm(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> dict[str, Any]:
+        if self._refusal:
+            raise QgsProcessingException(self._refusal)
+        with refusals():
+            return self.compute(parameters, context, feedback)
+
+    def add_plan(self) -> None:
+        """PLAN, a plan's file."""
+        self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg"))
+
+    def add_text(self, name: str, label: str, *, optional: bool = False) -> None:
+        """A parameter of text."""
+        self.addParameter(QgsProcessingParameterString(name, label, optional=optional))
+
+    def add_number(
+        self,
+        name: str,
+        label: str,
+        default: float | None,
+        least: float,
+        most: float,
+        *,
+        kind: QgsProcessingParameterNumber.Type = DOUBLE,
+        advanced: bool = False,
+    ) -> None:
+        """A number; one without a default may be left empty."""
+        number = QgsProcessingParameterNumber(
+            name, label, kind, default, default is None, minValue=least, maxValue=most
+        )
+        if advanced:
+            number.setFlags(number.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
+        self.addParameter(number)
+
+    def add_swimmer(self) -> None:
+        """SWIMMER, one or a group, and PACE, which overrides theirs."""
+        self.add_text("SWIMMER", self._tr("Name of the swimmer, or names with ;"), optional=True)
+        self.add_number("PACE", self._tr("Pace through the water (m/s)"), None, 0.1, 2.5)
+
+    def add_sink(self, name: str, label: str, kind: QgsProcessing.SourceType, *, by_default: bool = True) -> None:
+        """An optional layer of results."""
+        self.addParameter(
+            QgsProcessingParameterFeatureSink(name, label, kind, optional=True, createByDefault=by_default)
+        )
+
+    def add_report(self) -> None:
+        """REPORT, a JSON file."""
+        self.addParameter(
+            QgsProcessingParameterFileDestination("REPORT", self._tr("Report"), "JSON (*.json)", optional=True)
+        )
+
+    def plan(self, parameters: dict[str, Any], context: QgsProcessingContext) -> str:
+        """The plan's file."""
+        return self.parameterAsFile(parameters, "PLAN", context)
+
+    def text(self, parameters: dict[str, Any], name: str, context: QgsProcessingContext) -> str:
+        """A parameter of text without blanks around."""
+        return self.parameterAsString(parameters, name, context).strip()
+
+    def number(self, parameters: dict[str, Any], name: str, context: QgsProcessingContext) -> float | None:
+        """A number, None where it is left empty."""
+        return None if parameters.get(name) is None else self.parameterAsDouble(parameters, name, context)
+
+    def swim_asked(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, *, depart: str = "DEPART", until: str = ""
+    ) -> SwimAsked:
+        """The route, departure and swimmer asked for; ``depart`` and ``until`` name the parameters of the times."""
+        from ..layers_in.swim_in import SwimAsked
+
+        return SwimAsked(
+            route=self.text(parameters, "ROUTE", context),
+            depart=self.text(parameters, depart, context),
+            until=self.text(parameters, until, context) if until else "",
+            swimmer=self.text(parameters, "SWIMMER", context),
+            pace_m_s=self.number(parameters, "PACE", context),
+        )
+
+    def tell(self, feedback: QgsProcessingFeedback, warnings: Iterable[str], sentences: Iterable[str]) -> None:
+        """Say what was found."""
+        for warning in warnings:
+            feedback.pushWarning(warning)
+        for sentence in sentences:
+            feedback.pushInfo(sentence)
+
+    def write(
+        self,
+        parameters: dict[str, Any],
+        context: QgsProcessingContext,
+        sinks: list[tuple[OutputLayer, Any]],
+        files: Mapping[str, Callable[[], Callable[[Path], None]]],
+        *,
+        styled: bool = False,
+    ) -> dict[str, Any]:
+        """Write layers and files that were asked for, all of them or none; ``files`` make a writer by parameter.
+
+        Raises SwimPlanError where an output would take the plan's place or cannot be written.
+        """
+        from ..cards.whole_files import write_whole
+        from .sinks import write_sinks
+
+        paths = {name: self.parameterAsFileOutput(parameters, name, context) for name in files}
+        paths = {name: path for name, path in paths.items() if path}
+        written = [*paths.values(), *(file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks)]
+        outputs = WholeOutputs(written, read=[self.plan(parameters, context)])
+        try:
+            layers = write_sinks(self, sinks, parameters, context, styled=styled)
+            write_whole({path: files[name]() for name, path in paths.items()})
+        except BaseException:
+            outputs.undo()
+            raise
+        return {**paths, **layers}
+
+    @staticmethod
+    def _tr(text: str) -> str:
+        return QCoreApplication.translate("Tideleg", text)
