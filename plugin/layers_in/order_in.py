@@ -21,27 +21,20 @@ LEAST_APART_M = 1.0
 @dataclass(frozen=True, kw_only=True)
 class OrderAsked:
     """What the user asked for, texts as typed: ``marks`` names with ; between them, empty for all of kind mark;
-    ``entry`` empty for the only one, ``exit`` empty for any; ``first`` and ``last`` departure, every ``step_min``."""
+    ``entry`` empty for the only one, ``exit`` empty for any; ``swim`` says who swims, and the departures to try, every
+    ``step_min``."""
 
     marks: str = ""
     entry: str = ""
     exit: str = ""
-    first: str
-    last: str
     step_min: float
-    swimmer: str = ""
-    pace_m_s: float | None = None
+    swim: SwimAsked
 
 
 def order_from(plan: str | Path, asked: OrderAsked) -> OrderRequest:
     """The request for an order. SwimPlanError where a name is not in the plan, or there are none or too many marks."""
     places = _Places(asked)
-    swim = request_from(
-        plan,
-        {},
-        SwimAsked(depart=asked.first, until=asked.last, swimmer=asked.swimmer, pace_m_s=asked.pace_m_s),
-        places.laid,
-    )
+    swim = request_from(plan, {}, asked.swim, places.laid)
     keep = len(swim.stops) - len(places.exits) + 1
     route = Route(name="order", lonlat=swim.route.lonlat[:keep])
     swim = replace(swim, route=route, stops=swim.stops[:keep], warnings=(*swim.warnings, *places.warnings))

@@ -6,24 +6,14 @@ from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
     QgsProcessing,
-    QgsProcessingAlgorithm,
     QgsProcessingContext,
-    QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
     QgsProcessingOutputNumber,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
-    QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
-    QgsProcessingParameterString,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.errors import SwimPlanError
 from ..version import tideleg_version
-from .refusals import refusals
-from .whole_outputs import WholeOutputs, file_of_sink
+from .plan_algorithm import INTEGER, PlanAlgorithm
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -33,14 +23,12 @@ if TYPE_CHECKING:
 LINE = QgsProcessing.SourceType.TypeVectorLine
 
 
-class BestOrder(QgsProcessingAlgorithm):
-    """Finds the order of marks; the request is built on the main thread, where layers may be read."""
+class BestOrder(PlanAlgorithm):
+    """Finds the order of marks at all departures of a span."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._refusal = ""
         self._order: OrderRequest | None = None
-        self._found: OrdersFound | None = None
 
     def name(self) -> str:
         return "bestorder"
@@ -67,117 +55,57 @@ class BestOrder(QgsProcessingAlgorithm):
             "go. Feasible is not safe; never dive alone. Not for the navigation of vessels."
         )
 
-    def createInstance(self) -> BestOrder:
-        return BestOrder()
-
     def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
-        self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg"))
-        for name, label, optional in (
-            ("MARKS_NAMES", self._tr("Marks to visit (names with ; between them)"), True),
-            ("ENTRY", self._tr("Entry"), True),
-            ("EXIT", self._tr("Exit"), True),
-            ("FROM", self._tr("From (date, or date and time)"), False),
-            ("TO", self._tr("To (date, or date and time)"), False),
-        ):
-            self.addParameter(QgsProcessingParameterString(name, label, optional=optional))
-        double, integer = QgsProcessingParameterNumber.Type.Double, QgsProcessingParameterNumber.Type.Integer
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "STEP", self._tr("A departure every (min)"), double, 30, minValue=1, maxValue=360
-            )
-        )
-        self.addParameter(QgsProcessingParameterString("SWIMMER", self._tr("Name of the swimmer"), optional=True))
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "PACE", self._tr("Pace through the water (m/s)"), double, None, True, minValue=0.1, maxValue=2.5
-            )
-        )
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "ALTERNATIVES", self._tr("Orders to list"), integer, 5, minValue=1, maxValue=50
-            )
-        )
-        self.addParameter(QgsProcessingParameterFeatureSink("ORDERS", self._tr("Orders"), LINE, optional=True))
-        self.addParameter(
-            QgsProcessingParameterFeatureSink("ROUTE", self._tr("Best order as a route"), LINE, optional=True)
-        )
-        self.addParameter(
-            QgsProcessingParameterFileDestination("REPORT", self._tr("Report"), "JSON (*.json)", optional=True)
-        )
+        self.add_plan()
+        self.add_text("MARKS_NAMES", self._tr("Marks to visit (names with ; between them)"), optional=True)
+        self.add_text("ENTRY", self._tr("Entry"), optional=True)
+        self.add_text("EXIT", self._tr("Exit"), optional=True)
+        self.add_text("FROM", self._tr("From (date, or date and time)"))
+        self.add_text("TO", self._tr("To (date, or date and time)"))
+        self.add_number("STEP", self._tr("A departure every (min)"), 30, 1, 360)
+        self.add_swimmer()
+        self.add_number("ALTERNATIVES", self._tr("Orders to list"), 5, 1, 50, kind=INTEGER)
+        self.add_sink("ORDERS", self._tr("Orders"), LINE)
+        self.add_sink("ROUTE", self._tr("Best order as a route"), LINE)
+        self.add_report()
         self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Feasible")))
         self.addOutput(QgsProcessingOutputNumber("MINUTES", self._tr("Minutes of the best order")))
 
-    def prepareAlgorithm(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> bool:
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         from ..layers_in.order_in import OrderAsked, order_from
 
-        def text(name: str) -> str:
-            return self.parameterAsString(parameters, name, context).strip()
+        asked = OrderAsked(
+            marks=self.text(parameters, "MARKS_NAMES", context),
+            entry=self.text(parameters, "ENTRY", context),
+            exit=self.text(parameters, "EXIT", context),
+            step_min=self.parameterAsDouble(parameters, "STEP", context),
+            swim=self.swim_asked(parameters, context, depart="FROM", until="TO"),
+        )
+        self._order = order_from(self.plan(parameters, context), asked)
 
-        given = parameters.get("PACE") is not None
-        try:
-            asked = OrderAsked(
-                marks=text("MARKS_NAMES"),
-                entry=text("ENTRY"),
-                exit=text("EXIT"),
-                first=text("FROM"),
-                last=text("TO"),
-                step_min=self.parameterAsDouble(parameters, "STEP", context),
-                swimmer=text("SWIMMER"),
-                pace_m_s=self.parameterAsDouble(parameters, "PACE", context) if given else None,
-            )
-            self._order = order_from(self.parameterAsFile(parameters, "PLAN", context), asked)
-        except SwimPlanError as error:
-            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
-            self._refusal = str(error)
-        return True
-
-    def processAlgorithm(
+    def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
         from ..core.solve.order.find_order import find_orders
         from ..layers_out.order_layer import order_sentences
 
-        if self._refusal:
-            raise QgsProcessingException(self._refusal)
-        with refusals():
-            self._found = find_orders(
-                self._order,
-                alternatives=self.parameterAsInt(parameters, "ALTERNATIVES", context),
-                progress=lambda share: feedback.setProgress(100.0 * share),
-                is_cancelled=feedback.isCanceled,
-            )
-        for warning in self._found.warnings:
-            feedback.pushWarning(warning)
-        for sentence in order_sentences(self._found):
-            feedback.pushInfo(sentence)
-        best = next(iter(self._found.plans), None)
-        outcome = {
-            "FEASIBLE": best is not None and best.feasible,
-            "MINUTES": best.minutes if best is not None and best.feasible else None,
-        }
-        with refusals():
-            return {**outcome, **self._write(parameters, context)}
+        found = find_orders(
+            self._order,
+            alternatives=self.parameterAsInt(parameters, "ALTERNATIVES", context),
+            progress=lambda share: feedback.setProgress(100.0 * share),
+            is_cancelled=feedback.isCanceled,
+        )
+        self.tell(feedback, found.warnings, order_sentences(found))
+        best = found.plans[0] if found.plans and found.plans[0].feasible else None
+        outcome = {"FEASIBLE": best is not None, "MINUTES": None if best is None else best.minutes}
+        return {**outcome, **self._write_orders(parameters, context, found)}
 
-    def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
-        from ..cards.whole_files import json_writer, write_whole
+    def _write_orders(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, found: OrdersFound
+    ) -> dict[str, Any]:
+        from ..cards.whole_files import json_writer
         from ..core.results.best_order import orders_dict
         from ..layers_out.order_layer import ORDERS, ROUTE
-        from .sinks import write_sinks
 
-        report = self.parameterAsFileOutput(parameters, "REPORT", context)
-        written = [report, *(file_of_sink(parameters.get(layer.parameter)) for layer in (ORDERS, ROUTE))]
-        outputs = WholeOutputs(written, read=[self.parameterAsFile(parameters, "PLAN", context)])
-        try:
-            layers = write_sinks(self, [(ORDERS, self._found), (ROUTE, self._found)], parameters, context)
-            if report:
-                write_whole({report: json_writer(orders_dict(self._found, version=tideleg_version()))})
-        except BaseException:
-            outputs.undo()
-            raise
-        return {**({"REPORT": report} if report else {}), **layers}
-
-    @staticmethod
-    def _tr(text: str) -> str:
-        return QCoreApplication.translate("Tideleg", text)
+        report = {"REPORT": lambda: json_writer(orders_dict(found, version=tideleg_version()))}
+        return self.write(parameters, context, [(ORDERS, found), (ROUTE, found)], report)

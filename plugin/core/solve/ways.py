@@ -71,8 +71,8 @@ def way_round(
     """The shortest way (k, 2) over water from a place (2,) to another, ends included; None where there is none.
 
     It is the straight line where that is clear. Else it turns at corners ``keep_off_m`` off the obstacles, keeping off
-    them by half of that between its first turn and its last; through narrows it keeps off less, but only where there is
-    no other way. Error: coasts are thinned to a quarter of the distance kept off. A way that would leave the box is not
+    them by 0.3 of that at the least between its first turn and its last; through narrows it keeps off less, but only
+    where there is no other way. Error: coasts are thinned to a quarter of the distance kept off. A way that would leave the box is not
     found.
     """
     start, end = np.asarray(start_m, dtype=float), np.asarray(end_m, dtype=float)
