@@ -22,6 +22,7 @@ from tideleg.core.results.swim_plan import (
     TideMoment,
     TrackPoint,
 )
+from tideleg.core.results.turn_back import LeavingBand, StopTurnBack, TurnBack
 
 GEOD = Geod(ellps="WGS84")
 VARIATION_DEG = -4.0
@@ -93,6 +94,46 @@ def make_plan(
         alarm=None if bare or arrive is None else arrive + timedelta(minutes=30),
         land_rings=() if bare else (_land(lon, lat),),
     )
+
+
+def with_turn_backs(plan: SwimPlan, **changes: object) -> SwimPlan:
+    """The plan with a turn back at every stop between its ends: 40 min after the planned leaving, 25 on a bad day."""
+    stops = []
+    for number, stop in enumerate(plan.stops[1:-1], start=1):
+        if stop.arrive is None or stop.leave is None:
+            continue
+        latest, bad = stop.leave + timedelta(minutes=40), stop.leave + timedelta(minutes=25)
+        about = {
+            "latest_leave": latest,
+            "latest_leave_pessimistic": bad,
+            "exit": "Boat Steps",
+            "planned_exit": plan.stops[-1].name,
+            "latest_planned_exit": latest - timedelta(minutes=10),
+            "else_exit": "Boat Steps",
+        }
+        band = LeavingBand(first=stop.arrive, last=latest, exit="Boat Steps", ends_by="dusk")
+        stops.append(
+            StopTurnBack(
+                name=stop.name,
+                number=number,
+                lon=stop.lon,
+                lat=stop.lat,
+                arrive=stop.arrive,
+                leave=stop.leave,
+                bands=(band,),
+                bands_pessimistic=(),
+                **{**about, **changes},
+            )
+        )
+    found = TurnBack(
+        exits=(plan.stops[-1].name, "Boat Steps"),
+        reserve_factor=1.3,
+        reserve_min=25.0,
+        hard_stops=(),
+        stops=tuple(stops),
+        no_return=(),
+    )
+    return replace(plan, turn_back=found)
 
 
 def with_legs(plan: SwimPlan, **changes: object) -> SwimPlan:

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
-from ..core.results.card import clock_down
+from ..core.clock import later
+from ..core.results.card import clock_down, clock_up
 from ..core.results.swim_plan import SwimPlan
 from ..core.results.turn_back import StopTurnBack
 from .block import BIG_DROP_MM, BIG_LINE_MM, SMALL_DROP_MM, SMALL_LINE_MM, Block, small_lines, stacked
@@ -51,10 +52,16 @@ def _words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
     if stop.latest_leave is None:
         return "--:--", (tr("no exit is reached in time"), tr("do not plan to be here"))
     bad_day = tr("on a bad day {clock}").format(clock=_clock(stop.latest_leave_pessimistic))
+    latest = stop.latest_planned_exit or stop.latest_leave
     if stop.latest_planned_exit is None:
-        return clock_down(stop.latest_leave), (tr("ONLY TO {exit}").format(exit=stop.exit), bad_day)
-    other = tr("ELSE EXIT {exit}").format(exit=stop.else_exit) if stop.else_exit else tr("no other exit in time")
-    return clock_down(stop.latest_planned_exit), (other, bad_day)
+        other = tr("ONLY TO {exit}").format(exit=stop.exit)
+    elif stop.else_exit:
+        other = tr("ELSE EXIT {exit}").format(exit=stop.else_exit)
+    else:
+        other = tr("no other exit in time")
+    if stop.leave > later(latest, timedelta(minutes=1)):
+        bad_day = tr("THE PLAN LEAVES AT {clock}").format(clock=clock_up(stop.leave))
+    return clock_down(latest), (other, bad_day)
 
 
 def _clock(moment: datetime | None) -> str:

@@ -6,7 +6,7 @@ from itertools import combinations
 
 import numpy as np
 import pytest
-from plans import make_plan, with_legs
+from plans import make_plan, with_legs, with_turn_backs
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsCoordinateTransform,
@@ -45,6 +45,12 @@ PLANS = {
             for n in range(12)
         )
     ),
+}
+PLANS |= {
+    "turn backs": with_turn_backs(make_plan(legs=4)),
+    "turn backs of twelve legs": with_turn_backs(make_plan(legs=12)),
+    "turn backs, long names": with_turn_backs(make_plan(legs=3, names=(LONG, LONG)), else_exit=LONG, exit=LONG),
+    "no turn back is safe": with_turn_backs(make_plan(legs=3), latest_leave=None, latest_planned_exit=None, exit=None),
 }
 MM = 25.4
 
@@ -235,6 +241,31 @@ def test_the_foot_says_what_the_water_and_the_light_do(cards):
     assert "variation 4.0°W" in joined and "30 m of line" in joined and "INVENTED - NOT FOR NAVIGATION" in joined
     assert "STOP: Leg 2 enters Tern Reserve" in joined and "Round of the sills, from Kettle Slip" in texts
     assert {"9.4", "9.8", "10.2"} <= set(texts)
+
+
+def test_the_black_block_says_by_when_to_turn_back_and_which_exit_else(cards):
+    texts = texts_of(cards["turn backs"][0])
+    (first, *_) = PLANS["turn backs"].turn_back.stops
+    assert texts.count("TURN BACK BY") == 3
+    assert texts.count("ELSE EXIT Boat Steps") == 3
+    # Rounded down, as no limit may be printed later than it is.
+    assert f"{first.latest_planned_exit:%H:%M}" in texts
+    assert f"on a bad day {first.latest_leave_pessimistic:%H:%M}" in texts
+    many = texts_of(cards["turn backs of twelve legs"][0])
+    assert many.count("TURN BACK BY") == 4 and "Turn-back times of 7 more stops: read the report." in many
+
+
+def test_a_turn_back_that_is_none_and_one_before_the_planned_leaving_say_so(qgis_app, cards):
+    none = texts_of(cards["no turn back is safe"][0])
+    assert {"--:--", "no exit is reached in time", "do not plan to be here"} <= set(none)
+    plan = make_plan()
+    early = with_turn_backs(plan, latest_planned_exit=None, latest_leave=plan.stops[1].arrive)
+    texts = texts_of(card_layout(early)[0])
+    assert "ONLY TO Boat Steps" in texts
+    assert any(text.startswith("THE PLAN LEAVES AT ") for text in texts)
+    never = with_turn_backs(plan, latest_leave_pessimistic=None, else_exit=None)
+    texts = texts_of(card_layout(never)[0])
+    assert {"on a bad day not safe at all", "no other exit in time"} <= set(texts)
 
 
 def test_the_column_of_the_straight_line_is_called_bearing(cards):
