@@ -72,8 +72,8 @@ def way_round(
 
     It is the straight line where that is clear. Else it turns at corners ``keep_off_m`` off the obstacles, keeping off
     them by 0.3 of that at the least between its first turn and its last; through narrows it keeps off less, but only
-    where there is no other way. Error: coasts are thinned to a quarter of the distance kept off. A way that would leave the box is not
-    found.
+    where there is no other way. Error: coasts are thinned by up to a quarter of the distance kept off. A way that would
+    leave the box is not found.
     """
     start, end = np.asarray(start_m, dtype=float), np.asarray(end_m, dtype=float)
     if obstacles.clear(start, end):
