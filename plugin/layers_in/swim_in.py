@@ -43,6 +43,7 @@ class SwimAsked:
 
 
 StopsLaid = Callable[[list[Mark]], tuple[Route, list[Mark]]]
+PlacesAsked = Callable[[Mapping[str, Table], LocalFrame], np.ndarray]
 
 
 def request_from(
@@ -50,12 +51,14 @@ def request_from(
     sources: Mapping[str, QgsFeatureSource],
     asked: SwimAsked,
     laid: StopsLaid | None = None,
+    places: PlacesAsked | None = None,
 ) -> SwimRequest:
     """The request for one swim.
 
     ``sources`` are layers by the plan's layer names; those not given come from the plan. ``laid`` gives a route and its
-    stops out of the plan's marks, in the place of the route asked for. Raises SwimPlanError, and BadInputError naming
-    layer, row, field and value.
+    stops out of the plan's marks, in the place of the route asked for; ``places`` gives the corners (2, 2) in metres of
+    where the stream may be asked for, else around the route. Raises SwimPlanError, and BadInputError naming layer, row,
+    field and value.
     """
     warnings: list[str] = []
     settings = settings_from(read_settings(plan)) if plan else PlanSettings()
@@ -73,7 +76,8 @@ def request_from(
     )
     clock = PlanClock(start=depart, zone_name=settings.zone, end=end)
     chart = chart_from(tables, frame, zone, warnings)
-    water = water_from(tables, chart, frame, clock, _places_m(route, frame), plan, warnings)
+    places_m = places(tables, frame) if places else _places_m(route, frame)
+    water = water_from(tables, chart, frame, clock, places_m, plan, warnings)
     return SwimRequest(
         route=route,
         stops=tuple(stops),
