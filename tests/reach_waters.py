@@ -29,4 +29,4 @@ def front_from(
 
 
 def seconds_at(front: Front, place: complex, land=()) -> float:
-    return comes_to(front, Shores(land=list(land)), np.array([place.real, place.imag]))
+    return comes_to(front, Shores(land=list(land)), np.array([place.real, place.imag]))[0]

@@ -71,17 +71,19 @@ def set_out(
     return cells[good], seconds[good]
 
 
-def comes_to(front: Front, shores: Shores, place_m: np.ndarray) -> float:
-    """Seconds after which a front is at a place (2,), by the straight lines from the cells round it; NaN if never."""
+def comes_to(front: Front, shores: Shores, place_m: np.ndarray) -> tuple[float, int]:
+    """Seconds after which a front is at a place (2,), by the straight lines from the cells round it, and the cell it
+    comes from; NaN and -1 if never."""
     place = np.asarray(place_m, dtype=float)
     grid = front.water.grid
     cells = grid.cells_within(place, max(READ_CELLS * grid.cell_m, BEACH_M + 1.5 * grid.cell_m))
     cells = cells[np.isfinite(front.after_s[cells])]
     cells = cells[shores.clear(place, grid.xy_of(cells))] if len(cells) else cells
     if not len(cells):
-        return float("nan")
+        return float("nan"), -1
     way, after = place - grid.xy_of(cells), front.after_s[cells]
     there, _ = front.stream.at(grid.xy_of(cells), after)
     here, _ = front.stream.at(np.broadcast_to(place, way.shape), after + np.hypot(*way.T) / front.pace_m_s)
     seconds = after + piece_s(way, (here + there) / 2.0, front.pace_m_s)
-    return float(np.nanmin(seconds)) if np.isfinite(seconds).any() else float("nan")
+    best = int(np.argmin(seconds))
+    return (float(seconds[best]), int(cells[best])) if np.isfinite(seconds[best]) else (float("nan"), -1)

@@ -46,6 +46,13 @@ class Front:
     unknown: np.ndarray
     extrapolated: np.ndarray
 
+    def way_to(self, cell: int) -> np.ndarray:
+        """The cells (n,) from the front's start to a cell it came to."""
+        cells = [cell]
+        while self.parent[cells[-1]] >= 0 and len(cells) <= len(self.parent):
+            cells.append(int(self.parent[cells[-1]]))
+        return np.array(cells[::-1])
+
 
 def run_front(
     water: OpenWater,
