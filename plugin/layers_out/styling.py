@@ -10,6 +10,7 @@ from qgis.core import (
     QgsCategorizedSymbolRenderer,
     QgsFillSymbol,
     QgsGeometryGeneratorSymbolLayer,
+    QgsLinePatternFillSymbolLayer,
     QgsLineSymbol,
     QgsMarkerLineSymbolLayer,
     QgsMarkerSymbol,
@@ -127,6 +128,30 @@ def style_drift(layer: QgsVectorLayer) -> None:
     )
 
 
+def style_reach(layer: QgsVectorLayer) -> None:
+    """Areas reached: dashed outlines with their minutes; the area with time to stay: slanting lines, a dark edge."""
+    reached = _outline(color=SWUM, width="0.35", style="dash")
+    stay = _outline(color=SWUM, width="0.9", style="solid")
+    slanting = QgsLinePatternFillSymbolLayer()
+    slanting.setLineAngle(45.0)
+    slanting.setDistance(2.6)
+    slanting.setSubSymbol(_line(color=SWUM, width="0.2"))
+    stay.insertSymbolLayer(0, slanting)
+    kinds = (("out", reached, tr("Reached in so many minutes")), ("stay", stay, tr("Time to stay and be home")))
+    layer.setRenderer(_categories("kind", kinds))
+    _label(layer, "if(\"kind\" = 'out', \"label\", '')", QgsPalLayerSettings.Placement.Line)
+
+
+def style_marks_reach(layer: QgsVectorLayer) -> None:
+    """A ring with the name, the minutes out and the clock time to leave by."""
+    layer.setRenderer(
+        QgsSingleSymbolRenderer(_marker(name="circle", size="3", color=PAPER, outline_color=INK, outline_width="0.5"))
+    )
+    leave = "coalesce(substr(\"latest_leave_local\", 12, 5), '-')"
+    words = f"\"name\" || '  ' || coalesce(ceil(\"out_min\"), '-') || ' min, ' || {leave}"
+    _label(layer, words, QgsPalLayerSettings.Placement.AroundPoint)
+
+
 STYLES = {
     "LEGS": style_legs,
     "TRACK": style_track,
@@ -135,6 +160,8 @@ STYLES = {
     "ARRIVALS": style_arrivals,
     "ELLIPSES": style_ellipses,
     "DRIFT": style_drift,
+    "REACH": style_reach,
+    "MARKS_REACH": style_marks_reach,
 }
 
 

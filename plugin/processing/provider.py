@@ -24,6 +24,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("bestorder", "BestOrder"),
     ("streamat", "StreamAt"),
     ("confidence", "Confidence"),
+    ("reach", "ReachOfEntry"),
 )
 
 
