@@ -21,10 +21,12 @@ import numpy as np
 from ...errors import StoppedError
 from ...water.stream import EXTRAPOLATED, UNKNOWN
 from .front_stream import FrontStream
-from .open_water import OpenWater, Passage, mean_weight, spare_cells
-from .stencil import LEAST_SHARE, REACH_CELLS, directions, piece_s
+from .open_water import OpenWater, Passage, ReachGrid, mean_weight, spare_cells
+from .stencil import LEAST_SHARE, directions, piece_s, ring
 
 FAR_CELLS = 16
+# In a stream near the pace only a narrow cone of directions can be made good: longer steps tell more of them apart.
+FAR_RINGS, STRONG_SHARE, EVEN_SHARE = (6, 12), 0.8, 0.1
 MOST_VISITS = 60  # of a cell: at the sharp edges of streams two corrections might undo each other for ever
 PROGRESS_EVERY = 16
 
@@ -89,15 +91,16 @@ class _Run:
     def __init__(self, water: OpenWater, stream: FrontStream, pace_m_s: float, horizon_s: float) -> None:
         self.water, self.stream, self.pace, self.horizon_s = water, stream, pace_m_s, horizon_s
         grid = water.grid
-        steps = directions()
-        self.jump = steps[:, 1] * grid.width + steps[:, 0]
-        self.length_m = np.hypot(*steps.T) * grid.cell_m
-        self.unit = (steps / np.hypot(*steps.T)[:, None]).T
+        self.steps = _Steps.of(directions(), grid)
+        self.far_steps = _Steps.of(np.concatenate([ring(cells) for cells in FAR_RINGS]), grid)
         always = grid.rimmed(water.dry, True)
         self.after = np.where(always, -np.inf, horizon_s)  # what is never entered cannot be bettered
         self.mean = None if water.weight is None else mean_weight(grid, water.weight)
         self.key = self.after if self.mean is None else np.where(always, -np.inf, np.inf)
-        self.spare = spare_cells(grid, water.closed_at_any_time(), FAR_CELLS)
+        barred = water.closed_at_any_time()
+        if water.weight is not None:
+            barred |= grid.rimmed(water.weight > 1.0, False)
+        self.spare = spare_cells(grid, barred, FAR_CELLS)
         n = len(self.after)
         self.place, self.width = grid.xy_of(np.arange(n)), grid.width
         self.parent = np.full(n, -1, dtype=np.int32)
@@ -162,90 +165,125 @@ class _Run:
         """Reckon the arrivals anew: with the stream at both ends, and on straight lines from farther back."""
         child = bunch[self.parent[bunch] >= 0]
         parent = self.parent[child]
-        has_before = (self.parent[parent] >= 0) & (self.spare[child] >= 2 * REACH_CELLS)
-        before, anchor = np.where(has_before, self.parent[parent], parent), self._anchors(parent, child)
-        middle = (anchor // self.width + child // self.width) // 2 * self.width
-        middle += (anchor % self.width + child % self.width) // 2
+        before = self._in_the_clear(self.parent[parent], parent, child)
+        anchor = self.anchor[child] = self._in_the_clear(self.anchor[parent], parent, child)
+        half_way = (anchor // self.width + child // self.width) // 2 * self.width
+        half_way += (anchor % self.width + child % self.width) // 2
         here, there = self.vector[child], self.vector[parent]
         mean = np.stack(
             [
                 (there + here) / 2.0,
                 (self.vector[before] + 2.0 * there + here) / 4.0,
-                (self.vector[anchor] + 4.0 * self.vector[middle] + here) / 6.0,
+                (self.vector[anchor] + 4.0 * self.vector[half_way] + here) / 6.0,
             ]
         )
         start = np.stack([parent, before, anchor])
         after = self.after[start] + piece_s(self.place[child] - self.place[start], mean, self.pace)
-        after[1, ~has_before] = np.inf
+        after[1, before == parent] = np.inf
         after[2, anchor == parent] = np.inf
-        best = after.min(axis=0)
+        best = np.minimum(after.min(axis=0), self.horizon_s)  # a line that cannot be made good leaves the cell open
         if self.mean is not None:
-            self.key[child] += best - self.after[child]
+            late = best >= self.horizon_s
+            self.key[child] = np.where(late, np.inf, self.key[child] + best - self.after[child])
         self.after[child] = best
 
-    def _anchors(self, parent: np.ndarray, child: np.ndarray) -> np.ndarray:
-        """The cell from which each child (n,) is reached in a straight line: its parent's anchor, or the parent itself
-        where that is too far off or not in the clear."""
-        anchor = self.anchor[parent]
-        rows, columns = np.divmod(np.stack([anchor, child]), self.width)
+    def _in_the_clear(self, start: np.ndarray, parent: np.ndarray, child: np.ndarray) -> np.ndarray:
+        """Cells (n,) farther back where the straight line from them to the child is short and clear, else parents."""
+        rows, columns = np.divmod(np.stack([start, child]), self.width)
         apart = np.maximum(np.abs(rows[0] - rows[1]), np.abs(columns[0] - columns[1]))
-        # Within the square round a cell that holds nothing dry; two squares that meet hold the line between them.
-        good = (anchor >= 0) & (apart <= FAR_CELLS) & (apart <= self.spare[anchor] + self.spare[child])
-        anchor = np.where(good, anchor, parent)
-        self.anchor[child] = anchor
-        return anchor
+        # The square round a cell that holds nothing dry: two such squares that meet hold the line between them.
+        good = (start >= 0) & (apart <= FAR_CELLS) & (apart <= self.spare[start] + self.spare[child])
+        return np.where(good, start, parent)
 
     def _send_on(self, bunch: np.ndarray) -> None:
         """Better the cells around by the straight pieces from the bunch."""
-        after = self.after[bunch]
-        bunch = bunch[after < self.horizon_s]
+        bunch = bunch[self.after[bunch] < self.horizon_s]
         if not len(bunch):
             return
-        after, key = self.after[bunch], self.key[bunch]
-        self.reached_s = max(self.reached_s, float(after.min()))
-        seconds = self._seconds(self.vector[bunch])
-        cost = key[:, None] + (seconds if self.mean is None else seconds * self.mean[bunch])
-        target = bunch[:, None] + self.jump
+        self.reached_s = max(self.reached_s, float(self.after[bunch].min()))
+        self._offer(bunch, self.steps, self._free(bunch), self.mean)
+        strong = bunch[self._strong_and_even(bunch)]
+        if len(strong):
+            self._offer(strong, self.far_steps)
+
+    def _strong_and_even(self, bunch: np.ndarray) -> np.ndarray:
+        """Where long steps are taken: in the clear, the stream near the pace and changing little over such a step."""
+        here, parent = self.vector[bunch], self.parent[bunch]
+        rate = np.hypot(here[:, 0], here[:, 1])
+        apart = np.hypot(*(self.place[bunch] - self.place[parent]).T)
+        change = np.hypot(*(here - self.vector[parent]).T) * max(FAR_RINGS) * self.water.grid.cell_m / apart
+        clear = (parent >= 0) & (self.spare[bunch] >= max(FAR_RINGS))
+        return clear & (rate > STRONG_SHARE * self.pace) & (change < EVEN_SHARE * self.pace)
+
+    def _offer(
+        self,
+        bunch: np.ndarray,
+        steps: _Steps,
+        free: tuple[np.ndarray, np.ndarray] | None = None,
+        mean: np.ndarray | None = None,
+    ) -> None:
+        """Offer the ends of the steps their arrivals. ``free`` are rows of the bunch and their free steps (m, k)."""
+        seconds = steps.seconds(self.vector[bunch], self.pace)
+        cost = self.key[bunch][:, None] + (seconds if mean is None else seconds * mean[bunch])
+        target = bunch[:, None] + steps.jump
         better = cost < self.key[target]
-        self._bar(bunch, better, after)
+        if free is not None and len(free[0]):
+            better[free[0]] &= free[1]
         found = np.flatnonzero(better)
-        start, way = np.divmod(found, len(self.jump))
-        arrive = cost.ravel()[found] if self.mean is None else after[start] + seconds.ravel()[found]
-        self._take(bunch[start], target.ravel()[found], cost.ravel()[found], arrive)
+        start = bunch[found // len(steps.jump)]
+        target, cost = target.ravel()[found], cost.ravel()[found]
+        if self.mean is None:
+            self._take(start, target, cost, cost)
+        else:
+            arrive = self.after[start] + seconds.ravel()[found]
+            kept = arrive < self.horizon_s
+            self._take(start[kept], target[kept], cost[kept], arrive[kept])
 
-    def _seconds(self, vector: np.ndarray) -> np.ndarray:
-        """Seconds (m, k) for a piece in every direction, in each cell's stream (m, 2)."""
-        square = np.einsum("ij,ij->i", vector, vector)[:, None]
-        ahead = vector @ self.unit
-        speed = ahead**2
-        speed += self.pace**2 - square
-        with np.errstate(invalid="ignore"):
-            np.sqrt(speed, out=speed)
-        speed += ahead
-        if square.max() >= (1.0 - LEAST_SHARE) * self.pace**2:
-            speed[~(speed > LEAST_SHARE * self.pace)] = 1e-12  # cannot be made good: so late that nobody takes it
-        return np.divide(self.length_m, speed, out=speed)
-
-    def _bar(self, bunch: np.ndarray, better: np.ndarray, after: np.ndarray) -> None:
-        """Take out what leads into or over what is dry, or closed about the time of the piece."""
+    def _free(self, bunch: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+        """The rows of the bunch near something dry, or closed about the time of the step, and their free steps."""
+        after = self.after[bunch]
         span = self.stream.plan_s(np.array([after.min(), after.max() + self.bunch_s]))
         passage: Passage = self.water.passage(float(span.min()), float(span.max()))
         near = np.flatnonzero(passage.near[bunch])
-        if len(near):
-            better[near] &= passage.free[bunch[near]]
+        return near, passage.free[bunch[near]]
 
     def _take(self, start: np.ndarray, target: np.ndarray, cost: np.ndarray, arrive: np.ndarray) -> None:
         """Lay down the best of what is offered to each cell."""
-        if self.mean is not None:
-            kept = arrive < self.horizon_s
-            start, target, cost, arrive = start[kept], target[kept], cost[kept], arrive[kept]
         # Of several values laid on one cell the last one stays.
         order = np.argsort(-cost)
-        target, cost = target[order], cost[order]
-        self.key[target] = cost
+        target = target[order]
+        self.key[target] = cost[order]
         if self.mean is not None:
             self.after[target] = arrive[order]
         self.parent[target] = start[order]
         fresh = np.unique(target[~self.waits[target]])
         self.waits[fresh] = True
         self.pool = np.concatenate([self.pool, fresh])
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Steps:
+    """Steps (k,) on a grid: how far their ends are in flat numbers, their lengths, and their directions (2, k)."""
+
+    jump: np.ndarray
+    length_m: np.ndarray
+    unit: np.ndarray
+
+    @classmethod
+    def of(cls, steps: np.ndarray, grid: ReachGrid) -> _Steps:
+        length = np.hypot(*steps.T)
+        jump = steps[:, 1] * grid.width + steps[:, 0]
+        return cls(jump=jump, length_m=length * grid.cell_m, unit=(steps / length[:, None]).T)
+
+    def seconds(self, vector: np.ndarray, pace_m_s: float) -> np.ndarray:
+        """Seconds (m, k) for each step in the stream (m, 2) of each cell."""
+        square = np.einsum("ij,ij->i", vector, vector)[:, None]
+        ahead = vector @ self.unit
+        speed = ahead**2
+        speed += pace_m_s**2 - square
+        with np.errstate(invalid="ignore"):
+            np.sqrt(speed, out=speed)
+        speed += ahead
+        if square.max() >= (1.0 - LEAST_SHARE) * pace_m_s**2:
+            speed[~(speed > LEAST_SHARE * pace_m_s)] = 1e-12  # cannot be made good: so late that nobody takes it
+        return np.divide(self.length_m, speed, out=speed)

@@ -10,7 +10,7 @@ import numpy as np
 from ...planar import PlanarArea, boxes_touch, filled_grid
 from .stencil import REACH_CELLS, directions, passed
 
-RIM = 2 * REACH_CELLS  # cells round the grid that nobody enters, so that no step leaves the arrays
+RIM = REACH_CELLS  # cells round the grid that nobody enters, so that no step leaves the arrays
 EDGE_SHARE = 0.25  # of a cell between the points at which a coast is laid on the grid
 
 

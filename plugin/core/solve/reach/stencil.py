@@ -23,6 +23,13 @@ def directions(reach_cells: int = REACH_CELLS) -> np.ndarray:
     return np.array([(column, row) for row in span for column in span if gcd(abs(column), abs(row)) == 1])
 
 
+def ring(cells: int) -> np.ndarray:
+    """Steps (8 * cells, 2) to the rim of the square so many cells round."""
+    span = np.arange(-cells, cells)
+    side = np.column_stack([span, np.full(2 * cells, -cells)])
+    return np.concatenate([side, -side, np.column_stack([-side[:, 1], span]), np.column_stack([side[:, 1], -span])])
+
+
 def passed(column: int, row: int) -> list[tuple[int, int]]:
     """Cells that the piece from the middle of a cell to that of the cell (column, row) away passes between the two.
 
