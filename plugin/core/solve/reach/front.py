@@ -26,7 +26,7 @@ from .stencil import LEAST_SHARE, directions, piece_s, ring
 
 FAR_CELLS = 16
 # In a stream near the pace only a narrow cone of directions can be made good: longer steps tell more of them apart.
-FAR_RINGS, STRONG_SHARE, EVEN_SHARE = (6, 12), 0.8, 0.1
+FAR_RINGS, STRONG_SHARE, EVEN_SHARE = (6, 15), 0.8, 0.1
 MOST_VISITS = 60  # of a cell: at the sharp edges of streams two corrections might undo each other for ever
 PROGRESS_EVERY = 16
 
@@ -92,7 +92,7 @@ class _Run:
         self.water, self.stream, self.pace, self.horizon_s = water, stream, pace_m_s, horizon_s
         grid = water.grid
         self.steps = _Steps.of(directions(), grid)
-        self.far_steps = _Steps.of(np.concatenate([ring(cells) for cells in FAR_RINGS]), grid)
+        self.far_steps = {cells: _Steps.of(ring(cells), grid) for cells in FAR_RINGS}
         always = grid.rimmed(water.dry, True)
         self.after = np.where(always, -np.inf, horizon_s)  # what is never entered cannot be bettered
         self.mean = None if water.weight is None else mean_weight(grid, water.weight)
@@ -202,18 +202,18 @@ class _Run:
             return
         self.reached_s = max(self.reached_s, float(self.after[bunch].min()))
         self._offer(bunch, self.steps, self._free(bunch), self.mean)
-        strong = bunch[self._strong_and_even(bunch)]
-        if len(strong):
-            self._offer(strong, self.far_steps)
+        strong = bunch[np.hypot(*self.vector[bunch].T) > STRONG_SHARE * self.pace]
+        for cells, steps in self.far_steps.items() if len(strong) else ():
+            even = strong[self._even(strong, cells)]
+            if len(even):
+                self._offer(even, steps)
 
-    def _strong_and_even(self, bunch: np.ndarray) -> np.ndarray:
-        """Where long steps are taken: in the clear, the stream near the pace and changing little over such a step."""
-        here, parent = self.vector[bunch], self.parent[bunch]
-        rate = np.hypot(here[:, 0], here[:, 1])
+    def _even(self, bunch: np.ndarray, cells: int) -> np.ndarray:
+        """Where a step of so many cells lies in the clear and the stream changes little over it."""
+        parent = self.parent[bunch]
         apart = np.hypot(*(self.place[bunch] - self.place[parent]).T)
-        change = np.hypot(*(here - self.vector[parent]).T) * max(FAR_RINGS) * self.water.grid.cell_m / apart
-        clear = (parent >= 0) & (self.spare[bunch] >= max(FAR_RINGS))
-        return clear & (rate > STRONG_SHARE * self.pace) & (change < EVEN_SHARE * self.pace)
+        change = np.hypot(*(self.vector[bunch] - self.vector[parent]).T) * cells * self.water.grid.cell_m / apart
+        return (parent >= 0) & (self.spare[bunch] >= cells) & (change < EVEN_SHARE * self.pace)
 
     def _offer(
         self,
