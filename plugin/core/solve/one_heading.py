@@ -47,7 +47,7 @@ def hold_one_heading(
     step_s: float = 30.0,
     longest_s: float = LONGEST_LEG_S,
 ) -> Held:
-    """Headings for departures (n,) from places (n, 2) to one mark (2,), each within ``longest_s``.
+    """Headings for departures (n,) from places (n, 2) to marks (n, 2), or one (2,), each within ``longest_s``.
 
     ``pace_m_s`` is one pace or one a departure (n,); a ``RowStream`` has one water a departure.
 

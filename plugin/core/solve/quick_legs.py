@@ -29,7 +29,7 @@ FIRST_HIT_M = 1.0
 
 @dataclass(frozen=True, kw_only=True)
 class QuickLegs:
-    """Legs to one mark for n rows. Arrays (n,), NaN where a leg is not completed.
+    """Legs for n rows. Arrays (n,), NaN where a leg is not completed.
 
     ``ending``, ``least_ahead_m_s``, ``most_across_m_s`` and ``extrapolated`` as in ``LegSwum``; ``heading_rad`` of the
     grid; ``t_s`` (n, 25) and ``xy_m`` (n, 25, 2) the tracks at even times.
@@ -94,7 +94,7 @@ def quick_legs(
     slowest_m_s: float = 0.0,
     within_s: float = WITHIN_S,
 ) -> QuickLegs:
-    """Legs from places (n, 2), or one (2,), to a mark (2,), leaving at (n,) seconds; NaN departures stay blank.
+    """Legs from places to marks, (n, 2) or one (2,) each, leaving at (n,) seconds; NaN departures stay blank.
 
     ``stream`` gives vectors of the grid and may be a ``RowStream``; ``pace_m_s`` is one for all, or one a row (n,).
     ``step_s`` is the full solver's, which takes the rows whose arrival by few points is not known ``within_s``; it
@@ -115,7 +115,7 @@ def quick_legs(
             rows = before.solve(found)
     rows = legs.not_hopeless_under_way(rows, found) if len(rows) else rows
     if len(rows):
-        legs.solve_in_full(rows, end_m, found, step_s, slowest_m_s)
+        legs.solve_in_full(rows, found, step_s, slowest_m_s)
     return found
 
 
@@ -188,15 +188,14 @@ class _Legs:
         )
         return rows[~gone]
 
-    def solve_in_full(
-        self, rows: np.ndarray, end_m: np.ndarray, found: QuickLegs, step_s: float, slowest_m_s: float
-    ) -> None:
+    def solve_in_full(self, rows: np.ndarray, found: QuickLegs, step_s: float, slowest_m_s: float) -> None:
         """The rows by the full solver."""
         longest_s = 1.01 * float(self.length(rows).max()) / max(slowest_m_s, 1e-3) + 2.0 * step_s
+        start, end = self.start[rows], (self.start + self.mark)[rows]
         held = hold_one_heading(
             for_rows(self.stream, rows),
-            np.stack([self.start[rows].real, self.start[rows].imag], axis=1),
-            end_m,
+            np.stack([start.real, start.imag], axis=1),
+            np.stack([end.real, end.imag], axis=1),
             self.depart_s[rows],
             self.pace[rows],
             step_s=step_s,

@@ -69,13 +69,14 @@ def _crossing(
         seconds=leg.time_at(end) - leg.time_at(start),
         heading_rad=float(np.arctan2(np.sin(heading).mean(), np.cos(heading).mean())),
         stream_m_s=part_of(leg.stream_m_s, start, end).mean(axis=0),
-        flow_rad=_flow_rad(request, channel, part),
+        flow_rad=flow_rad(request, channel, part),
         pace_m_s=request.swimmer.made_good_m_s,
     )
 
 
-def _flow_rad(request: SwimRequest, channel: Channel, part_m: np.ndarray) -> float:
-    """Direction of the traffic in the grid: given, else of the centre line, else of the sides that are crossed."""
+def flow_rad(request: SwimRequest, channel: Channel, part_m: np.ndarray) -> float:
+    """Direction of the traffic in the grid where a track (k, 2) crosses it: given, else of the centre line, else of the
+    sides that are crossed; NaN where none of them tells."""
     place = part_m[len(part_m) // 2]
     if np.isfinite(channel.flow_deg):
         return float(np.radians(channel.flow_deg - request.frame.convergence_at(place[0])))
