@@ -11,7 +11,7 @@ from .beside import Shores
 from .open_water import OpenWater, ReachGrid, TimedArea, covered
 from .request import CROSS_SQUARE, KEEP_OUT, ReachRequest
 
-STEP_S = 300.0
+STEP_S = 60.0
 HEAVIEST = 12.0
 
 

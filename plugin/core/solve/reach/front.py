@@ -75,7 +75,7 @@ def run_front(
     run = _Run(water, stream, pace_m_s, horizon_s)
     run.start(starts, starts_s)
     rounds = 0
-    while len(run.pool):
+    while run.goes_on():
         if is_cancelled():
             raise StoppedError()
         run.step()
@@ -111,6 +111,9 @@ class _Run:
         self.unknown = np.zeros(n, dtype=bool)
         self.extrapolated = np.zeros(n, dtype=bool)
         self.pool = np.empty(0, dtype=np.intp)
+        self.held: list[np.ndarray] = []
+        self.waited = np.zeros(n, dtype=bool)
+        self.passage: Passage | None = None
         self.bunch_s = grid.cell_m / pace_m_s
         self.reached_s = 0.0
 
@@ -134,6 +137,13 @@ class _Run:
         if len(bunch):
             self._settle(bunch)
             self._send_on(bunch)
+
+    def goes_on(self) -> bool:
+        """Whether there is anything left to send on; who is held up by a closed area waits for its next opening."""
+        while not len(self.pool) and self.held and self.reached_s < self.horizon_s:
+            self.reached_s += self.water.step_s
+            self._see_what_is_open(self.reached_s, self.reached_s)
+        return bool(len(self.pool))
 
     def front(self) -> Front:
         """What has come out."""
@@ -163,7 +173,7 @@ class _Run:
 
     def _settle(self, bunch: np.ndarray) -> None:
         """Reckon the arrivals anew: with the stream at both ends, and on straight lines from farther back."""
-        child = bunch[self.parent[bunch] >= 0]
+        child = bunch[(self.parent[bunch] >= 0) & ~self.waited[bunch]]
         parent = self.parent[child]
         before = self._in_the_clear(self.parent[parent], parent, child)
         anchor = self.anchor[child] = self._in_the_clear(self.anchor[parent], parent, child)
@@ -200,13 +210,15 @@ class _Run:
         bunch = bunch[self.after[bunch] < self.horizon_s]
         if not len(bunch):
             return
-        self.reached_s = max(self.reached_s, float(self.after[bunch].min()))
-        self._offer(bunch, self.steps, self._free(bunch), self.mean)
+        after = self.after[bunch]
+        self.reached_s = max(self.reached_s, float(after.min()))
+        self._see_what_is_open(float(after.min()), float(after.max()))
+        self._offer(bunch, self.steps, after, self.vector[bunch], near_shore=True)
         strong = bunch[np.hypot(*self.vector[bunch].T) > STRONG_SHARE * self.pace]
         for cells, steps in self.far_steps.items() if len(strong) else ():
             even = strong[self._even(strong, cells)]
             if len(even):
-                self._offer(even, steps)
+                self._offer(even, steps, self.after[even], self.vector[even])
 
     def _even(self, bunch: np.ndarray, cells: int) -> np.ndarray:
         """Where a step of so many cells lies in the clear and the stream changes little over it."""
@@ -216,39 +228,51 @@ class _Run:
         return (parent >= 0) & (self.spare[bunch] >= cells) & (change < EVEN_SHARE * self.pace)
 
     def _offer(
-        self,
-        bunch: np.ndarray,
-        steps: _Steps,
-        free: tuple[np.ndarray, np.ndarray] | None = None,
-        mean: np.ndarray | None = None,
-    ) -> None:
-        """Offer the ends of the steps their arrivals. ``free`` are rows of the bunch and their free steps (m, k)."""
-        seconds = steps.seconds(self.vector[bunch], self.pace)
-        cost = self.key[bunch][:, None] + (seconds if mean is None else seconds * mean[bunch])
+        self, bunch: np.ndarray, steps: _Steps, since_s: np.ndarray, stream_m_s: np.ndarray, *, near_shore: bool = False
+    ) -> np.ndarray:
+        """Offer the ends of the steps from cells (m,) their arrivals, leaving at (m,) in a stream (m, 2); the cells
+        that took one. ``near_shore`` minds what is dry or closed on the step; long steps are in the clear anyway."""
+        seconds = steps.seconds(stream_m_s, self.pace)
+        weighed = seconds if self.mean is None or not near_shore else seconds * self.mean[bunch]
+        cost = (self.key[bunch] + since_s - self.after[bunch])[:, None] + weighed
         target = bunch[:, None] + steps.jump
         better = cost < self.key[target]
-        if free is not None and len(free[0]):
-            better[free[0]] &= free[1]
+        if near_shore:
+            self._bar(bunch, better)
         found = np.flatnonzero(better)
-        start = bunch[found // len(steps.jump)]
+        row = found // len(steps.jump)
         target, cost = target.ravel()[found], cost.ravel()[found]
-        if self.mean is None:
-            self._take(start, target, cost, cost)
-        else:
-            arrive = self.after[start] + seconds.ravel()[found]
+        arrive = cost
+        if self.mean is not None:
+            arrive = since_s[row] + seconds.ravel()[found]
             kept = arrive < self.horizon_s
-            self._take(start[kept], target[kept], cost[kept], arrive[kept])
+            row, target, cost, arrive = row[kept], target[kept], cost[kept], arrive[kept]
+        return self._take(bunch[row], target, cost, arrive)
 
-    def _free(self, bunch: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-        """The rows of the bunch near something dry, or closed about the time of the step, and their free steps."""
-        after = self.after[bunch]
-        span = self.stream.plan_s(np.array([after.min(), after.max() + self.bunch_s]))
-        passage: Passage = self.water.passage(float(span.min()), float(span.max()))
-        near = np.flatnonzero(passage.near[bunch])
-        return near, passage.free[bunch[near]]
+    def _bar(self, bunch: np.ndarray, better: np.ndarray) -> None:
+        """Take out what leads into or over what is dry or closed now; who would go there later is held."""
+        near = np.flatnonzero(self.passage.near[bunch])
+        barred = better[near] & ~self.passage.free[bunch[near]]
+        better[near] &= ~barred
+        if self.water.timed and barred.any():
+            self.held.append(bunch[near[barred.any(axis=1)]])
 
-    def _take(self, start: np.ndarray, target: np.ndarray, cost: np.ndarray, arrive: np.ndarray) -> None:
-        """Lay down the best of what is offered to each cell."""
+    def _see_what_is_open(self, from_s: float, to_s: float) -> None:
+        """Take up what is open about a time of the front, and let those go on whom it held up before."""
+        span = self.stream.plan_s(np.array([from_s, to_s + self.bunch_s]))
+        passage = self.water.passage(float(span.min()), float(span.max()))
+        opened, self.passage = self.passage is not None and passage is not self.passage, passage
+        if opened and self.held:
+            cells, self.held = np.unique(np.concatenate(self.held)), []
+            vector, status = self.stream.at(self.place[cells], np.full(len(cells), from_s))
+            # Waiting beside a closed area is swimming on the spot.
+            holds = (status != UNKNOWN) & (np.hypot(*vector.T) < self.pace) & (self.after[cells] <= from_s)
+            cells, vector = cells[holds], vector[holds]
+            took = self._offer(cells, self.steps, np.full(len(cells), from_s), vector, near_shore=True)
+            self.waited[took] = True
+
+    def _take(self, start: np.ndarray, target: np.ndarray, cost: np.ndarray, arrive: np.ndarray) -> np.ndarray:
+        """Lay down the best of what is offered to each cell; the cells that took it."""
         # Of several values laid on one cell the last one stays.
         order = np.argsort(-cost)
         target = target[order]
@@ -256,9 +280,11 @@ class _Run:
         if self.mean is not None:
             self.after[target] = arrive[order]
         self.parent[target] = start[order]
+        self.waited[target] = False
         fresh = np.unique(target[~self.waits[target]])
         self.waits[fresh] = True
         self.pool = np.concatenate([self.pool, fresh])
+        return target
 
 
 @dataclass(frozen=True, kw_only=True)
