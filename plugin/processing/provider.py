@@ -25,6 +25,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("streamat", "StreamAt"),
     ("confidence", "Confidence"),
     ("reach", "ReachOfEntry"),
+    ("fastestpath", "FastestPathBetween"),
 )
 
 
