@@ -25,6 +25,7 @@ def main() -> int:
     import confidence_bench
     import mesh_sampling
     import order_bench
+    import reach_bench
     import replan
     import stream_sampling
     import windows_bench
@@ -35,6 +36,7 @@ def main() -> int:
     windows_bench.report()
     confidence_bench.report()
     order_bench.report()
+    reach_bench.report()
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024.0
     print(f"peak memory of this run: {peak_mb:.0f} MB (QGIS itself included)")
     application.exitQgis()
