@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from qgis.PyQt.QtCore import QRectF
 from qgis.PyQt.QtGui import QPainter
 
+from ..core.results.card import day_text
 from ..core.results.day_strip import DayStrip
 from .day_ink import Ink
 from .day_labels import LEFT, RIGHT, Label, PlacedText, Spot, draw_labels, letters
@@ -69,9 +70,8 @@ def _across(width: float) -> QRectF:
 def _heading(across: QRectF, strips: Sequence[DayStrip], ink: Ink) -> list[Label]:
     """Route and dates at the left, the zone at the right."""
     first, last = strips[0], strips[-1]
-    dates = tr("{first} to {last}").format(
-        first=first.moment(0.0).strftime("%Y-%m-%d"), last=last.moment(0.0).strftime("%Y-%m-%d")
-    )
+    days = list(dict.fromkeys(day_text(one.moment(0.0)) for one in (first, last)))
+    dates = tr("{first} to {last}").format(first=days[0], last=days[-1]) if len(days) > 1 else days[0]
     zones = ", ".join(dict.fromkeys(strip.zone_name for strip in strips))
     routes = " / ".join(dict.fromkeys(strip.route for strip in strips))
     bold = letters(SIZE + 1, True)

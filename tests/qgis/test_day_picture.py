@@ -1,0 +1,251 @@
+"""The picture of a day on real painters: what is inked where, words that neither overlap nor are cut, files."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from itertools import combinations
+from pathlib import Path
+
+import numpy as np
+import pytest
+from invented_days import make_strip, make_window
+from osgeo import gdal
+from qgis.PyQt.QtCore import QRectF, Qt
+from qgis.PyQt.QtGui import QColor, QGuiApplication, QImage, QPainter, QPalette
+from tideleg.cards.day_axis import DayAxis
+from tideleg.cards.day_export import write_day_pictures
+from tideleg.cards.day_ink import READS, Ink, contrast
+from tideleg.cards.day_page import page_height, paint_days
+from tideleg.cards.day_picture import LEAST_HEIGHT, LEAST_WIDTH, paint_day
+from tideleg.core.errors import SwimPlanError
+from tideleg.core.results.day_strip import FEASIBLE, STATES
+
+SIZES = [(LEAST_WIDTH, LEAST_HEIGHT), (480, 240), (720, 320), (1100, 500)]
+DAYS = {
+    "a day in June": {},
+    "clocks go on": {"day": "2027-03-28"},
+    "clocks go back": {"day": "2027-10-31"},
+    "far north in June": {"lat": 70.0, "day": "2027-06-21"},
+    "far north in December": {"lat": 80.0, "day": "2027-12-21"},
+    "far south": {"lat": -47.0, "lon": 170.0, "zone": "Pacific/Auckland"},
+    "a gap": {"gap_h": (9.0, 15.0)},
+    "long names": {"route": "Round the outermost of the sunken tables and back by the slip " * 4, "datum": "d" * 80},
+    "nothing known": {
+        "tide_times_s": (),
+        "tide_heights_m": (),
+        "tides": (),
+        "stream_times_s": (),
+        "stream_least_kn": (),
+        "stream_most_kn": (),
+        "pace_kn": None,
+        "departures_s": (),
+        "states": (),
+        "daylight": (),
+    },
+    "every limit": {"states": tuple(STATES[(row // 24) % len(STATES)] for row in range(288))},
+}
+
+
+def painted(strip, size=(720, 320), *, ink: Ink | None = None, scale: int = 1):
+    """The picture's grey levels (height, width) and the words that were drawn."""
+    width, height = size
+    image = QImage(width * scale, height * scale, QImage.Format.Format_RGB32)
+    image.fill(QColor("white"))
+    painter = QPainter(image)
+    painter.scale(scale, scale)
+    words = paint_day(painter, QRectF(0.0, 0.0, width, height), strip, ink=ink or Ink.on_paper())
+    painter.end()
+    return pixels(image), words
+
+
+def pixels(image: QImage) -> np.ndarray:
+    image = image.convertToFormat(QImage.Format.Format_RGB32)
+    raw = image.constBits().asarray(image.sizeInBytes())
+    return np.array(raw, dtype=np.uint8).reshape(image.height(), image.width(), 4)[:, :, :3].mean(axis=2)
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("name", DAYS)
+def test_words_keep_inside_and_do_not_cover_each_other(qgis_app, name: str, size) -> None:
+    grey, words = painted(make_strip(**DAYS[name]), size)
+    inside = QRectF(-0.1, -0.1, size[0] + 0.2, size[1] + 0.2)
+    assert all(inside.contains(one.rect) for one in words), [one.text for one in words]
+    for first, second in combinations(words, 2):
+        assert not first.rect.adjusted(0.1, 0.1, -0.1, -0.1).intersects(second.rect), (first.text, second.text)
+    assert words
+    assert (grey < 128).mean() > 0.002
+
+
+def ink_of(grey: np.ndarray, area: QRectF) -> np.ndarray:
+    """Which pixels (h, w) of an area are dark."""
+    return grey[int(area.top()) : int(area.bottom()), int(area.left()) : int(area.right())] < 100
+
+
+def test_curve_has_no_ink_where_the_tide_is_not_known(qgis_app) -> None:
+    strip = make_strip(gap_h=(9.0, 15.0), tides=(), windows=())
+    grey, words = painted(strip, (1100, 500))
+    axis = DayAxis(QRectF(0.0, 0.0, 1100.0, 500.0), strip)
+    lane = axis.lanes["tide"]
+    low, high = axis.x_of_s(9.3 * 3600.0), axis.x_of_s(14.7 * 3600.0)
+    gap = QRectF(low, lane.top() + 1.0, high - low, lane.height() - 2.0)
+    told = [one for one in words if one.text == "tide not known" and gap.intersects(one.rect)]
+    assert told
+    inside = ink_of(grey, gap)
+    for one in told:
+        left, right = (int(x - gap.left()) for x in (one.rect.left(), one.rect.right()))
+        inside[:, max(left - 2, 0) : right + 2] = False
+    assert not inside.any()
+    known = QRectF(axis.x_of_s(2.0 * 3600.0), lane.top() + 1.0, 60.0, lane.height() - 2.0)
+    assert ink_of(grey, known).any(axis=0).all()
+
+
+def test_feasible_stretch_is_clear_and_framed_where_its_times_are(qgis_app) -> None:
+    states = tuple(FEASIBLE if 100 <= row < 160 else "stream" for row in range(288))
+    strip = make_strip(states=states, windows=())
+    grey, words = painted(strip, (1100, 500))
+    axis = DayAxis(QRectF(0.0, 0.0, 1100.0, 500.0), strip)
+    lane = axis.lanes["departures"]
+    (first_s, last_s) = next((a, b) for state, a, b in strip.state_runs() if state == FEASIBLE)
+    left, right = axis.x_of_s(first_s), axis.x_of_s(last_s)
+    quiet = QRectF(left + 4.0, lane.top() + 4.0, 0.2 * (right - left), lane.height() - 8.0)
+    hatched = QRectF(left - 60.0, lane.top() + 2.0, 40.0, lane.height() - 4.0)
+    assert not ink_of(grey, quiet).any()
+    assert ink_of(grey, hatched).any()
+    frame = grey[int(lane.center().y()), int(left) - 3 : int(left) + 4]
+    assert frame.min() < 60
+    assert any(one.text == "feasible" and left < one.rect.center().x() < right for one in words)
+
+
+def test_no_two_hatches_look_alike(qgis_app) -> None:
+    shares = {}
+    for state in STATES:
+        strip = make_strip(states=(state,) * 288, windows=(), daylight=())
+        grey, _ = painted(strip, (1100, 500))
+        axis = DayAxis(QRectF(0.0, 0.0, 1100.0, 500.0), strip)
+        lane = axis.lanes["departures"]
+        shares[state] = grey[
+            int(lane.top()) + 3 : int(lane.bottom()) - 3, int(lane.left()) + 20 : int(lane.left()) + 120
+        ]
+    for first, second in combinations(STATES, 2):
+        assert np.abs(shares[first] - shares[second]).mean() > 2.0, (first, second)
+
+
+@pytest.mark.parametrize("name", ["a day in June", "clocks go on", "clocks go back", "far south"])
+def test_places_and_times_are_each_others_inverse(qgis_app, name: str) -> None:
+    strip = make_strip(**DAYS[name])
+    axis = DayAxis(QRectF(10.0, 20.0, 900.0, 400.0), strip)
+    lane = axis.lanes["departures"]
+    for share in np.linspace(0.0, 1.0, 23):
+        moment = strip.moment(float(share) * strip.length_s)
+        x = axis.x_of(moment)
+        assert lane.left() - 1e-6 <= x <= lane.right() + 1e-6
+        assert abs((axis.moment_at(x) - moment).total_seconds()) < 1e-3
+
+
+def test_an_hour_that_comes_twice_is_as_wide_as_any_other_and_told(qgis_app) -> None:
+    strip = make_strip("2027-10-31")
+    axis = DayAxis(QRectF(0.0, 0.0, 1000.0, 400.0), strip)
+    zone = strip.start.tzinfo
+    twice = [axis.x_of(datetime(2027, 10, 31, 1, 30, tzinfo=zone, fold=fold)) for fold in (0, 1)]
+    assert twice[1] - twice[0] == pytest.approx(axis.x_of_s(3600.0) - axis.x_of_s(0.0))
+    _, words = painted(strip, (1100, 500))
+    assert any("clocks go back 60 min" in one.text for one in words)
+
+
+def test_window_times_are_rounded_to_the_safe_side(qgis_app) -> None:
+    strip = make_strip()
+    zone = strip.start.tzinfo
+    first, last = datetime(2027, 6, 5, 9, 10, 31, tzinfo=zone), datetime(2027, 6, 5, 11, 49, 50, tzinfo=zone)
+    window = make_window(first, last, first + timedelta(minutes=60))
+    _, words = painted(make_strip(windows=(window,)), (1100, 500))
+    assert any("09:11\u201311:49" in one.text for one in words)
+
+
+@pytest.mark.parametrize("dark", [False, True])
+def test_widget_inks_have_contrast(qgis_app, dark: bool) -> None:
+    palette = QPalette(QGuiApplication.palette())
+    paper, text = (QColor("#202326"), QColor("#e8e8e8")) if dark else (QColor("white"), QColor("#232629"))
+    palette.setColor(QPalette.ColorRole.Base, paper)
+    palette.setColor(QPalette.ColorRole.Text, text)
+    ink = Ink.of_palette(palette)
+    assert contrast(ink.paper, ink.ink) >= READS and contrast(ink.paper, ink.soft) >= READS
+    grey, _ = painted(make_strip(), ink=ink)
+    assert abs(np.median(grey) - np.mean(paper.getRgb()[:3])) < 40.0
+
+
+def test_twice_the_device_pixels_is_the_same_picture(qgis_app) -> None:
+    once, words = painted(make_strip())
+    twice, same = painted(make_strip(), scale=2)
+    assert [one.text for one in words] == [one.text for one in same]
+    small = twice.reshape(320, 2, 720, 2).mean(axis=(1, 3))
+    assert np.abs(small - once).mean() < 6.0
+
+
+def test_right_to_left_desktops_keep_time_running_to_the_right(qgis_app) -> None:
+    plain, _ = painted(make_strip())
+    QGuiApplication.setLayoutDirection(Qt.LayoutDirection.RightToLeft)
+    try:
+        turned, _ = painted(make_strip())
+    finally:
+        QGuiApplication.setLayoutDirection(Qt.LayoutDirection.LeftToRight)
+    assert np.array_equal(plain, turned)
+
+
+def several(count: int):
+    start = datetime(2027, 6, 1)  # noqa: DTZ001  only its date is used
+    return tuple(
+        make_strip((start + timedelta(days=day)).strftime("%Y-%m-%d"), high_water_h=3.0 + 0.8 * day)
+        for day in range(count)
+    )
+
+
+@pytest.mark.parametrize("ending", ["png", "pdf", "svg"])
+@pytest.mark.parametrize("count", [1, 3, 16])
+def test_files_can_be_read_back_and_are_not_blank(qgis_app, tmp_path: Path, ending: str, count: int) -> None:
+    path = tmp_path / f"days.{ending}"
+    write_day_pictures(several(count), path)
+    if ending == "svg":
+        text = path.read_text(encoding="utf-8")
+        assert text.rstrip().endswith("</svg>") and text.count("<text") > 10 * count
+        return
+    if ending == "pdf":
+        assert path.read_bytes().startswith(b"%PDF")
+        source = gdal.OpenEx(str(path), open_options=["DPI=60"])
+    else:
+        source = gdal.Open(str(path))
+    grey = source.ReadAsArray()[:3].mean(axis=0)
+    assert 0.003 < (grey < 128).mean() < 0.5
+    assert [one.name for one in tmp_path.iterdir() if not one.name.endswith(".xml")] == [path.name]
+
+
+def test_a_fortnight_and_more_goes_on_over_pages(qgis_app, tmp_path: Path) -> None:
+    path = tmp_path / "season.pdf"
+    write_day_pictures(several(40), path)
+    source = gdal.OpenEx(str(path))
+    assert len(source.GetMetadata("SUBDATASETS")) == 2 * 3
+
+
+def test_words_of_a_page_of_days_do_not_cover_each_other(qgis_app) -> None:
+    days = several(14)
+    image = QImage(794, 1200, QImage.Format.Format_RGB32)
+    image.fill(QColor("white"))
+    painter = QPainter(image)
+    words = paint_days(painter, QRectF(0.0, 0.0, 794.0, page_height(days, 794.0)), days, ink=Ink.on_paper())
+    painter.end()
+    for first, second in combinations(words, 2):
+        assert not first.rect.adjusted(0.1, 0.1, -0.1, -0.1).intersects(second.rect), (first.text, second.text)
+
+
+@pytest.mark.parametrize(("name", "days", "words"), [("days.gif", 1, ".gif"), ("days.png", 0, "no days")])
+def test_what_cannot_be_drawn_is_refused_and_leaves_nothing(qgis_app, tmp_path, name, days, words) -> None:
+    with pytest.raises(SwimPlanError, match=words):
+        write_day_pictures(several(days), tmp_path / name)
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_a_folder_that_cannot_be_written_to_is_refused(qgis_app, tmp_path: Path) -> None:
+    blocked = tmp_path / "file"
+    blocked.write_text("a file, no folder", encoding="utf-8")
+    for ending in ("png", "pdf", "svg"):
+        with pytest.raises(SwimPlanError):
+            write_day_pictures(several(1), blocked / f"days.{ending}")
