@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import replace
 
 import numpy as np
@@ -58,12 +58,13 @@ class _Task:
         """All of it."""
         request = self.request
         grid = reach_grid(request, reach_box(request, request.swim.stream))
-        front, optimum_s, cell, keep_off = self._best_front(chart_water(request, grid))
-        path_m = self._path(front, cell)
-        tight = _close_in(grid, front.water.dry, -1) if keep_off else None
         straight = self._straight(grid)
-        self.progress(0.6)
-        points = self._pulled(grid, path_m, optimum_s, tight)
+        for chart in _waters(chart_water(request, grid)):
+            front, optimum_s, cell, keep_off = self._best_front(chart)
+            tight = _close_in(grid, front.water.dry, -1) if keep_off else None
+            points = self._pulled(grid, self._path(front, cell), optimum_s, tight)
+            if points.stopped_by != "closed":
+                break
         if points.stopped_by:
             raise SwimPlanError(
                 asked=f"A track that steers all the time takes {optimum_s / 60.0:.0f} min, but no way of a few legs on "
@@ -188,6 +189,15 @@ class _Task:
             cell_m=grid.cell_m,
             square_legs=tuple(n + 1 for n, one in enumerate(points.corners.crossing[1:]) if one is not None),
         )
+
+
+def _waters(chart: ChartWater) -> Iterator[ChartWater]:
+    """The chart's water; then, since a route does not wait at closed water, with what closes for a while shut for
+    good."""
+    yield chart
+    if chart.water.timed:
+        dry = np.logical_or.reduce([chart.water.dry, *(area.mask for area in chart.water.timed)])
+        yield replace(chart, water=replace(chart.water, dry=dry, timed=()))
 
 
 def _shut(channel: object) -> ClosedArea:
