@@ -151,6 +151,10 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         for sentence in sentences:
             feedback.pushInfo(sentence)
 
+    def file_of(self, parameters: dict[str, Any], name: str, context: QgsProcessingContext) -> str:
+        """Where an output's file goes, empty for nowhere."""
+        return self.parameterAsFileOutput(parameters, name, context)
+
     def write(
         self,
         parameters: dict[str, Any],
@@ -167,7 +171,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         from ..cards.whole_files import write_whole
         from .sinks import write_sinks
 
-        paths = {name: self.parameterAsFileOutput(parameters, name, context) for name in files}
+        paths = {name: self.file_of(parameters, name, context) for name in files}
         paths = {name: path for name, path in paths.items() if path}
         written = [*paths.values(), *(file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks)]
         outputs = WholeOutputs(written, read=[self.plan(parameters, context)])
