@@ -21,8 +21,8 @@ import numpy as np
 from ...errors import StoppedError
 from ...water.stream import EXTRAPOLATED, UNKNOWN
 from .front_stream import FrontStream
-from .open_water import OpenWater, Passage, ReachGrid, mean_weight, spare_cells
-from .stencil import LEAST_SHARE, directions, piece_s, ring
+from .open_water import OpenWater, Passage, mean_weight, spare_cells
+from .stencil import Steps, directions, piece_s, ring
 
 FAR_CELLS = 16
 # In a stream near the pace only a narrow cone of directions can be made good: longer steps tell more of them apart.
@@ -91,8 +91,8 @@ class _Run:
     def __init__(self, water: OpenWater, stream: FrontStream, pace_m_s: float, horizon_s: float) -> None:
         self.water, self.stream, self.pace, self.horizon_s = water, stream, pace_m_s, horizon_s
         grid = water.grid
-        self.steps = _Steps.of(directions(), grid)
-        self.far_steps = {cells: _Steps.of(ring(cells), grid) for cells in FAR_RINGS}
+        self.steps = Steps.of(directions(), grid.width, grid.cell_m)
+        self.far_steps = {cells: Steps.of(ring(cells), grid.width, grid.cell_m) for cells in FAR_RINGS}
         always = grid.rimmed(water.dry, True)
         self.after = np.where(always, -np.inf, horizon_s)  # what is never entered cannot be bettered
         self.mean = None if water.weight is None else mean_weight(grid, water.weight)
@@ -228,7 +228,7 @@ class _Run:
         return (parent >= 0) & (self.spare[bunch] >= cells) & (change < EVEN_SHARE * self.pace)
 
     def _offer(
-        self, bunch: np.ndarray, steps: _Steps, since_s: np.ndarray, stream_m_s: np.ndarray, *, near_shore: bool = False
+        self, bunch: np.ndarray, steps: Steps, since_s: np.ndarray, stream_m_s: np.ndarray, *, near_shore: bool = False
     ) -> np.ndarray:
         """Offer the ends of the steps from cells (m,) their arrivals, leaving at (m,) in a stream (m, 2); the cells
         that took one. ``near_shore`` minds what is dry or closed on the step; long steps are in the clear anyway."""
@@ -285,31 +285,3 @@ class _Run:
         self.waits[fresh] = True
         self.pool = np.concatenate([self.pool, fresh])
         return target
-
-
-@dataclass(frozen=True, kw_only=True)
-class _Steps:
-    """Steps (k,) on a grid: how far their ends are in flat numbers, their lengths, and their directions (2, k)."""
-
-    jump: np.ndarray
-    length_m: np.ndarray
-    unit: np.ndarray
-
-    @classmethod
-    def of(cls, steps: np.ndarray, grid: ReachGrid) -> _Steps:
-        length = np.hypot(*steps.T)
-        jump = steps[:, 1] * grid.width + steps[:, 0]
-        return cls(jump=jump, length_m=length * grid.cell_m, unit=(steps / length[:, None]).T)
-
-    def seconds(self, vector: np.ndarray, pace_m_s: float) -> np.ndarray:
-        """Seconds (m, k) for each step in the stream (m, 2) of each cell."""
-        square = np.einsum("ij,ij->i", vector, vector)[:, None]
-        ahead = vector @ self.unit
-        speed = ahead**2
-        speed += pace_m_s**2 - square
-        with np.errstate(invalid="ignore"):
-            np.sqrt(speed, out=speed)
-        speed += ahead
-        if square.max() >= (1.0 - LEAST_SHARE) * pace_m_s**2:
-            speed[~(speed > LEAST_SHARE * pace_m_s)] = 1e-12  # cannot be made good: so late that nobody takes it
-        return np.divide(self.length_m, speed, out=speed)

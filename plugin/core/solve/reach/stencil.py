@@ -9,6 +9,7 @@ directions that can be made good at all.
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from math import gcd
 
 import numpy as np
@@ -56,3 +57,33 @@ def piece_s(way_m: np.ndarray, stream_m_s: np.ndarray, pace_m_s: float) -> np.nd
         made = ahead + np.sqrt(square * (pace_m_s**2 - np.einsum("...i,...i->...", stream_m_s, stream_m_s)) + ahead**2)
         good = made > LEAST_SHARE * pace_m_s * np.sqrt(square)
         return np.where(good, square / made, np.where(square == 0.0, 0.0, np.inf))
+
+
+@dataclass(frozen=True, kw_only=True)
+class Steps:
+    """Steps (k,) on a grid: how far their ends are in flat numbers, their lengths, and their directions
+    (2, k)."""
+
+    jump: np.ndarray
+    length_m: np.ndarray
+    unit: np.ndarray
+
+    @classmethod
+    def of(cls, steps: np.ndarray, width: int, cell_m: float) -> Steps:
+        """Steps (k, 2) in columns and rows over arrays so many columns wide."""
+        length = np.hypot(*steps.T)
+        jump = steps[:, 1] * width + steps[:, 0]
+        return cls(jump=jump, length_m=length * cell_m, unit=(steps / length[:, None]).T)
+
+    def seconds(self, vector: np.ndarray, pace_m_s: float) -> np.ndarray:
+        """Seconds (m, k) for each step in the stream (m, 2) of each cell."""
+        square = np.einsum("ij,ij->i", vector, vector)[:, None]
+        ahead = vector @ self.unit
+        speed = ahead**2
+        speed += pace_m_s**2 - square
+        with np.errstate(invalid="ignore"):
+            np.sqrt(speed, out=speed)
+        speed += ahead
+        if square.max() >= (1.0 - LEAST_SHARE) * pace_m_s**2:
+            speed[~(speed > LEAST_SHARE * pace_m_s)] = 1e-12  # cannot be made good: so late that nobody takes it
+        return np.divide(self.length_m, speed, out=speed)
