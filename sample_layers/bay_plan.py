@@ -15,6 +15,9 @@ Place = tuple[float, float]
 DEPART = "2027-06-26T10:00"
 """Departure of the sample swims, in the plan's zone: the bay stream turns about an hour later."""
 
+WINDOW_DAYS = ("2027-06-24", "2027-06-27")
+"""Days in which the demo looks for windows."""
+
 INVENTED = f"{NOTICE}."
 
 # name: place, kind, minutes of stay, bottom, note. Depths come from the seabed.

@@ -18,7 +18,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 import bay_plan
 import make_bay
 from chart_picture import draw_chart
-from demo_words import Report, flag_sentences, headline, legs_table, stop_lines
+from demo_words import Report, flag_sentences, headline, legs_table, stop_lines, window_lines
 from osgeo import gdal
 from qgis.core import (
     QgsApplication,
@@ -109,6 +109,23 @@ def plan_swim(plan: Path, route: str, folder: Path, depart: str = bay_plan.DEPAR
     return json.loads((folder / "report.json").read_text(encoding="utf-8"))
 
 
+def find_windows(plan: Path, route: str, folder: Path) -> Report:
+    """Run `tideleg:departurewindows` over the days round the sample's, leaving its picture and report in the folder."""
+    first, last = bay_plan.WINDOW_DAYS
+    parameters = {
+        "PLAN": str(plan),
+        "ROUTE": route,
+        "FROM": first,
+        "TO": last,
+        "STEP": 10,
+        "SWIMMER": SWIMMER,
+        "REPORT": str(folder / "windows.json"),
+        "PICTURE": str(folder / "days.png"),
+    }
+    run_algorithm("tideleg:departurewindows", parameters)
+    return json.loads((folder / "windows.json").read_text(encoding="utf-8"))
+
+
 def run_algorithm(algorithm_id: str, parameters: dict[str, object]) -> dict[str, object]:
     """Run one algorithm; raises DemoError with its own words when it refuses or fails."""
     algorithm = QgsApplication.processingRegistry().createAlgorithmById(algorithm_id)
@@ -186,6 +203,9 @@ def main(out: Path) -> None:
         say("making the sample plan")
         make_bay.make(say=say)
     out.mkdir(parents=True, exist_ok=True)
+    say("looking for windows")
+    windows = find_windows(make_bay.SAMPLE, next(iter(bay_plan.ROUTES)), out)
+    print("\n" + "\n".join([*window_lines(windows), f"  Files: {out}/days.png, {out}/windows.json"]), flush=True)
     for number, route in enumerate(bay_plan.ROUTES):
         folder = out if number == 0 else out / slug(route)
         for name in (RESULT_LAYERS, f"{RESULT_LAYERS}-wal", f"{RESULT_LAYERS}-shm"):

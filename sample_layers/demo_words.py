@@ -10,7 +10,7 @@ from make_bay import plugin_on_path
 
 plugin_on_path()
 
-from tideleg.core.results.card import clock_up, whole_minutes  # noqa: E402
+from tideleg.core.results.card import clock_down, clock_up, whole_minutes  # noqa: E402
 
 Report = dict[str, Any]
 
@@ -73,11 +73,37 @@ def legs_table(report: Report) -> list[str]:
 
 
 def stop_lines(report: Report) -> list[str]:
-    """Each stop on the way with its times and the water over it."""
+    """Each stop on the way with its times, the water over it, and by when it must be left."""
     lines = []
     for stop in report["stops"][1:-1]:
         depth = "depth unknown" if stop["depth_now_m"] is None else f"{stop['depth_now_m']:.1f} m of water on arrival"
         lines.append(f"  {stop['name']}: {_clock(stop['arrive'])} to {_clock(stop['leave'])}, {depth}")
+        lines.append(f"    {_turn_back(stop)}")
+    return lines
+
+
+def _turn_back(stop: Report) -> str:
+    if stop["latest_leave"] is None:
+        return "no exit is reached in time from here"
+    bad = stop["latest_leave_pessimistic"]
+    bad_day = f"on a bad day by {_down(bad)}" if bad else "on a bad day do not come here"
+    return f"turn back by {_down(stop['latest_leave'])} at the latest, to {stop['exit']}; {bad_day}"
+
+
+def _down(iso: str) -> str:
+    return clock_down(dt.datetime.fromisoformat(iso))
+
+
+def window_lines(report: Report) -> list[str]:
+    """The days by their rank, each with its windows, from the report of `tideleg:departurewindows`."""
+    lines = [f"When to swim {report['route']}: {report['feasible_departures']} of {report['departures']} departures."]
+    for day in report["days"]:
+        best = f"best {_clock(day['best'])}, {_minutes(day['best_min'])} min"
+        lines.append(f"  {day['rank']}. {day['day']}: longest window {day['longest_window_min']:.0f} min, {best}")
+        for window in report["windows"]:
+            if window["first"].startswith(day["day"]):
+                ends = f"{_clock(window['first'])} to {_down(window['last'])}"
+                lines += _paragraph(f"     {ends}; after it ", window["closes"]["words"] + ".")
     return lines
 
 

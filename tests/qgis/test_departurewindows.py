@@ -266,3 +266,20 @@ def test_a_group_has_the_windows_of_its_slowest(bay: Path, tmp_path: Path) -> No
     found = {who: opened(plan, tmp_path, **span, SWIMMER=who).report for who in ("Slow", "Quick", "Quick; Slow")}
     open_of = {who: report["feasible_departures"] for who, report in found.items()}
     assert open_of["Quick; Slow"] == open_of["Slow"] < open_of["Quick"]
+
+
+@pytest.mark.parametrize("ending", ["pdf", "png", "svg"])
+def test_days_come_as_a_picture(bay: Path, tmp_path: Path, ending: str) -> None:
+    picture = tmp_path / f"days.{ending}"
+    ran = opened(bay, tmp_path, FROM=DAY, TO=DAY, STEP=30, PICTURE=str(picture))
+    assert ran.ok, ran.said
+    assert ran.results["PICTURE"] == str(picture)
+    assert picture.stat().st_size > 5000
+
+
+def test_a_picture_of_an_unknown_kind_is_refused_and_leaves_nothing(bay: Path, tmp_path: Path) -> None:
+    folder = tmp_path / "out"
+    folder.mkdir()
+    ran = opened(bay, folder, FROM=DAY, TO=DAY, STEP=30, PICTURE=str(folder / "days.bmp"))
+    assert not ran.ok and ".bmp" in ran.said
+    assert left_in(folder) == []

@@ -375,12 +375,23 @@ def test_the_words_say_legs_stops_and_flags(planned):
     assert all(leg["from"] in table and leg["to"] in table for leg in report["legs"])
     assert "Leg 3 cannot be swum: " in table
     assert "NOT FEASIBLE" in headline(report)[1]
-    assert [line.split(":")[0].strip() for line in stop_lines(report)] == [
-        "East Shoulder",
-        "The Spindle",
-        "Elbow North",
-    ]
+    stops, turns = stop_lines(report)[::2], stop_lines(report)[1::2]
+    assert [line.split(":")[0].strip() for line in stops] == ["East Shoulder", "The Spindle", "Elbow North"]
+    latest = report["stops"][1]["latest_leave"][11:16]
+    assert turns[0].strip().startswith(f"turn back by {latest} at the latest, to ")
+    assert turns[1].strip() == "no exit is reached in time from here"
     assert flag_sentences(report)[0].startswith("  STOP: ")
+
+
+def test_windows_of_the_sample_days_are_listed_and_drawn(package, provider, tmp_path):
+    from demo_words import window_lines
+
+    report = demo.find_windows(package, "Inner reef and home", tmp_path)
+    lines = window_lines(report)
+    assert [day["rank"] for day in report["days"]] == [1, 2, 3, 4]
+    for window in report["windows"]:
+        assert any(window["closes"]["words"][:30] in line for line in lines)
+    assert not QImage(str(tmp_path / "days.png")).isNull()
 
 
 def test_the_table_has_the_times_and_minutes_of_the_card(planned):
