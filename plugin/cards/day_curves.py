@@ -18,6 +18,7 @@ from .words import tr
 NICE = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0)
 LEAST_TOP_KN = 0.5  # a lane of slack water is not stretched to look like a stream
 LEAST_RISE_M = 1.0
+DOT = 0.22  # radius of a high or low water, of the letters' size
 FINE = 1.0  # the picture's units between points of a curve
 
 
@@ -100,10 +101,26 @@ def paint_tide(painter: QPainter, axis: DayAxis, ink: Ink) -> list[Label]:
     for times, heights in pieces:
         _curve(painter, axis.x_of_s(times), scale.y(heights), ink, 0.16 * axis.size)
     labels += _gap_labels(axis, ink, lane, gaps_between(pieces, strip.length_s), tr("tide not known"))
-    for tide in strip.tides:
-        if 0.0 <= strip.seconds(tide.moment) <= strip.length_s:
-            labels.append(_paint_water(painter, axis, ink, scale, tide))
-    return labels
+    return labels + [_water_label(axis, ink, scale, tide) for tide in _waters(axis)]
+
+
+def paint_waters(painter: QPainter, axis: DayAxis, ink: Ink) -> None:
+    """A dot at each high and low water; open, on the edge of its lane, where the height is not known."""
+    scale = _tide_scale(axis)
+    painter.setPen(ink.pen(ink.ink, 0.12 * axis.size))
+    for tide in _waters(axis):
+        painter.setBrush(ink.paper if tide.height_m is None else ink.ink)
+        painter.drawEllipse(_water_place(axis, scale, tide), DOT * axis.size, DOT * axis.size)
+
+
+def _waters(axis: DayAxis) -> list[TideMoment]:
+    """The high and low waters of the day itself."""
+    return [tide for tide in axis.strip.tides if 0.0 <= axis.strip.seconds(tide.moment) <= axis.strip.length_s]
+
+
+def _water_place(axis: DayAxis, scale: Scale, tide: TideMoment) -> QPointF:
+    edge = scale.high if tide.kind == "HW" else scale.low
+    return QPointF(axis.x_of(tide.moment), float(scale.y(edge if tide.height_m is None else tide.height_m)))
 
 
 def _tide_scale(axis: DayAxis) -> Scale:
@@ -119,15 +136,11 @@ def _tide_scale(axis: DayAxis) -> Scale:
     return Scale(lane=axis.lanes["tide"], low=low, high=high, head=room, foot=room)
 
 
-def _paint_water(painter: QPainter, axis: DayAxis, ink: Ink, scale: Scale, tide: TideMoment) -> Label:
-    """A dot on the curve and its words; on the lane's edge where the height is not known."""
+def _water_label(axis: DayAxis, ink: Ink, scale: Scale, tide: TideMoment) -> Label:
+    """Time and height, above a high water and below a low one."""
     is_high, lane = tide.kind == "HW", scale.lane
-    x = axis.x_of(tide.moment)
-    unknown = scale.high if is_high else scale.low
-    y = float(scale.y(unknown if tide.height_m is None else tide.height_m))
-    painter.setPen(ink.pen(ink.ink, 0.12 * axis.size))
-    painter.setBrush(ink.paper if tide.height_m is None else ink.ink)
-    painter.drawEllipse(QPointF(x, y), 0.22 * axis.size, 0.22 * axis.size)
+    place = _water_place(axis, scale, tide)
+    x, y = place.x(), place.y()
     at = clock_text(axis.strip, tide.moment)
     height = not_known() if tide.height_m is None else height_text(tide.height_m)
     off = 0.25 * axis.size
@@ -152,11 +165,13 @@ def _paint_pace(painter: QPainter, axis: DayAxis, ink: Ink, scale: Scale, pace_k
     painter.setPen(ink.pen(ink.ink, 0.12 * axis.size, (5.0, 3.0)))
     painter.drawLine(QLineF(lane.left(), y, lane.right(), y))
     # In the margin where that is wide enough, so that the stream stays clear.
-    spots = [Spot(x=lane.left() - 0.4 * axis.size, y=y - axis.line / 2.0, at=RIGHT)] if axis.named else []
+    in_margin = axis.named and not axis.glance
+    spots = [Spot(x=lane.left() - 0.4 * axis.size, y=y - axis.line / 2.0, at=RIGHT)] if in_margin else []
     top = max(y - axis.line - 0.15 * axis.size, lane.top())
     spots += [Spot(x=lane.left() + share * lane.width(), y=top, at=share) for share in (0.995, 0.005, 0.5, 0.25, 0.75)]
+    words = tr("you make {pace}") if in_margin else tr("you make {pace} kn")
     label = Label(
-        texts=(tr("you make {pace}").format(pace=f"{pace_kn:.1f}"), f"{pace_kn:.1f}"),
+        texts=(words.format(pace=f"{pace_kn:.1f}"), f"{pace_kn:.1f}"),
         spots=tuple(spots),
         within=lane.adjusted(axis.inner.left() - lane.left(), -axis.line, 0.0, axis.line),
         rank=40,

@@ -23,7 +23,7 @@ LEAST_WINDOW = 0.5  # of the letters' size: a single departure is still seen
 def paint_departures(painter: QPainter, axis: DayAxis, ink: Ink) -> list[Label]:
     """Every stretch of departures with its word, and each window's first, last and best time."""
     lane, runs = axis.lanes["departures"], axis.strip.state_runs()
-    labels = []
+    labels = [] if runs else [_not_looked_at(axis, ink)]
     for state, low, high in sorted(runs, key=lambda run: run[0] == FEASIBLE):  # windows lie over the hatches
         left, right = axis.x_of_s(low), axis.x_of_s(high)
         if state == FEASIBLE:
@@ -86,6 +86,14 @@ def kept_clear(axis: DayAxis) -> list[QRectF]:
     return found
 
 
+def _not_looked_at(axis: DayAxis, ink: Ink) -> Label:
+    """An empty lane says why it is."""
+    lane = axis.lanes["departures"]
+    spot = Spot(x=lane.center().x(), y=lane.center().y() - axis.line / 2.0)
+    words = tr("no departures looked at")
+    return Label(texts=(words,), spots=(spot,), within=lane, rank=15, letters=axis.letters, color=ink.ink)
+
+
 def _state_label(axis: DayAxis, ink: Ink, stretch: QRectF, state: str) -> Label:
     spot = Spot(x=stretch.center().x(), y=stretch.center().y() - axis.line / 2.0)
     edge = 0.35 * axis.size
@@ -96,13 +104,14 @@ def _state_label(axis: DayAxis, ink: Ink, stretch: QRectF, state: str) -> Label:
         rank=15,
         letters=axis.bold if state == FEASIBLE else axis.letters,
         color=ink.ink,
-        veil=True,
+        veil=state != FEASIBLE,
     )
 
 
 def _window_labels(axis: DayAxis, ink: Ink) -> list[Label]:
     """First, last and best departure above each window; without the best where not all of them find room."""
-    lane, lettering, windows = axis.lanes["times"], axis.letters, axis.strip.windows
+    lane, lettering = axis.lanes["times"], axis.letters
+    windows = sorted(axis.strip.windows, key=lambda window: axis.strip.seconds(window.first))
     right = axis.rect.right() - 0.2 * axis.size
     middles = [(axis.x_of(window.first) + axis.x_of(window.last)) / 2.0 for window in windows]
     middles = [min(max(middle, lane.left()), lane.right()) for middle in middles]

@@ -86,9 +86,10 @@ def _write_svg(strips: tuple[DayStrip, ...], path: Path) -> None:
 def _write_pdf(strips: tuple[DayStrip, ...], path: Path) -> None:
     device = QPdfWriter(str(path))
     device.setResolution(PDF_DPI)
-    device.setPageSize(
-        QPageSize(QSizeF(PAGE_WIDTH / UNITS_PER_INCH, PAGE_HEIGHT / UNITS_PER_INCH), QPageSize.Unit.Inch)
-    )
+    device.setCreator("Tideleg")
+    device.setTitle(strips[0].route)
+    high = page_height(strips, PAGE_WIDTH) if len(strips) == 1 else PAGE_HEIGHT
+    device.setPageSize(QPageSize(QSizeF(PAGE_WIDTH / UNITS_PER_INCH, high / UNITS_PER_INCH), QPageSize.Unit.Inch))
     device.setPageMargins(QMarginsF(0.0, 0.0, 0.0, 0.0))
     painter = QPainter()
     if not painter.begin(device):
@@ -100,18 +101,19 @@ def _write_pdf(strips: tuple[DayStrip, ...], path: Path) -> None:
         for number, page in enumerate(_pages(strips)):
             if number:
                 device.newPage()
-            paint_days(painter, QRectF(0.0, 0.0, PAGE_WIDTH, PAGE_HEIGHT), page, ink=Ink.on_paper(), top_kn=top_kn)
+            paint_days(painter, QRectF(0.0, 0.0, PAGE_WIDTH, high), page, ink=Ink.on_paper(), top_kn=top_kn)
     finally:
         painter.end()
 
 
 def _pages(strips: tuple[DayStrip, ...]) -> list[tuple[DayStrip, ...]]:
-    """The days by pages: all of them as they are drawn together, as many a page as it holds."""
-    count = len(strips)
-    if not is_whole(strips):
-        while count > 1 and page_height(strips[:count], PAGE_WIDTH) > PAGE_HEIGHT:
-            count -= 1
-    return [strips[first : first + count] for first in range(0, len(strips), count)]
+    """The days by pages, as many a page as it holds; no page has so few that they would be drawn another way."""
+    most = len(strips)
+    while not is_whole(strips) and page_height(strips[:most], PAGE_WIDTH) > PAGE_HEIGHT:
+        most -= 1
+    pages = -(-len(strips) // most)
+    edges = [number * len(strips) // pages for number in range(pages + 1)]
+    return [strips[first:end] for first, end in zip(edges, edges[1:])]
 
 
 def _paint(device: QImage | object, strips: tuple[DayStrip, ...], scale: float, height: float) -> None:

@@ -183,8 +183,7 @@ def paint_light(painter: QPainter, axis: DayAxis, ink: Ink) -> list[Label]:
     painter.setPen(ink.pen(ink.soft, 0.1 * axis.size))
     painter.setBrush(Qt.BrushStyle.NoBrush)
     painter.drawRect(lane)
-    whole = {(lane.left(), lane.right())}
-    if whole & set(nights):
+    if any(low <= 0.0 and high >= strip.length_s for low, high in night_spans(strip.daylight, strip.clock)):
         return [_light_words(axis, ink, tr("dark all day"))]
     labels = [] if nights else [_light_words(axis, ink, tr("light all night"))]
     for day in strip.daylight:

@@ -11,29 +11,32 @@ from ..core.results.card import day_text
 from ..core.results.day_strip import DayStrip
 from .day_ink import Ink
 from .day_labels import LEFT, RIGHT, Label, PlacedText, Spot, draw_labels, letters
-from .day_legend import draw_legend_entry, legend_places
+from .day_legend import ROW_LINES, draw_legend_entry, legend_places
 from .day_picture import paint_day
-from .day_words import caution, legend_hatches
+from .day_words import caution, state_hatches
 from .words import tr
 
 MARGIN = 28.0
-GLANCE_HEIGHT = 69.0  # fourteen of them fill an upright A4 page
-WHOLE_HEIGHT = 250.0
-MOST_WHOLE = 4  # days of a page that are drawn in full
+ONE_HEIGHT = 503.0  # a day alone: a page of A5, lying
+WHOLE_HEIGHT = 355.0  # three of them fill an upright A4 page
+GLANCE_HEIGHT = 69.0  # fourteen of them do, and their heading
+MOST_WHOLE = 3  # days that are drawn in full
 SIZE = 10  # of the page's own letters
+HEADING_LINES, CAUTION_LINES = 1.8, 1.4
 
 
 def is_whole(strips: Sequence[DayStrip]) -> bool:
-    """Whether the days are few enough to be drawn in full."""
+    """Whether the days are few enough to be drawn in full, each with its own title, legend and notes."""
     return len(strips) <= MOST_WHOLE
 
 
 def page_height(strips: Sequence[DayStrip], width: float) -> float:
     """The height that all these days need on one page of a width."""
-    legend = 0 if is_whole(strips) else len(legend_places(_hatches(strips), _across(width), SIZE))
-    line = letters(SIZE).line_mm
-    each = WHOLE_HEIGHT if is_whole(strips) else GLANCE_HEIGHT
-    return 2.0 * MARGIN + (3.2 + 1.3 * legend) * line + len(strips) * each
+    if is_whole(strips):
+        return 2.0 * MARGIN + len(strips) * _each(strips)
+    legend = ROW_LINES * len(legend_places(state_hatches(*strips), _across(width), SIZE))
+    heading = (HEADING_LINES + legend + CAUTION_LINES) * letters(SIZE).line_mm
+    return 2.0 * MARGIN + heading + len(strips) * _each(strips)
 
 
 def paint_days(
@@ -44,34 +47,45 @@ def paint_days(
     ``top_kn`` is the rate at the top of every stream; without one it is the greatest of these days.
     """
     painter.fillRect(rect, ink.paper)
-    across, line = _across(rect.width()).translated(rect.left(), rect.top()), letters(SIZE).line_mm
+    across = _across(rect.width()).translated(rect.left(), rect.top())
     top_kn = top_kn or max(strip.greatest_kn for strip in strips)
-    words = _heading(across, strips, ink)
-    y = across.top() + 1.8 * line
-    if not is_whole(strips):
-        for entries in legend_places(_hatches(strips), across, SIZE):
-            words += [draw_legend_entry(painter, name, x, y, across, ink, SIZE) for name, x in entries]
-            y += 1.3 * line
-    words.append(_words((caution(),), across, across.left(), y, LEFT, ink))
-    placed = draw_labels(painter, words, ink)
-    y += 1.4 * line
-    each = WHOLE_HEIGHT if is_whole(strips) else GLANCE_HEIGHT
+    placed, y = ((), across.top()) if is_whole(strips) else _paint_heading(painter, across, strips, ink)
     for strip in strips:
-        row = QRectF(across.left(), y, across.width(), each)
+        row = QRectF(across.left(), y, across.width(), _each(strips))
         placed += paint_day(painter, row, strip, ink=ink, glance=not is_whole(strips), top_kn=top_kn)
-        y += each
+        y += row.height()
     return placed
 
 
+def _each(strips: Sequence[DayStrip]) -> float:
+    """The height of each of so many days."""
+    if len(strips) == 1:
+        return ONE_HEIGHT
+    return WHOLE_HEIGHT if is_whole(strips) else GLANCE_HEIGHT
+
+
 def _across(width: float) -> QRectF:
-    return QRectF(MARGIN, MARGIN, width - 2.0 * MARGIN, 1e4)
+    """What lies between the margins, as far down as anybody likes."""
+    return QRectF(MARGIN, MARGIN, width - 2.0 * MARGIN, 1e5)
 
 
-def _heading(across: QRectF, strips: Sequence[DayStrip], ink: Ink) -> list[Label]:
+def _paint_heading(
+    painter: QPainter, across: QRectF, strips: Sequence[DayStrip], ink: Ink
+) -> tuple[tuple[PlacedText, ...], float]:
+    """Title, legend and caution over days at a glance: the words drawn, and where the first day begins."""
+    words, line = _title(across, strips, ink), letters(SIZE).line_mm
+    y = across.top() + HEADING_LINES * line
+    for entries in legend_places(state_hatches(*strips), across, SIZE):
+        words += [draw_legend_entry(painter, name, x, y, across, ink, SIZE) for name, x in entries]
+        y += ROW_LINES * line
+    words.append(_words((caution(),), across, across.left(), y, LEFT, ink))
+    return draw_labels(painter, words, ink), y + CAUTION_LINES * line
+
+
+def _title(across: QRectF, strips: Sequence[DayStrip], ink: Ink) -> list[Label]:
     """Route and dates at the left, the zone at the right."""
-    first, last = strips[0], strips[-1]
-    days = list(dict.fromkeys(day_text(one.moment(0.0)) for one in (first, last)))
-    dates = tr("{first} to {last}").format(first=days[0], last=days[-1]) if len(days) > 1 else days[0]
+    days = [day_text(one.moment(0.0)) for one in (strips[0], strips[-1])]
+    dates = tr("{first} to {last}").format(first=days[0], last=days[1])
     zones = ", ".join(dict.fromkeys(strip.zone_name for strip in strips))
     routes = " / ".join(dict.fromkeys(strip.route for strip in strips))
     bold = letters(SIZE + 1, True)
@@ -88,8 +102,3 @@ def _words(
 ) -> Label:
     lettering = letters(SIZE + 1, True) if bold else letters(SIZE)
     return Label(texts=texts, spots=(Spot(x=x, y=y, at=at),), within=across, rank=0, letters=lettering, color=ink.ink)
-
-
-def _hatches(strips: Sequence[DayStrip]) -> tuple[str, ...]:
-    """The hatches of all the days; twilight is not drawn at a glance."""
-    return legend_hatches(*strips)

@@ -11,7 +11,7 @@ from qgis.PyQt.QtGui import QPainter
 
 from ..core.results.day_strip import DayStrip
 from .day_axis import DayAxis
-from .day_curves import paint_stream, paint_tide
+from .day_curves import paint_stream, paint_tide, paint_waters
 from .day_departures import kept_clear, paint_departures, paint_now, paint_planned
 from .day_frame import (
     lane_labels,
@@ -57,6 +57,9 @@ def paint_day(
             labels += paint_legend(painter, axis, ink)
         if "notes" in axis.lanes:
             labels += note_labels(axis, ink)
-        return draw_labels(painter, labels, ink, kept_clear(axis))
+        placed = draw_labels(painter, labels, ink, kept_clear(axis))
+        if "tide" in axis.lanes:
+            paint_waters(painter, axis, ink)  # over the patches behind words
+        return placed
     finally:
         painter.restore()

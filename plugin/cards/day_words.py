@@ -52,14 +52,20 @@ def not_known() -> str:
     return tr("not known")
 
 
-def legend_hatches(*strips: DayStrip) -> tuple[str, ...]:
-    """The hatches of days in the order of the states, twilight last."""
+def state_hatches(*strips: DayStrip) -> tuple[str, ...]:
+    """The states of the departures of some days, in their order."""
     used = {state for strip in strips for state in strip.states}
+    return tuple(state for state in STATES if state in used)
+
+
+def legend_hatches(strip: DayStrip) -> tuple[str, ...]:
+    """What a day's lanes are hatched with: its states, then night and twilight where they are not among them."""
+    found = list(state_hatches(strip))
     for name, spans in ((NIGHT, night_spans), (TWILIGHT, sun_down_spans)):
-        for strip in strips:
-            if any(low < strip.length_s and high > 0.0 for low, high in spans(strip.daylight, strip.clock)):
-                used.add(name)
-    return tuple(name for name in (*STATES, TWILIGHT) if name in used)
+        here = any(low < strip.length_s and high > 0.0 for low, high in spans(strip.daylight, strip.clock))
+        if here and name not in found:
+            found.append(name)
+    return tuple(found)
 
 
 def lane_name(lane: str, strip: DayStrip) -> tuple[str, ...]:
@@ -152,10 +158,9 @@ def caution() -> str:
 
 
 def _window_note(strip: DayStrip, window: DepartureWindow) -> str:
-    words = tr("{span}: swim {swim}. Opens: {opens}. Closes: {closes}.")
+    words = tr("{span}. Opens: {opens}. Closes: {closes}.")
     return words.format(
-        span=window_texts(strip, window)[0],
-        swim=swim_texts(strip, window.best, window.ends)[0],
+        span=window_texts(strip, window)[-1],
         opens=window.opens.words.rstrip(". "),
         closes=window.closes.words.rstrip(". "),
     )
