@@ -7,7 +7,7 @@ from osgeo import gdal, ogr
 
 from ..core.geodesy import LocalFrame
 
-FAR_PAST = 3.0  # levels: what is not reached lies so far beyond any level that the edge falls beside the last cell
+NEAR_NOTHING = 1e-6
 
 
 def area_below(values: np.ndarray, level: float, low_m: np.ndarray, cell_m: float) -> ogr.Geometry | None:
@@ -16,40 +16,22 @@ def area_below(values: np.ndarray, level: float, low_m: np.ndarray, cell_m: floa
     Between neighbouring cells the edge is where the value, linear between them, passes the level; towards a cell
     without a value (NaN) it is half-way.
     """
-    filled = np.where(np.isnan(values), np.inf, values) - level
-    if not (filled <= 0.0).any():
+    above = np.pad(np.where(np.isnan(values), np.inf, values - level), 1, constant_values=np.inf)
+    inside = above <= 0.0
+    if not inside.any():
         return None
-    # Levels are cut at 0. A blank neighbour counts as far above as the cell itself lies below: half-way between.
-    blank = np.pad(filled, 1, constant_values=np.inf)
-    lowest = -float(np.min(filled))
-    scale = max(lowest, 1e-6)
-    clipped = np.clip(blank, -scale, scale)
-    inside = blank <= 0.0
-    beside = _beside(inside)
-    depth = np.where(inside, -clipped, 0.0)
-    clipped[np.isinf(blank) & beside] = _neighbours_mean(depth, inside)[np.isinf(blank) & beside]
-    clipped[np.isinf(blank) & ~beside] = scale
-    return _contoured(clipped, low_m - cell_m, cell_m)
+    most = max(-float(above.min()), NEAR_NOTHING)
+    # A blank cell lies as far above the level as the cells beside it lie below: the edge comes half-way between.
+    depth, count = (_over_neighbours(part) for part in (np.where(inside, -above, 0.0), inside))
+    opposite = np.where(count > 0, np.maximum(depth / np.maximum(count, 1), NEAR_NOTHING), most)
+    return _contoured(np.where(np.isinf(above), opposite, np.clip(above, -most, most)), low_m - cell_m, cell_m)
 
 
-def _beside(inside: np.ndarray) -> np.ndarray:
-    padded = np.pad(inside, 1)
-    rows, columns = inside.shape
-    return np.logical_or.reduce(
-        [padded[1 + a : 1 + a + rows, 1 + b : 1 + b + columns] for a in (-1, 0, 1) for b in (-1, 0, 1)]
-    )
-
-
-def _neighbours_mean(depth: np.ndarray, inside: np.ndarray) -> np.ndarray:
-    """Mean of the neighbours that lie inside, and no less than a little."""
-    rows, columns = depth.shape
-    total, count = np.zeros(depth.shape), np.zeros(depth.shape)
-    padded_depth, padded_inside = np.pad(depth, 1), np.pad(inside, 1)
-    for a in (-1, 0, 1):
-        for b in (-1, 0, 1):
-            total += padded_depth[1 + a : 1 + a + rows, 1 + b : 1 + b + columns]
-            count += padded_inside[1 + a : 1 + a + rows, 1 + b : 1 + b + columns]
-    return np.maximum(total / np.maximum(count, 1), 1e-6)
+def _over_neighbours(values: np.ndarray) -> np.ndarray:
+    """Sums over each cell and the eight round it."""
+    rows, columns = values.shape
+    wide = np.pad(values, 1).astype(float)
+    return sum(wide[a : a + rows, b : b + columns] for a in range(3) for b in range(3))
 
 
 def _contoured(values: np.ndarray, low_m: np.ndarray, cell_m: float) -> ogr.Geometry | None:

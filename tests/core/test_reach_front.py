@@ -256,7 +256,7 @@ def test_weighed_water_is_crossed_squarely() -> None:
     x, _ = np.meshgrid(grid.x_m, grid.y_m)
     heavy = OpenWater(grid=grid, dry=np.zeros(grid.shape, dtype=bool), weight=np.where(np.abs(x) < 200.0, 4.0, 1.0))
     front = front_from(heavy, still, -1000.0 - 1500j, PACE, 30000.0)
-    cell = grid.cell_at(np.array([1000.0, 1500.0]))
+    (cell,) = grid.cells_within(np.array([1005.0, 1505.0]), 1.0)
     way = grid.xy_of(front.way_to(cell))
     inside = way[np.abs(way[:, 0]) < 200.0]
     slant = abs(cmath.phase(complex(*(inside[-1] - inside[0]))))

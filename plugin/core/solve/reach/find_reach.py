@@ -115,8 +115,7 @@ class _Task:
         if not used:
             raise _no_way_home(request)
         cells, seconds = (np.concatenate(part) for part in zip(*starts))
-        order = np.argsort(-seconds)
-        home = self._run(chart, back, cells[order], seconds[order], 0.35, 0.35)
+        home = self._run(chart, back, cells, seconds, 0.35, 0.35)
         return BothWays(chart=chart, out=out, home=home, landings=used)
 
     def _front_out(self, chart: ChartWater, done: float, share: float) -> Front:

@@ -120,6 +120,7 @@ class _Run:
     def start(self, cells: np.ndarray, seconds: np.ndarray) -> None:
         """Set the front out from cells."""
         good = np.flatnonzero((seconds < self.after[cells]) & (seconds < self.horizon_s))
+        good = good[np.argsort(-seconds[good])]  # of several starts of one cell the earliest stays
         self.after[cells[good]] = seconds[good]
         self.key[cells[good]] = seconds[good]
         self.pool = np.unique(cells[good])

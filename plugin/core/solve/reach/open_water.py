@@ -83,12 +83,6 @@ class ReachGrid:
         near = (columns - at[0]) ** 2 + (rows - at[1]) ** 2 <= reach**2
         return (rows[near] + RIM) * self.width + columns[near] + RIM
 
-    def cell_at(self, place_m: np.ndarray) -> int:
-        """Flat number of the cell a place (2,) lies in, -1 outside the grid."""
-        column, row = np.rint((np.asarray(place_m, dtype=float) - self.low_m) / self.cell_m).astype(int)
-        inside = 0 <= column < self.shape[1] and 0 <= row < self.shape[0]
-        return int((row + RIM) * self.width + column + RIM) if inside else -1
-
 
 def covered(grid: ReachGrid, areas: Sequence[PlanarArea]) -> np.ndarray:
     """Mask (rows, columns) of the cells whose middle lies in any of the areas or which their edges pass.
