@@ -19,7 +19,7 @@ WIDE = 520.0  # from here on lanes are named in the margin
 LEAST_LANE = 3.0  # lines high: below it the stream stands alone
 NAMED_LANE = 4.5  # from here on a curve leaves a line at the top of its lane for the name
 # What is added around the lanes while each curve keeps so many lines.
-ADDED = {"swims": 3.6, "legend": 4.2, "notes": 4.6}
+ADDED = {"swims": 3.6, "legend": 4.2, "notes": 4.2}
 QUARTER = timedelta(minutes=15)  # every zone's offset is a multiple of it
 STEPS_H = (1, 2, 3, 4, 6, 12)
 
@@ -138,7 +138,8 @@ class DayAxis:
         curves, extra = ("stream", "tide"), {}
         spare = self.inner.height() - sum(fixed.values()) - 5.0 * gap
         legend = len(self.legend_rows()) * ROW_LINES * line
-        swims = 1.1 * line if self.strip.windows or self.strip.planned_home else 0.0
+        # Also under a planned departure that cannot be swum: nothing may jump while it is dragged.
+        swims = 1.1 * line if self.strip.windows or self.strip.planned else 0.0
         # Of the notes all that there is room for: the windows' own sentences go before the last one does.
         noted = [("notes", len(lines) * line) for lines in self._notes_kept]
         for name, height in [("swims", swims), ("legend", legend), *noted]:

@@ -12,10 +12,11 @@ from invented_days import make_strip, make_window
 from osgeo import gdal
 from qgis.PyQt.QtCore import QRectF, Qt
 from qgis.PyQt.QtGui import QColor, QGuiApplication, QImage, QPainter, QPalette
+from tideleg.cards import day_labels
 from tideleg.cards.day_axis import DayAxis
-from tideleg.cards.day_export import write_day_pictures
+from tideleg.cards.day_export import PAGE_HEIGHT, PAGE_WIDTH, _pages, write_day_pictures
 from tideleg.cards.day_ink import READS, Ink, contrast
-from tideleg.cards.day_page import page_height, paint_days
+from tideleg.cards.day_page import is_whole, page_height, paint_days
 from tideleg.cards.day_picture import LEAST_HEIGHT, LEAST_WIDTH, paint_day
 from tideleg.core.errors import SwimPlanError
 from tideleg.core.results.day_strip import FEASIBLE, STATES
@@ -51,8 +52,8 @@ def painted(strip, size=(720, 320), *, ink: Ink | None = None, scale: int = 1):
     width, height = size
     image = QImage(width * scale, height * scale, QImage.Format.Format_RGB32)
     image.fill(QColor("white"))
+    image.setDevicePixelRatio(scale)
     painter = QPainter(image)
-    painter.scale(scale, scale)
     words = paint_day(painter, QRectF(0.0, 0.0, width, height), strip, ink=ink or Ink.on_paper())
     painter.end()
     return pixels(image), words
@@ -74,6 +75,97 @@ def test_words_keep_inside_and_do_not_cover_each_other(qgis_app, name: str, size
         assert not first.rect.adjusted(0.1, 0.1, -0.1, -0.1).intersects(second.rect), (first.text, second.text)
     assert words
     assert (grey < 128).mean() > 0.002
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("name", ["a day in June", "long names", "every limit"])
+def test_letters_keep_to_the_rectangles_told(qgis_app, monkeypatch, name: str, size) -> None:
+    strip = make_strip(**DAYS[name], now=make_strip().moment(3e4), planned=make_strip().moment(5e4))
+    whole, words = painted(strip, size, scale=2)
+    monkeypatch.setattr(day_labels, "_draw_words", lambda *nothing: None)
+    without, _ = painted(strip, size, scale=2)
+    lettered = np.abs(whole - without) > 8.0
+    told = np.zeros_like(lettered)
+    for one in words:
+        rect = one.rect
+        rows = slice(int(2 * rect.top()), int(np.ceil(2 * rect.bottom())) + 1)
+        columns = slice(max(int(2 * rect.left()) - 1, 0), int(np.ceil(2 * rect.right())) + 1)
+        assert lettered[rows, columns].any(), one.text
+        told[rows, columns] = True
+    # The dots of high and low waters lie over the words about them.
+    assert not (lettered & ~told).any()
+
+
+def test_small_picture_tells_what_a_swimmer_asks_first(qgis_app) -> None:
+    strip = make_strip()
+    texts = [one.text for one in painted(strip, (LEAST_WIDTH, LEAST_HEIGHT))[1]]
+    for asked in ("2027-06-05", "Europe/Lisbon", "09:50\u201311:30, best 10:40", "16:00\u201317:45, best 16:50"):
+        assert any(asked in text for text in texts), (asked, texts)
+    for asked in ("HW 03:12 4.5 m", "LW 21:50 0.7 m", "dawn 06:44", "dusk 23:01", "you make 1.1 kn", "12"):
+        assert asked in texts
+
+
+def test_planned_departure_has_its_handle_and_line_at_its_time(qgis_app) -> None:
+    bare = make_strip()
+    moment = bare.moment(13.4 * 3600.0)
+    strip = make_strip(planned=moment, planned_home=moment + timedelta(minutes=96), windows=())
+    grey, words = painted(strip, (1100, 500))
+    axis = DayAxis(QRectF(0.0, 0.0, 1100.0, 500.0), strip)
+    x, lane = int(axis.x_of(moment)), axis.lanes["departures"]
+    line = grey[int(axis.lanes["stream"].top()) + 30 : int(axis.lanes["tide"].bottom()), x - 2 : x + 3]
+    assert (line.min(axis=1) < 90).all()
+    handle = grey[int(lane.top()) + 1 : int(lane.top()) + 6, x - 2 : x + 3]
+    assert (handle < 60).mean() > 0.8
+    assert any(one.text == "planned 13:24" for one in words)
+    assert any(one.text == "96 min, home 15:00" for one in words)
+
+
+def test_lanes_stay_where_they_are_while_a_departure_is_dragged(qgis_app) -> None:
+    bare = make_strip()
+    rect = QRectF(0.0, 0.0, 460.0, 300.0)
+    for states in (bare.states, ("stream",) * len(bare.states)):
+        found = []
+        for hour in (3.0, 10.0, 13.4, 23.0):
+            planned = bare.moment(3600.0 * hour)
+            home = None if hour == 3.0 else planned + timedelta(minutes=70)
+            windows = bare.windows if states is bare.states else ()
+            strip = make_strip(states=states, windows=windows, planned=planned, planned_home=home)
+            found.append(DayAxis(rect, strip).lanes)
+        assert all(lanes == found[0] for lanes in found)
+
+
+def test_stream_faster_than_the_swimmer_is_darker(qgis_app) -> None:
+    strip = make_strip(daylight=(), windows=(), tides=())
+    grey, _ = painted(strip, (1100, 500))
+    axis = DayAxis(QRectF(0.0, 0.0, 1100.0, 500.0), strip)
+    row = int(np.argmax(strip.stream_most_kn))
+    x = int(axis.x_of_s(strip.stream_times_s[row]))
+    column = grey[int(axis.lanes["stream"].top()) + 1 : int(axis.lanes["stream"].bottom()) - 1, x]
+    ink = Ink.on_paper()
+    for color in (ink.band, ink.beyond):
+        assert (np.abs(column - color.red()) < 2.0).sum() >= 5
+    # The darker part lies above.
+    assert (
+        np.flatnonzero(np.abs(column - ink.beyond.red()) < 2.0)[0]
+        < np.flatnonzero(np.abs(column - ink.band.red()) < 2.0)[0]
+    )
+
+
+def test_windows_that_begin_or_end_on_another_day_say_so(qgis_app) -> None:
+    bare = make_strip()
+    night = make_window(bare.moment(-3600.0), bare.moment(7200.0), bare.moment(3600.0))
+    late = make_window(bare.moment(80000.0), bare.moment(90000.0), bare.moment(85000.0))
+    _, words = painted(make_strip(windows=(night, late)), (1100, 500))
+    texts = [one.text for one in words]
+    assert "until 02:00, best 01:00" in texts
+    assert "from 22:14, best 23:37" in texts
+
+
+def test_a_time_that_comes_twice_carries_its_offset(qgis_app) -> None:
+    zone = make_strip().start.tzinfo
+    first, last = (datetime(2027, 10, 31, 1, 30, tzinfo=zone, fold=fold) for fold in (0, 1))
+    _, words = painted(make_strip("2027-10-31", windows=(make_window(first, last, first),)), (1100, 500))
+    assert any("01:30 UTC+1\u201301:30 UTC" in one.text for one in words)
 
 
 def ink_of(grey: np.ndarray, area: QRectF) -> np.ndarray:
@@ -223,6 +315,26 @@ def test_a_fortnight_and_more_goes_on_over_pages(qgis_app, tmp_path: Path) -> No
     write_day_pictures(several(40), path)
     source = gdal.OpenEx(str(path))
     assert len(source.GetMetadata("SUBDATASETS")) == 2 * 3
+
+
+@pytest.mark.parametrize("count", [1, 3, 4, 14, 15, 31])
+def test_pages_hold_all_days_in_order_and_none_is_nearly_empty(count: int) -> None:
+    days = several(count)
+    pages = _pages(days)
+    assert tuple(day for page in pages for day in page) == days
+    assert max(len(page) for page in pages) - min(len(page) for page in pages) <= 1
+    assert {is_whole(page) for page in pages} == {is_whole(days)}
+    assert len(pages) == -(-count // 14)
+    assert all(page_height(page, PAGE_WIDTH) <= PAGE_HEIGHT for page in pages)
+
+
+def test_a_day_alone_is_a_page_of_a5(qgis_app, tmp_path: Path) -> None:
+    write_day_pictures(several(1), tmp_path / "day.pdf")
+    source = gdal.OpenEx(str(tmp_path / "day.pdf"), open_options=["DPI=254"])
+    assert (source.RasterXSize / 10.0, source.RasterYSize / 10.0) == pytest.approx((210.0, 148.0), abs=0.5)
+    write_day_pictures(several(1), tmp_path / "day.png")
+    image = QImage(str(tmp_path / "day.png"))
+    assert image.width() / image.dotsPerMeterX() == pytest.approx(0.210, abs=5e-4)
 
 
 def test_words_of_a_page_of_days_do_not_cover_each_other(qgis_app) -> None:
