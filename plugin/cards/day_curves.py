@@ -165,13 +165,13 @@ def _paint_pace(painter: QPainter, axis: DayAxis, ink: Ink, scale: Scale, pace_k
     painter.setPen(ink.pen(ink.ink, 0.12 * axis.size, (5.0, 3.0)))
     painter.drawLine(QLineF(lane.left(), y, lane.right(), y))
     # In the margin where that is wide enough, so that the stream stays clear.
-    in_margin = axis.named and not axis.glance
-    spots = [Spot(x=lane.left() - 0.4 * axis.size, y=y - axis.line / 2.0, at=RIGHT)] if in_margin else []
+    spots = [Spot(x=lane.left() - 0.4 * axis.size, y=y - axis.line / 2.0, at=RIGHT)] if axis.named else []
     top = max(y - axis.line - 0.15 * axis.size, lane.top())
     spots += [Spot(x=lane.left() + share * lane.width(), y=top, at=share) for share in (0.995, 0.005, 0.5, 0.25, 0.75)]
-    words = tr("you make {pace}") if in_margin else tr("you make {pace} kn")
+    rate, words = f"{pace_kn:.1f}", tr("you make {pace}") if axis.named else tr("you make {pace} kn")
     label = Label(
-        texts=(words.format(pace=f"{pace_kn:.1f}"), f"{pace_kn:.1f}"),
+        # At a glance the heading over the days says once what the line is.
+        texts=(rate,) if axis.glance else (words.format(pace=rate), rate),
         spots=tuple(spots),
         within=lane.adjusted(axis.inner.left() - lane.left(), -axis.line, 0.0, axis.line),
         rank=40,

@@ -18,6 +18,7 @@ from .day_words import clock_text, state_word, swim_texts, window_texts
 from .words import tr
 
 LEAST_WINDOW = 0.5  # of the letters' size: a single departure is still seen
+MOMENT_APART = 0.9  # of it, so that "now" is not read as part of a window's times beside it
 
 
 def paint_departures(painter: QPainter, axis: DayAxis, ink: Ink) -> list[Label]:
@@ -216,4 +217,5 @@ def _moment_label(axis: DayAxis, ink: Ink, x: float, texts: tuple[str, ...], ran
         letters=axis.letters,
         color=ink.accent if rank == 10 else ink.ink,
         veil=True,
+        apart=MOMENT_APART,
     )

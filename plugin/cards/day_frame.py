@@ -189,13 +189,10 @@ def paint_light(painter: QPainter, axis: DayAxis, ink: Ink) -> list[Label]:
     for day in strip.daylight:
         # Rounded so that nobody is told of light that is not there.
         dawns = [_Edge(day.civil_dawn, tr("dawn"), "up", -1.0, True), _Edge(day.sunrise, tr("sunrise"), "up", 1.0)]
-        dusks = [_Edge(day.sunset, tr("sunset"), "down", -1.0), _Edge(day.civil_dusk, tr("dusk"), "down", 1.0, True)]
-        edges = [edge for edge in dawns + dusks if edge.moment is not None]
-        labels += [
-            _edge_label(painter, axis, ink, edge)
-            for edge in edges
-            if 0.0 <= strip.seconds(edge.moment) <= strip.length_s
-        ]
+        dusks = [_Edge(day.civil_dusk, tr("dusk"), "down", 1.0, True), _Edge(day.sunset, tr("sunset"), "down", -1.0)]
+        for pair in (dawns, dusks):
+            here = [edge for edge in pair if edge.moment and 0.0 <= strip.seconds(edge.moment) <= strip.length_s]
+            labels += _edge_labels(painter, axis, ink, here)
     return labels
 
 
@@ -208,12 +205,31 @@ class _Edge(NamedTuple):
     side: float
     limits: bool = False
 
+    def texts(self, axis: DayAxis) -> tuple[str, str]:
+        """The word with the time, and the time alone."""
+        text = clock_text(axis.strip, self.moment, self.rounding)
+        return f"{self.word} {text}", text
 
-def _edge_label(painter: QPainter, axis: DayAxis, ink: Ink, edge: _Edge) -> Label:
-    lane, x = axis.lanes["light"], axis.x_of(edge.moment)
+
+def _edge_labels(painter: QPainter, axis: DayAxis, ink: Ink, edges: list[_Edge]) -> list[Label]:
+    """Lines at dawn and sunrise, or dusk and sunset, in this order, and their words.
+
+    Where the night is too narrow for its words both stand at the day's side, if they leave room for the other end.
+    """
+    lane, places = axis.lanes["light"], [axis.x_of(edge.moment) for edge in edges]
     painter.setPen(ink.pen(ink.ink, 0.1 * axis.size))
-    painter.drawLine(QLineF(x, lane.top(), x, lane.bottom()))
-    text = clock_text(axis.strip, edge.moment, edge.rounding)
+    painter.drawLines([QLineF(x, lane.top(), x, lane.bottom()) for x in places])
+    if len(edges) == 2:
+        night = places[0] - lane.left() if edges[0].side < 0.0 else lane.right() - places[0]
+        both = ", ".join(edge.texts(axis)[0] for edge in sorted(edges, key=lambda one: one.moment))
+        room, off = 0.4 * lane.width(), 0.4 * axis.size
+        if axis.letters.width(edges[0].texts(axis)[0]) + off > night and axis.letters.width(both) + off <= room:
+            return [_edge_label(axis, ink, edges[1], (both,), 32)]
+    return [_edge_label(axis, ink, edge, edge.texts(axis), 32 if edge.limits else 34) for edge in edges]
+
+
+def _edge_label(axis: DayAxis, ink: Ink, edge: _Edge, texts: tuple[str, ...], rank: int) -> Label:
+    lane, x = axis.lanes["light"], axis.x_of(edge.moment)
     # Dawn and dusk limit the swim: where the night is too narrow they are written over the twilight.
     sides = (edge.side, -edge.side) if edge.limits else (edge.side,)
     spots = [
@@ -221,13 +237,7 @@ def _edge_label(painter: QPainter, axis: DayAxis, ink: Ink, edge: _Edge) -> Labe
         for side in sides
     ]
     return Label(
-        texts=(f"{edge.word} {text}", text),
-        spots=tuple(spots),
-        within=lane,
-        rank=32 if edge.limits else 34,
-        letters=axis.letters,
-        color=ink.ink,
-        veil=True,
+        texts=texts, spots=tuple(spots), within=lane, rank=rank, letters=axis.letters, color=ink.ink, veil=True
     )
 
 

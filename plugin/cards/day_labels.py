@@ -38,6 +38,7 @@ class Label:
     """Words to place: the fullest of ``texts`` that is free at one of ``spots`` and lies within ``within``.
 
     Labels of a low ``rank`` are placed first. A veil is a patch of paper behind the words, for those over a hatch.
+    ``apart`` is what is kept free at either side, in letters' sizes.
     """
 
     texts: tuple[str, ...]
@@ -47,6 +48,7 @@ class Label:
     letters: Lettering
     color: QColor
     veil: bool = False
+    apart: float = KEEP_APART
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -88,7 +90,7 @@ def _tries(label: Label) -> Iterator[PlacedText]:
 
 
 def _is_free(rect: QRectF, label: Label, taken: list[QRectF]) -> bool:
-    apart = KEEP_APART * label.letters.em_mm
+    apart = label.apart * label.letters.em_mm
     roomy = rect.adjusted(-apart, ROUNDING, apart, -ROUNDING)
     around = label.within.adjusted(-ROUNDING, -ROUNDING, ROUNDING, ROUNDING)
     return around.contains(rect) and not any(roomy.intersects(other) for other in taken)

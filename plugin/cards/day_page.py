@@ -13,7 +13,7 @@ from .day_ink import Ink
 from .day_labels import LEFT, RIGHT, Label, PlacedText, Spot, draw_labels, letters
 from .day_legend import ROW_LINES, draw_legend_entry, legend_places
 from .day_picture import paint_day
-from .day_words import caution, state_hatches
+from .day_words import caution, dashed, state_hatches
 from .words import tr
 
 MARGIN = 28.0
@@ -78,7 +78,8 @@ def _paint_heading(
     for entries in legend_places(state_hatches(*strips), across, SIZE):
         words += [draw_legend_entry(painter, name, x, y, across, ink, SIZE) for name, x in entries]
         y += ROW_LINES * line
-    words.append(_words((caution(),), across, across.left(), y, LEFT, ink))
+    notes = [caution()] if all(strip.pace_kn is None for strip in strips) else [dashed(), caution()]
+    words.append(_words((" ".join(notes), caution()), across, across.left(), y, LEFT, ink))
     return draw_labels(painter, words, ink), y + CAUTION_LINES * line
 
 

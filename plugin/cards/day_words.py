@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Sequence
 from datetime import datetime
 
 from qgis.PyQt.QtCore import QLocale
 
+from ..core.clock import PlanClock
+from ..core.daylight import Daylight
 from ..core.results.card import clock_down, clock_nearest, clock_up, day_text, offset_text, whole_minutes
 from ..core.results.day_strip import FEASIBLE, STATES, DayStrip
 from ..core.results.windows import DepartureWindow
-from ..core.sun_days import night_spans, sun_down_spans
+from ..core.sun_days import Spans, night_spans, sun_down_spans
 from .day_hatch import NIGHT, TWILIGHT
 from .words import tr
 
@@ -61,11 +64,15 @@ def state_hatches(*strips: DayStrip) -> tuple[str, ...]:
 def legend_hatches(strip: DayStrip) -> tuple[str, ...]:
     """What a day's lanes are hatched with: its states, then night and twilight where they are not among them."""
     found = list(state_hatches(strip))
-    for name, spans in ((NIGHT, night_spans), (TWILIGHT, sun_down_spans)):
-        here = any(low < strip.length_s and high > 0.0 for low, high in spans(strip.daylight, strip.clock))
-        if here and name not in found:
-            found.append(name)
-    return tuple(found)
+    night_s, dim_s = (_seconds_within(strip, spans) for spans in (night_spans, sun_down_spans))
+    found += [NIGHT] if night_s > 0.0 and NIGHT not in found else []
+    return (*found, TWILIGHT) if dim_s > night_s else tuple(found)
+
+
+def _seconds_within(strip: DayStrip, spans: Callable[[Sequence[Daylight], PlanClock], Spans]) -> float:
+    """How much of the day is night, or has the sun down, which holds the nights."""
+    found = spans(strip.daylight, strip.clock)
+    return sum(max(min(high, strip.length_s) - max(low, 0.0), 0.0) for low, high in found)
 
 
 def lane_name(lane: str, strip: DayStrip) -> tuple[str, ...]:
@@ -131,7 +138,8 @@ def window_texts(strip: DayStrip, window: DepartureWindow) -> tuple[str, ...]:
         span = first if first == last else f"{first}\u2013{last}"
     if 0.0 <= strip.seconds(window.best) <= strip.length_s:
         best = clock_text(strip, window.best)
-        return (tr("{span}, best {best}").format(span=span, best=best), span)
+        full = tr("{span}, best {best}").format(span=span, best=best)
+        return (span,) if span == best else (full, span)
     return (span,)
 
 
@@ -150,6 +158,11 @@ def notes(strip: DayStrip) -> tuple[str, ...]:
     if any(window.extrapolated for window in strip.windows):
         lines.append(tr("The stream lies partly outside its tables: less sure."))
     return (*lines, caution())
+
+
+def dashed() -> str:
+    """What days at a glance, with no room to say so themselves, show of stream and swimmer."""
+    return tr("Stream in kn; dashed: what you make.")
 
 
 def caution() -> str:
