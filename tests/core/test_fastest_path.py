@@ -190,6 +190,18 @@ def test_a_channel_is_crossed_on_a_leg_whose_heading_is_square(towards: float) -
     assert plain.plan.total_min < square.plan.total_min < 1.1 * plain.plan.total_min
 
 
+def test_two_channels_of_one_name_are_both_crossed_square() -> None:
+    site = Site()
+    lanes = tuple(
+        Channel(name="", kind="lane", area=site.area([(-3000, y), (3000, y + 900), (3000, y + 1100), (-3000, y + 200)]))
+        for y in (-100.0, 700.0)
+    )
+    path = find_path(asked(site, (0, 0), (500, 2000), how=CROSS_SQUARE, channels=lanes, stream=site.steady(90.0, 0.2)))
+    angles = [flag.crossing_angle_deg for flag in of_kind(path.plan, "channel")]
+    assert angles == pytest.approx([90.0, 90.0], abs=1.0)
+    assert len(path.square_legs) == 2
+
+
 def test_channels_kept_out_of_are_gone_round() -> None:
     site = Site()
     cut = Channel(name="Cut", kind="lane", area=site.box(-400, 500, 3000, 700))
@@ -254,7 +266,7 @@ def test_refusals_say_what_is_in_the_way() -> None:
     with pytest.raises(SwimPlanError, match="No way was found from Slip to Beach"):
         find_path(asked(site, (0, 0), (900, 0), land=[wall]))
     inland = Land(name="Holm", area=site.box(700, -300, 1300, 300))
-    with pytest.raises(SwimPlanError, match="Beach lies 300 m inside Holm"):
+    with pytest.raises(SwimPlanError, match="The end 'Beach' lies 300 m inside Holm"):
         find_path(asked(site, (0, 0), (1000, 0), land=[inland]))
     with pytest.raises(SwimPlanError, match="No stream is known at the entry"):
         find_path(asked(site, (0, 0), (1000, 0), flow=lambda place, t_s: np.where(place.real < 500.0, np.nan, 0.0)))

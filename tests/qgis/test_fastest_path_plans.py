@@ -117,7 +117,7 @@ def test_stopping_leaves_nothing(plan: Path) -> None:
 @pytest.mark.parametrize(
     ("parameters", "words"),
     [
-        ({"END": place(0.0, -700.0)}, "End lies 60 m inside Kettle Head"),
+        ({"END": place(0.0, -700.0)}, "The end 'End' lies 60 m inside Kettle Head"),
         ({"START": place(0.0, -700.0)}, "The entry 'Entry' lies 60 m inside Kettle Head"),
         ({"END": place(*START)}, "places 0 m apart"),
         ({"END": place(90_000.0, 0.0)}, "km apart"),

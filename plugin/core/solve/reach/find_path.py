@@ -7,11 +7,10 @@ from dataclasses import replace
 
 import numpy as np
 
-from ...chart.areas import ClosedArea
+from ...chart.areas import Channel, ClosedArea
 from ...chart.marks import Mark, Route
 from ...errors import SwimPlanError
 from ...results.fastest_path import FastestPath, Straight
-from ..flags.closed import BEACH_M
 from ..plan_swim import plan_swim
 from ..request import SwimRequest
 from ..swim import GridStream
@@ -19,7 +18,7 @@ from ..windows.limits import LIMITS
 from .area import reach_box, reach_grid
 from .beside import comes_to, set_out
 from .chart_water import ChartWater, chart_water
-from .find_reach import check_entry
+from .find_reach import check_entry, check_not_inland
 from .front import Front, run_front
 from .front_stream import FrontStream
 from .open_water import ReachGrid, spare_cells
@@ -80,7 +79,7 @@ class _Task:
         end, from which cell, and whether it kept off."""
         stream = GridStream(stream=self.swim.stream, frame=self.swim.frame)
         check_entry(self.request, stream, chart)
-        self._check_end()
+        check_not_inland(self.swim, self.end_m, f"The end '{self.end.name}'")
         ahead = FrontStream(stream=stream, origin_s=self.request.depart_s)
         shores, pace = chart.shores(self.request.depart_s), self.swim.swimmer.made_good_m_s
         cells = int(np.ceil(KEEP_OFF_M / chart.water.grid.cell_m))
@@ -106,17 +105,6 @@ class _Task:
             allowed="It leads over open water, of some cells' width, whose stream is known and can be swum against",
             remedy="Leave at another hour, take notice of channels in another way, or choose a smaller CELL",
         )
-
-    def _check_end(self) -> None:
-        for item in self.swim.chart.land:
-            inside = item.area.contains(self.end_m[None])[0]
-            if inside and item.area.distance_m(self.end_m[None])[0] > BEACH_M:
-                raise SwimPlanError(
-                    asked=f"{self.end.name} lies {item.area.distance_m(self.end_m[None])[0]:.0f} m inside "
-                    f"{item.name or 'land'}",
-                    allowed=f"A path ends in the water, or on a beach up to {BEACH_M:g} m from it",
-                    remedy="Move END to the water's edge",
-                )
 
     def _path(self, front: Front, cell: int) -> np.ndarray:
         """The path of the grid (k, 2), from the one place to the other."""
@@ -144,28 +132,28 @@ class _Task:
         target_s = self.request.depart_s + optimum_s
         if self.request.channels == CROSS_SQUARE:
             crossings = crossings_of(self.swim, path_m)
-            kept_out = [_shut(one) for one in channels if not at_an_end(one, path_m) and self._flow_known(one, path_m)]
-            points = Puller(self._swims(grid, kept_out, tight), path_m, target_s, grid.cell_m).pulled(crossings)
+            others = self._not_square(crossings, path_m)
+            apart = [one for one in channels if not (at_an_end(one, path_m) or any(one is other for other in others))]
+            swims = self._swims(grid, [_shut(one) for one in apart], tight)
+            points = Puller(swims, path_m, target_s, grid.cell_m).pulled(crossings)
             if not points.stopped_by:
-                self._name_others(crossings, path_m)
+                self._name(others, path_m)
                 return points
             self.warnings.append("No way was found that crosses every channel square: see the crossings' angles.")
         kept_out = [_shut(one) for one in channels] if self.request.channels == KEEP_OUT else []
         return Puller(self._swims(grid, kept_out, tight), path_m, target_s, grid.cell_m).pulled([])
 
-    def _flow_known(self, channel: object, path_m: np.ndarray) -> bool:
-        """Whether a channel is one that the path either leaves alone or crosses square."""
-        met = [one for one, _, _ in self.swim.chart.stretches("channels", path_m)]
-        crossed = [area for one in crossings_of(self.swim, path_m) for area in one.areas]
-        return channel not in met or any(area is channel.area for area in crossed)
+    def _not_square(self, crossings: list[SquareCrossing], path_m: np.ndarray) -> list[Channel]:
+        """The channels on the path that it does not cross square."""
+        square = {id(area) for one in crossings for area in one.areas}
+        met = {id(one.area): one for one, _, _ in self.swim.chart.stretches("channels", path_m)}
+        return [channel for area, channel in met.items() if area not in square]
 
-    def _name_others(self, crossings: list[SquareCrossing], path_m: np.ndarray) -> None:
-        """Say which channels are not crossed square."""
-        square = [area for one in crossings for area in one.areas]
-        for channel, _, _ in self.swim.chart.stretches("channels", path_m):
-            if not any(area is channel.area for area in square):
-                why = "it starts or ends in it" if at_an_end(channel, path_m) else "its direction is not known"
-                self.warnings.append(f"The path does not cross {channel.name or 'a channel'} square: {why}.")
+    def _name(self, channels: list[Channel], path_m: np.ndarray) -> None:
+        """Say which channels are not crossed square, and why."""
+        for channel in channels:
+            why = "it starts or ends in it" if at_an_end(channel, path_m) else "its direction is not known"
+            self.warnings.append(f"The path does not cross {channel.name or 'a channel'} square: {why}.")
 
     def _whole(self, grid: ReachGrid, points: Waypoints, optimum_s: float, straight: Straight) -> FastestPath:
         lonlat = self.swim.frame.to_lonlat(points.corners_m)
@@ -200,7 +188,7 @@ def _waters(chart: ChartWater) -> Iterator[ChartWater]:
         yield replace(chart, water=replace(chart.water, dry=dry, timed=()))
 
 
-def _shut(channel: object) -> ClosedArea:
+def _shut(channel: Channel) -> ClosedArea:
     return ClosedArea(name=channel.name, rule="no_entry", area=channel.area)
 
 

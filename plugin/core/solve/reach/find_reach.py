@@ -12,6 +12,7 @@ from ...errors import SwimPlanError
 from ...results.reach import MarkReach, Numbers, Reach
 from ...water.stream import UNKNOWN
 from ..flags.closed import BEACH_M
+from ..request import SwimRequest
 from ..swim import GridStream
 from .area import reach_box, reach_grid
 from .beside import Shores, comes_to, set_out
@@ -207,13 +208,7 @@ def _why_not(out_s: float, latest_s: float) -> str:
 def check_entry(request: ReachRequest, stream: GridStream, chart: ChartWater) -> None:
     """SwimPlanError where nobody may or can set out from the entry: on land, in closed water, in unknown water."""
     place, swim, name = request.entry_m, request.swim, request.entry.name
-    land = next((item for item in swim.chart.land if item.area.contains(place[None])[0]), None)
-    if land is not None and land.area.distance_m(place[None])[0] > BEACH_M:
-        raise SwimPlanError(
-            asked=f"The entry '{name}' lies {land.area.distance_m(place[None])[0]:.0f} m inside {land.name or 'land'}",
-            allowed=f"An entry lies in the water, or on a beach up to {BEACH_M:g} m from it",
-            remedy="Move the entry to the water's edge",
-        )
+    check_not_inland(swim, place, f"The entry '{name}'")
     for one in chart.closings:
         if one.closed[:2].any() and one.item.area.contains(place[None])[0]:
             raise SwimPlanError(
@@ -227,6 +222,17 @@ def check_entry(request: ReachRequest, stream: GridStream, chart: ChartWater) ->
             allowed="Water for which no stream is known is never taken as slack",
             remedy="Add a stream station, or tides and stream times that cover that hour",
         )
+
+
+def check_not_inland(swim: SwimRequest, place_m: np.ndarray, words: str) -> None:
+    """SwimPlanError where a place (2,), in words, lies on land farther from the water than a beach is wide."""
+    for item in swim.chart.land:
+        if item.area.contains(place_m[None])[0] and item.area.distance_m(place_m[None])[0] > BEACH_M:
+            raise SwimPlanError(
+                asked=f"{words} lies {item.area.distance_m(place_m[None])[0]:.0f} m inside {item.name or 'land'}",
+                allowed=f"It lies in the water, or on a beach up to {BEACH_M:g} m from it",
+                remedy="Move it to the water's edge",
+            )
 
 
 def _no_way_out(request: ReachRequest, grid: ReachGrid) -> SwimPlanError:
