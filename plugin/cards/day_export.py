@@ -77,6 +77,7 @@ def _write_svg(strips: tuple[DayStrip, ...], path: Path) -> None:
     device.setFileName(str(path))
     device.setResolution(round(UNITS_PER_INCH))
     device.setSize(QSize(round(PAGE_WIDTH), round(height)))
+    device.setTitle(strips[0].route)
     device.setViewBox(QRectF(0.0, 0.0, PAGE_WIDTH, height))
     _paint(device, strips, 1.0, height)
     if not path.exists():

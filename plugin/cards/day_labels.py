@@ -60,13 +60,13 @@ class PlacedText:
 
 
 def draw_labels(
-    painter: QPainter, labels: Iterable[Label], ink: Ink, keep_clear: Iterable[QRectF] = ()
+    painter: QPainter, labels: Iterable[Label], ink: Ink, bounds: QRectF, keep_clear: Iterable[QRectF] = ()
 ) -> tuple[PlacedText, ...]:
-    """Draw the labels that find room, those of low rank first; none covers what is to be kept clear."""
+    """Draw the labels that find room in the bounds, those of low rank first; none covers what is to be kept clear."""
     placed: list[PlacedText] = []
     taken = list(keep_clear)
     for label in sorted(labels, key=lambda one: one.rank):
-        found = next((one for one in _tries(label) if _is_free(one.rect, label, taken)), None)
+        found = next((one for one in _tries(label) if _is_free(one.rect, label, bounds, taken)), None)
         if found is not None:
             placed.append(found)
             taken.append(found.rect)
@@ -89,10 +89,10 @@ def _tries(label: Label) -> Iterator[PlacedText]:
                 yield PlacedText(text=text, rect=QRectF(left, spot.y, width, size.line_mm))
 
 
-def _is_free(rect: QRectF, label: Label, taken: list[QRectF]) -> bool:
+def _is_free(rect: QRectF, label: Label, bounds: QRectF, taken: list[QRectF]) -> bool:
     apart = label.apart * label.letters.em_mm
     roomy = rect.adjusted(-apart, ROUNDING, apart, -ROUNDING)
-    around = label.within.adjusted(-ROUNDING, -ROUNDING, ROUNDING, ROUNDING)
+    around = label.within.intersected(bounds).adjusted(-ROUNDING, -ROUNDING, ROUNDING, ROUNDING)
     return around.contains(rect) and not any(roomy.intersects(other) for other in taken)
 
 

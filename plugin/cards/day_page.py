@@ -80,7 +80,7 @@ def _paint_heading(
         y += ROW_LINES * line
     notes = [caution()] if all(strip.pace_kn is None for strip in strips) else [dashed(), caution()]
     words.append(_words((" ".join(notes), caution()), across, across.left(), y, LEFT, ink))
-    return draw_labels(painter, words, ink), y + CAUTION_LINES * line
+    return draw_labels(painter, words, ink, across), y + CAUTION_LINES * line
 
 
 def _title(across: QRectF, strips: Sequence[DayStrip], ink: Ink) -> list[Label]:

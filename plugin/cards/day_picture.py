@@ -57,7 +57,7 @@ def paint_day(
             labels += paint_legend(painter, axis, ink)
         if "notes" in axis.lanes:
             labels += note_labels(axis, ink)
-        placed = draw_labels(painter, labels, ink, kept_clear(axis))
+        placed = draw_labels(painter, labels, ink, axis.rect, kept_clear(axis))
         if "tide" in axis.lanes:
             paint_waters(painter, axis, ink)  # over the patches behind words
         return placed

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import datetime, timedelta
 from itertools import combinations
 from pathlib import Path
@@ -166,6 +167,29 @@ def test_a_time_that_comes_twice_carries_its_offset(qgis_app) -> None:
     first, last = (datetime(2027, 10, 31, 1, 30, tzinfo=zone, fold=fold) for fold in (0, 1))
     _, words = painted(make_strip("2027-10-31", windows=(make_window(first, last, first),)), (1100, 500))
     assert any("01:30 UTC+1\u201301:30 UTC" in one.text for one in words)
+
+
+@pytest.mark.parametrize("seed", range(12))
+def test_any_size_and_any_day_keep_words_apart(qgis_app, seed: int) -> None:
+    chance = np.random.default_rng(seed)
+    for _ in range(4):
+        size = int(chance.integers(60, 1300)), int(chance.integers(40, 900))
+        first_h = float(chance.uniform(0.0, 20.0))
+        strip = make_strip(
+            str(chance.choice(["2027-06-05", "2027-03-28", "2027-10-31", "2027-12-21"])),
+            lat=float(chance.uniform(-75.0, 75.0)),
+            high_water_h=float(chance.uniform(0.0, 12.4)),
+            greatest_kn=float(chance.uniform(0.0, 6.0)),
+            pace_kn=float(chance.uniform(0.4, 2.5)),
+            gap_h=(first_h, first_h + float(chance.uniform(0.0, 8.0))),
+        )
+        planned = strip.moment(float(chance.uniform(0.0, strip.length_s)))
+        strip = replace(strip, planned=planned, planned_home=planned + timedelta(hours=2), now=strip.moment(4e4))
+        _, words = painted(strip, size)
+        inside = QRectF(-0.1, -0.1, size[0] + 0.2, size[1] + 0.2)
+        assert all(inside.contains(one.rect) for one in words), size
+        for one, other in combinations(words, 2):
+            assert not one.rect.adjusted(0.1, 0.1, -0.1, -0.1).intersects(other.rect), (size, one.text, other.text)
 
 
 def ink_of(grey: np.ndarray, area: QRectF) -> np.ndarray:
