@@ -171,6 +171,32 @@ def test_moving_any_corner_gains_next_to_nothing(seed: int) -> None:
                 assert not minutes(moved) < 0.99 * path.plan.total_min
 
 
+def islands(site: Site, rng) -> list[Land]:
+    """Ragged islands between the ends, none on them."""
+    found = []
+    for number in range(12):
+        centre, radius = rng.uniform(-1200.0, 1200.0, 2), rng.uniform(60.0, 300.0)
+        if min(np.hypot(centre[0] - east, centre[1]) for east in (-1300.0, 1300.0)) > radius + 120.0:
+            turn, out = np.sort(rng.uniform(0.0, 2 * np.pi, 9)), radius * rng.uniform(0.5, 1.0, 9)
+            ring = centre + np.column_stack([out * np.sin(turn), out * np.cos(turn)])
+            found.append(Land(name=f"Holm {number}", area=site.area(ring)))
+    return found
+
+
+@pytest.mark.parametrize("seed", range(8))
+def test_among_islands_in_changing_water_the_route_is_as_quick_as_the_grid_and_touches_none(seed: int) -> None:
+    rng = np.random.default_rng(100 + seed)
+    site = Site(turn_deg=rng.uniform(0.0, 360.0))
+    request = asked(
+        site, (-1300, 0), (1300, 0), land=islands(site, rng), flow=random_water(seed, rng.uniform(0.1, 0.5))
+    )
+    path = find_path(request)
+    assert path.plan.feasible
+    assert path.plan.total_min < 1.03 * path.optimum_min
+    for track in tracks_m(request, path):
+        assert not any(land.area.contains(densely(track)).any() for land in request.swim.chart.land)
+
+
 def channel(site: Site, **about) -> Channel:
     ring = [(-3000, 400), (3000, 1000), (3000, 1250), (-3000, 650)]
     return Channel(name="Cut", kind="fairway", area=site.area(ring), **about)
