@@ -19,11 +19,11 @@ from .day_frame import (
     paint_ground,
     paint_hours,
     paint_legend,
-    paint_light,
     title_labels,
 )
 from .day_ink import Ink
 from .day_labels import PlacedText, draw_labels, left_to_right
+from .day_light import paint_light
 
 LEAST_WIDTH, LEAST_HEIGHT = 300, 160  # below it words are missing
 
