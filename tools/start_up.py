@@ -29,12 +29,14 @@ def measure() -> dict[str, object]:
     qgis_ms = milliseconds_since(start)
 
     class Desktop:
-        """The four calls of QGIS's interface that initGui makes, on a real window and menus."""
+        """The calls of QGIS's interface that initGui makes, on a real window and menus."""
 
         menu, help_menu = QMenu(window), QMenu(window)
         mainWindow = staticmethod(lambda: window)
         pluginHelpMenu = staticmethod(lambda: Desktop.help_menu)
         addPluginToMenu = staticmethod(lambda _name, action: Desktop.menu.addAction(action))
+        addToolBarIcon = staticmethod(lambda action: window.addAction(action))
+        removeToolBarIcon = staticmethod(lambda action: window.removeAction(action))
         removePluginMenu = staticmethod(lambda _name, action: Desktop.menu.removeAction(action))
 
     before = set(sys.modules)

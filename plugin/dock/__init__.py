@@ -1,0 +1,1 @@
+"""The dock: the swim planned beside the map, as it changes."""

@@ -1,0 +1,100 @@
+"""The dock itself: the sections from top to bottom, and what ties them to the map."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from qgis.core import QgsProject
+from qgis.gui import QgsDockWidget, QgsMapCanvas, QgsScrollArea
+from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from .map_look import MapLook
+from .plan_section import PlanSection
+from .result_layers import ResultLayers
+from .result_sections import LegsSection, MindSection, TurnBackSection
+from .rows import Row
+from .session import PLANNING, Session
+from .swim_section import SwimSection
+from .words import tr
+
+# So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
+LEAST_CHARACTERS = 62
+
+
+class TidelegDock(QgsDockWidget):
+    """Open it from the entry, which gives the canvas and what shows a page of the documentation."""
+
+    def __init__(self, canvas: QgsMapCanvas, show_help: Callable[[], None], parent: QWidget | None = None) -> None:
+        super().__init__("Tideleg", parent)
+        self.setObjectName("TidelegDock")
+        self.session = Session(QgsProject.instance(), self)
+        self.look = MapLook(canvas)
+        self.results = ResultLayers(QgsProject.instance())
+        self.plan = PlanSection(self.session)
+        self.swim = SwimSection(self.session)
+        self.legs = LegsSection(self.session, self.go_to)
+        self.mind = MindSection(self.session, self.go_to)
+        self.turn_back = TurnBackSection(self.session, self.go_to)
+        self.help = QPushButton(tr("Help"))
+        self.help.setToolTip(tr("Open the page on this dock"))
+        self.help.setAutoDefault(False)
+        self.help.clicked.connect(lambda: show_help())
+        self._lay_out()
+        self.session.swim_changed.connect(self.draw)
+        self.session.plan_changed.connect(self._plan_changed)
+        QgsProject.instance().readProject.connect(self._project_read)
+        self._project_read()
+
+    def _lay_out(self) -> None:
+        inside = QWidget()
+        column = QVBoxLayout(inside)
+        for section in (self.plan, self.swim, self.legs, self.mind, self.turn_back):
+            column.addWidget(section)
+        last = QHBoxLayout()
+        last.addStretch()
+        last.addWidget(self.help)
+        column.addLayout(last)
+        column.addStretch()
+        area = QgsScrollArea()
+        area.setWidgetResizable(True)
+        area.setFrameShape(QFrame.Shape.NoFrame)
+        area.setWidget(inside)
+        area.setMinimumWidth(LEAST_CHARACTERS * self.fontMetrics().averageCharWidth())
+        self.setWidget(area)
+
+    def draw(self) -> None:
+        """Draw the session's swim on the map; while another is planned the one before it stays."""
+        layers = self.session.layers
+        if self.session.stage != PLANNING:
+            self.results.show(self.session.swim, layers.group() if layers is not None else None)
+
+    def go_to(self, row: Row) -> None:
+        """Show the place of a row on the map; one without a place moves nothing."""
+        if row.points:
+            self.look.go_to(row.points)
+
+    def release(self) -> None:
+        """Before the dock goes: stop planning, take the results off the map, let go of the project."""
+        QgsProject.instance().readProject.disconnect(self._project_read)
+        self.session.swim_changed.disconnect(self.draw)
+        self.session.plan_changed.disconnect(self._plan_changed)
+        self.session.close_plan()
+        self.results.remove()
+
+    def _plan_changed(self) -> None:
+        """Another plan: the map shows where it is, the results of the one before it go."""
+        if self._path == self.session.path:
+            return
+        self._path = self.session.path
+        self.results.remove()
+        routes = self.session.layers.copies().get("routes") if self._path is not None else None
+        places = [vertex for row in (routes.getFeatures() if routes else ()) for vertex in row.geometry().vertices()]
+        if places:
+            self.look.go_to([(place.x(), place.y()) for place in places], flash=False)
+
+    def _project_read(self, *_: object) -> None:
+        """A project that holds a plan is worked on at once."""
+        self.results.remove()
+        self.session.adopt_plan()
+
+    _path = None

@@ -1,0 +1,91 @@
+"""Work in the background of which only the latest counts."""
+
+from __future__ import annotations
+
+import traceback
+from collections.abc import Callable
+from typing import Any
+
+from qgis.core import Qgis, QgsApplication, QgsMessageLog, QgsTask
+
+from ..core.errors import StoppedError, SwimPlanError
+from .words import tr
+
+# Since 3.26 a task that lasts a blink need not show in the task bar.
+_QUIET = getattr(QgsTask.Flag, "Hidden", QgsTask.Flag(0)) | getattr(QgsTask.Flag, "Silent", QgsTask.Flag(0))
+
+
+class _Work(QgsTask):
+    """One piece of work; ``answer`` is called on the main thread with the work, whether it went well or not."""
+
+    def __init__(self, description: str, work: Callable[[Callable[[], bool]], Any], answer: Callable) -> None:
+        super().__init__(description, QgsTask.Flag.CanCancel | _QUIET)
+        self._work, self._answer = work, answer
+        self.result: Any = None
+        self.refusal = ""
+
+    def run(self) -> bool:
+        """In the worker: no widget, no project, no layer of the user's."""
+        try:
+            self.result = self._work(self.isCanceled)
+        except StoppedError:
+            return False
+        except SwimPlanError as error:
+            self.refusal = str(error)
+        except Exception as error:  # a defect of ours must be told, not lost in a thread
+            QgsMessageLog.logMessage(traceback.format_exc(), "Tideleg", Qgis.MessageLevel.Critical)
+            self.refusal = tr("Tideleg has a defect here: {}. The log messages say more.").format(error)
+        return not self.isCanceled()
+
+    def finished(self, ok: bool) -> None:
+        """On the main thread."""
+        self._answer(self, ok)
+
+
+class LatestWork:
+    """Runs one piece of work at a time: a newer one cancels those before it, whose answers are no longer heard."""
+
+    def __init__(self) -> None:
+        self._latest: _Work | None = None
+        self._running: set[_Work] = set()  # QGIS keeps the C++ side, this the Python side, until each is through
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether the latest has still to answer."""
+        return self._latest is not None
+
+    def start(
+        self,
+        description: str,
+        work: Callable[[Callable[[], bool]], Any],
+        done: Callable[[Any], None],
+        refused: Callable[[str], None],
+        stopped: Callable[[], None],
+    ) -> None:
+        """Do ``work`` (given a question whether to stop) and call one of the others on the main thread.
+
+        ``stopped`` is called where the user cancels the task in QGIS's own task list.
+        """
+        self.cancel()
+
+        def answer(task: _Work, ok: bool) -> None:
+            self._running.discard(task)
+            if task is not self._latest:
+                return
+            self._latest = None
+            if not ok:
+                stopped()
+            elif task.refusal:
+                refused(task.refusal)
+            else:
+                done(task.result)
+
+        self._latest = _Work(description, work, answer)
+        self._running.add(self._latest)
+        QgsApplication.taskManager().addTask(self._latest)
+
+    def cancel(self) -> None:
+        """Stop what runs; nobody hears of it any more."""
+        task, self._latest = self._latest, None
+        if task is not None:
+            task.cancel()

@@ -1,0 +1,69 @@
+"""Plans a swim in the background: the request, the swim, then its turn back; the latest request wins.
+
+The copies of the layers are made before on the main thread and are all that the worker reads of the project. Making the
+request from them belongs to the worker as well, since seeing which station looks round which corner takes as long as
+ten swims; a layer that is not in the project, and the models of currents, it opens from the plan's files for itself.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from pathlib import Path
+
+from qgis.PyQt.QtCore import QObject, pyqtSignal
+
+from .copied_source import CopiedSource
+from .latest_work import LatestWork
+from .words import tr
+
+
+class Planner(QObject):
+    """``planned`` gives the swim, ``turned`` the same swim with its turn back, ``refused`` why there is none.
+
+    ``turn_refused`` says why a planned swim has no turn back; ``stopped`` that the user cancelled the task.
+    """
+
+    planned = pyqtSignal(object)
+    turned = pyqtSignal(object)
+    refused = pyqtSignal(str)
+    turn_refused = pyqtSignal(str)
+    stopped = pyqtSignal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self._work = LatestWork()
+
+    @property
+    def is_busy(self) -> bool:
+        """Whether an answer is still to come."""
+        return self._work.is_busy
+
+    def cancel(self) -> None:
+        """Stop, and answer nothing any more."""
+        self._work.cancel()
+
+    def plan(self, path: Path, copies: Mapping[str, CopiedSource], asked: dict[str, object]) -> None:
+        """Plan the swim asked for (the fields of ``SwimAsked``), in place of what is being planned."""
+
+        def work(is_cancelled):  # noqa: ANN001, ANN202 - a closure
+            from ..core.solve.plan_swim import plan_swim
+            from ..layers_in.swim_in import SwimAsked, request_from
+
+            request = request_from(path, copies, SwimAsked(**asked))
+            return request, plan_swim(request, is_cancelled=is_cancelled)
+
+        self._work.start(tr("Tideleg: planning the swim"), work, self._planned, self.refused.emit, self.stopped.emit)
+
+    def _planned(self, found: tuple) -> None:
+        request, plan = found
+
+        def work(is_cancelled):  # noqa: ANN001, ANN202 - a closure
+            from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
+
+            return with_turn_back(plan, turn_back(request, plan, is_cancelled=is_cancelled))
+
+        # Before anybody hears of the swim: one who then asks for another must find this work to cancel.
+        self._work.start(
+            tr("Tideleg: when to turn back"), work, self.turned.emit, self.turn_refused.emit, self.stopped.emit
+        )
+        self.planned.emit(plan)

@@ -1,0 +1,116 @@
+"""What the dock's tables say, row by row, as text: rounded the safe way, as on the card, and never 0 for unknown."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ..core.results.card import card_angle, clock_down, clock_up, leg_state, merged_flags, whole_minutes
+from ..core.results.swim_plan import Leg, SwimPlan
+from ..core.results.turn_back import StopTurnBack
+from .flag_shapes import severity_word
+from .words import tr
+
+Points = tuple[tuple[float, float], ...]
+
+
+@dataclass(frozen=True, kw_only=True)
+class Row:
+    """One row: its cells, where it is as (lon, lat) pairs, and how grave it is where that counts.
+
+    Where there are fewer cells than columns the last one takes the rest of the row.
+    """
+
+    cells: tuple[str, ...]
+    points: Points = ()
+    severity: str = ""
+
+
+def leg_headers() -> list[tuple[str, str]]:
+    """Title and tooltip of the columns of the legs."""
+    return [
+        (tr("To"), tr("The stop at the end of the leg")),
+        (tr("Hold"), tr("Heading to hold on the compass, degrees magnetic, as on the card")),
+        (tr("Min"), tr("Minutes for the leg, rounded up")),
+        (tr("Leave,\narrive"), tr("Clock times in the plan's zone, rounded up")),
+        (tr("Stream\nto"), tr("Mean stream on the leg: degrees true it runs towards, and its rate in knots")),
+        (tr("Ground\nm/s"), tr("Speed made good over the ground, metres a second")),
+    ]
+
+
+def leg_rows(swim: SwimPlan) -> list[Row]:
+    """The legs in swimming order; one that cannot be swum says so in words."""
+    return [_leg_row(leg) for leg in swim.legs]
+
+
+def _leg_row(leg: Leg) -> Row:
+    points = ((leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat))
+    state = leg_state(leg)
+    if state != "swim":
+        words = tr("Cannot be swum: {}") if state == "stuck" else tr("Not reached: {}")
+        return Row(cells=(leg.end_name, words.format(leg.reason)), points=points, severity="stop")
+    speed = tr("not known") if leg.ground_speed_m_s is None else f"{leg.ground_speed_m_s:.2f}"
+    times = (whole_minutes(leg.minutes), f"{clock_up(leg.depart)}\n{clock_up(leg.arrive)}")
+    return Row(
+        cells=(leg.end_name, leg.card_heading or tr("not known"), *times, stream_words(leg), speed), points=points
+    )
+
+
+def stream_words(leg: Leg) -> str:
+    """``085°`` and, below it, ``0.3 kn``: where the stream goes and how fast; in words where it is not known."""
+    if leg.stream_kn is None:
+        return tr("not known")
+    towards = "" if leg.stream_set_deg is None else f"{card_angle(leg.stream_set_deg)}°\n"
+    return f"{towards}{leg.stream_kn:.1f} kn"
+
+
+def mind_rows(swim: SwimPlan, notes: list[str]) -> list[Row]:
+    """The flags, gravest first, those that read alike once; then what the plan could not know, which has no place."""
+    found = []
+    for flag, legs in merged_flags(swim.flags):
+        numbers = ", ".join(map(str, legs))
+        where = f"{tr('Legs') if len(legs) > 1 else tr('Leg')} {numbers}: " if legs else ""
+        words = f"{severity_word(flag.severity)}. {where}{flag.message}"
+        found.append(Row(cells=(words,), points=flag.points, severity=flag.severity))
+    said = list(dict.fromkeys([*notes, *swim.warnings]))
+    return found + [Row(cells=(f"{severity_word('note')}. {words}",), severity="note") for words in said]
+
+
+def turn_headers() -> list[tuple[str, str]]:
+    """Title and tooltip of the columns of the turn back."""
+    return [
+        (tr("From"), tr("The stop to leave")),
+        (tr("Leave by"), tr("Latest leaving time that keeps the reserve, in the water expected; rounded down")),
+        (tr("Bad day"), tr("The same with a tenth less pace, a stronger stream and its turn early or late")),
+        (tr("For"), tr("The exit that is quickest and safe at that minute")),
+    ]
+
+
+def turn_rows(swim: SwimPlan) -> list[Row]:
+    """Each stop with the time it must be left by."""
+    return [_turn_row(stop) for stop in (swim.turn_back.stops if swim.turn_back is not None else ())]
+
+
+def _turn_row(stop: StopTurnBack) -> Row:
+    point = ((stop.lon, stop.lat),)
+    never = tr("not even at once")
+    if stop.latest_leave is None:
+        words = tr("Not safe even if left at once: no exit is reached with the reserve kept.")
+        return Row(cells=(stop.name, words), points=point, severity="stop")
+    bad = never if stop.latest_leave_pessimistic is None else clock_down(stop.latest_leave_pessimistic)
+    return Row(cells=(stop.name, clock_down(stop.latest_leave), bad, stop.exit or ""), points=point)
+
+
+def headline(swim: SwimPlan) -> str:
+    """The swim in one line: whether it can be swum, when one is home, how far and how long.
+
+    Where a leg cannot be swum no time is given: what comes after it is not reached.
+    """
+    stuck = next((leg.number for leg in swim.legs if leg_state(leg) != "swim"), None)
+    if stuck is not None or swim.total_min is None:
+        return tr("Cannot be swum: leg {}").format(stuck)
+    hours, minutes = divmod(int(whole_minutes(swim.total_min)), 60)
+    length = f"{hours} h {minutes:02d} min" if hours else f"{minutes} min"
+    home = tr("home {}").format(clock_up(swim.arrive))
+    stops = len([flag for flag in swim.flags if flag.severity == "stop"])
+    outcome = tr("Not like this ({} x Stop below)").format(stops) if stops else tr("Can be swum")
+    return f"{outcome}: {home}, {swim.total_m / 1000.0:.1f} km, {length}"

@@ -1,0 +1,245 @@
+"""The swim the dock works on: plan, choices, outcome. No widgets: views show it, tests drive it."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta, timezone
+from pathlib import Path
+
+from qgis.core import QgsProject
+from qgis.PyQt.QtCore import QDateTime, QObject, QTimer, pyqtSignal
+
+from ..core.clock import later, zone_named
+from ..core.errors import SwimPlanError
+from ..core.results.swim_plan import SwimPlan
+from ..layers_in.moments import utc_moment
+from ..plan_package.project import add_plan_to_project
+from ..plan_package.settings import read_settings
+from .departure import STEP_MIN, first_departure, moment_of
+from .plan_in_project import PlanInProject, plans_in
+from .planner import Planner
+from .recent_plans import remember_plan
+from .words import tr
+
+SETTLE_MS = 150
+# What is on its way: nothing; the swim, so that what is shown is not what is chosen; only its turn back.
+SETTLED, PLANNING, TURNING = "settled", "planning", "turning"
+
+
+class Session(QObject):
+    """``plan_changed``: opened, closed or refused; ``choices_changed``: what may be or is chosen; ``swim_changed``: the
+    swim, why there is none, or whether one is on its way."""
+
+    plan_changed = pyqtSignal()
+    choices_changed = pyqtSignal()
+    swim_changed = pyqtSignal()
+
+    def __init__(self, project: QgsProject, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.project = project
+        self.layers: PlanInProject | None = None
+        self.title = self.zone_name = self.plan_problem = ""
+        self.routes: list[str] = []
+        self.swimmers: list[str] = []
+        self.route = ""
+        self.ticked: tuple[str, ...] = ()
+        self.depart: datetime | None = None
+        self.pace_m_s: float | None = None
+        self.swim: SwimPlan | None = None
+        self.problem = self.turn_problem = ""
+        self.was_stopped = False
+        self.stage = SETTLED
+        self._settle = QTimer(self)
+        self._settle.setSingleShot(True)
+        self._settle.setInterval(SETTLE_MS)
+        self._settle.timeout.connect(self._plan_now)
+        self._planner = Planner(self)
+        self._planner.planned.connect(self._show)
+        self._planner.turned.connect(self._show)
+        self._planner.refused.connect(self._refuse)
+        self._planner.turn_refused.connect(self._refuse_turn_back)
+        self._planner.stopped.connect(self._stopped)
+
+    @property
+    def path(self) -> Path | None:
+        """The plan's file; None without a plan."""
+        return self.layers.path if self.layers is not None else None
+
+    @property
+    def notes(self) -> list[str]:
+        """What the plan cannot know of: rows that a filter of the user's hides."""
+        words = tr("Layer '{}' is filtered: the rows that its filter hides are not in the plan.")
+        return [words.format(name) for name in self.layers.filtered()] if self.layers is not None else []
+
+    def adopt_plan(self) -> bool:
+        """Work on the plan whose layers are in the project already, such as one that was saved with it."""
+        found = plans_in(self.project) if self.layers is None else []
+        return bool(found) and self.open_plan(found[0])
+
+    def open_plan(self, path: str | Path) -> bool:
+        """Work on a plan: its layers come into the project where they are not there yet. False where it is refused;
+        the plan before it then stays."""
+        path = Path(path).resolve()
+        layers = None
+        try:
+            settings = read_settings(path)
+            layers = PlanInProject(path, self.project, self)
+            if not layers.is_there:
+                add_plan_to_project(path, self.project)
+            self._begin(layers, settings["title"] or path.stem, settings["zone"])
+        except SwimPlanError as error:
+            if layers is not None and layers is not self.layers:
+                layers.close()
+            self.plan_problem = str(error)
+            self.plan_changed.emit()
+            return False
+        remember_plan(path)
+        self.plan_changed.emit()
+        self.choices_changed.emit()
+        self.plan_again()
+        return True
+
+    def close_plan(self) -> None:
+        """Work on no plan; its layers stay in the project."""
+        self._settle.stop()
+        self._planner.cancel()
+        if self.layers is not None:
+            self.layers.close()
+            self.layers.deleteLater()
+        self.layers = self.swim = self.depart = self.pace_m_s = None
+        self.routes, self.swimmers, self.ticked = [], [], ()
+        self.title = self.zone_name = self.route = self.problem = self.turn_problem = self.plan_problem = ""
+        self.was_stopped, self.stage = False, SETTLED
+        for signal in (self.plan_changed, self.choices_changed, self.swim_changed):
+            signal.emit()
+
+    def choose_route(self, name: str) -> None:
+        """Swim another of the plan's routes."""
+        self._choose(route=name)
+
+    def choose_swimmers(self, names: tuple[str, ...]) -> None:
+        """Swim as these, together where they are several; the plan's first where nobody is ticked."""
+        self._choose(ticked=names)
+
+    def choose_pace(self, pace_m_s: float | None) -> None:
+        """Swim at this pace through the water; None for the swimmers' own."""
+        self._choose(pace_m_s=pace_m_s)
+
+    def choose_digits(self, digits: QDateTime) -> bool:
+        """Leave when the plan's clock shows these digits. False, with the reason shown, for an hour that the zone skips
+        or has twice: then there is no departure until another is chosen."""
+        try:
+            self._choose(depart=moment_of(digits, zone_named(self.zone_name)))
+        except SwimPlanError as error:
+            self._settle.stop()
+            self._planner.cancel()
+            self._refuse(str(error))
+            return False
+        return True
+
+    def step_departure(self, steps: int) -> None:
+        """Leave so many times ten minutes later: minutes that pass, also through a night on which clocks change."""
+        if self.depart is not None:
+            self._choose(depart=later(self.depart, timedelta(minutes=STEP_MIN * steps)))
+
+    def plan_again(self) -> None:
+        """Plan once things have settled; what is shown until then is old."""
+        if self.layers is None:
+            return
+        self.stage = PLANNING
+        self._planner.cancel()
+        self._settle.start()
+        self.swim_changed.emit()
+
+    def stop(self) -> None:
+        """Stop planning: what was not computed yet stays away until something changes or is asked for again."""
+        if self.stage != SETTLED:
+            self._settle.stop()
+            self._planner.cancel()
+            self._stopped()
+
+    def _choose(self, **choice: object) -> None:
+        if any(getattr(self, name) != value for name, value in choice.items()) or self.problem:
+            for name, value in choice.items():
+                setattr(self, name, value)
+            self.choices_changed.emit()
+            self.plan_again()
+
+    def _begin(self, layers: PlanInProject, title: str, zone_name: str) -> None:
+        copies = layers.copies()
+        times = copies["tides"] if "tides" in copies else ()
+        tides = [
+            utc_moment(row.attribute("time"), layer="tides", row=row.id(), field="time")
+            for row in (times.getFeatures() if times else ())
+        ]
+        if self.layers is not None:
+            self.close_plan()
+        self.layers, self.title, self.zone_name, self.plan_problem = layers, title, zone_name, ""
+        self.depart = first_departure(tides, datetime.now(timezone.utc), zone_named(zone_name))
+        layers.changed.connect(self._layer_changed)
+        layers.gone.connect(self.close_plan)
+        self._read_names()
+
+    def _read_names(self) -> None:
+        """What may be chosen, as the layers stand; what is chosen and no longer there gives way."""
+        copies = self.layers.copies()
+        self.routes, self.swimmers = (
+            list(dict.fromkeys(copies[name].texts("name"))) if name in copies else [] for name in ("routes", "swimmers")
+        )
+        if self.route not in self.routes:
+            self.route = next(iter(self.routes), "")
+        self.ticked = tuple(one for one in self.ticked if one in self.swimmers) or tuple(self.swimmers[:1])
+
+    def _read_settings(self) -> None:
+        """The plan's zone as stored: the settings, alone of all layers, count once they are saved."""
+        try:
+            self.zone_name = read_settings(self.path)["zone"]
+        except SwimPlanError:
+            return  # planning asks the file again and says what is wrong with it
+        self.depart = self.depart.astimezone(zone_named(self.zone_name))
+
+    def _layer_changed(self, name: str) -> None:
+        if name in ("routes", "swimmers"):
+            self._read_names()
+        elif name == "settings":
+            self._read_settings()
+        if name in ("routes", "swimmers", "settings"):
+            self.choices_changed.emit()
+        self.plan_again()
+
+    def _plan_now(self) -> None:
+        if not self.routes:
+            self._refuse(tr("The plan has no route with a name. Draw one in the layer of routes and name it."))
+            return
+        asked = {
+            "route": self.route,
+            "depart": self.depart.isoformat(),
+            "swimmer": ";".join(self.ticked),
+            "pace_m_s": self.pace_m_s,
+        }
+        try:
+            copies = self.layers.copies()
+        except SwimPlanError as error:
+            self._refuse(str(error))
+            return
+        self.was_stopped = False
+        self._planner.plan(self.path, copies, asked)
+        self.swim_changed.emit()
+
+    def _show(self, swim: SwimPlan) -> None:
+        self.swim, self.problem, self.turn_problem = swim, "", ""
+        self.stage = SETTLED if swim.turn_back is not None else TURNING
+        self.swim_changed.emit()
+
+    def _refuse(self, words: str) -> None:
+        self.swim, self.problem, self.was_stopped, self.stage = None, words, False, SETTLED
+        self.swim_changed.emit()
+
+    def _refuse_turn_back(self, words: str) -> None:
+        self.turn_problem, self.stage = words, SETTLED
+        self.swim_changed.emit()
+
+    def _stopped(self) -> None:
+        if self.stage == PLANNING:
+            self.swim, self.problem = None, ""
+        self.was_stopped, self.stage = True, SETTLED
+        self.swim_changed.emit()

@@ -1,0 +1,171 @@
+"""The dock's section on the swim: route, swimmers, departure, pace, and what comes of them in one line."""
+
+from __future__ import annotations
+
+from qgis.PyQt.QtCore import QSignalBlocker, Qt
+from qgis.PyQt.QtWidgets import (
+    QComboBox,
+    QDateTimeEdit,
+    QDoubleSpinBox,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QSizePolicy,
+    QToolButton,
+    QWidget,
+)
+
+from ..core.swimmer import LIMITS
+from .departure import STEP_MIN, digits_of, zone_words
+from .rows import headline
+from .section import Section, label
+from .session import PLANNING, SETTLED, TURNING, Session
+from .words import tr
+
+PACE_STEP_M_S = 0.05
+MOST_NAMES_SHOWN = 4
+
+
+class SwimSection(Section):
+    """What is chosen goes to the session; what the session holds is shown, so that both never differ."""
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__("Swim", tr("Swim"), parent)
+        self._session = session
+        self.route = QComboBox()
+        self.swimmers = QListWidget()
+        self.depart = QDateTimeEdit()
+        self.earlier, self.later = QToolButton(), QToolButton()
+        self.zone = label()
+        self.pace = QDoubleSpinBox()
+        self.headline = label(strong=True)
+        self.status = label()
+        self.stop = QPushButton(tr("Stop"))
+        self.again = QPushButton(tr("Plan Again"))
+        self._set_up()
+        self._lay_out()
+        self.route.activated.connect(lambda number: session.choose_route(self.route.itemText(number)))
+        self.swimmers.itemChanged.connect(lambda _item: session.choose_swimmers(self._ticked()))
+        self.depart.dateTimeChanged.connect(session.choose_digits)
+        self.earlier.clicked.connect(lambda: session.step_departure(-1))
+        self.later.clicked.connect(lambda: session.step_departure(1))
+        self.pace.valueChanged.connect(lambda _value: session.choose_pace(self._pace()))
+        self.stop.clicked.connect(session.stop)
+        self.again.clicked.connect(session.plan_again)
+        session.choices_changed.connect(self.show_choices)
+        session.swim_changed.connect(self.show_swim)
+        self.show_choices()
+        self.show_swim()
+
+    def _set_up(self) -> None:
+        self.depart.setTimeSpec(Qt.TimeSpec.UTC)  # its digits are the plan's clock: see digits_of
+        self.depart.setDisplayFormat("yyyy-MM-dd  HH:mm")
+        self.depart.setCalendarPopup(True)
+        self.earlier.setText("\N{MINUS SIGN}" + tr("{} min").format(STEP_MIN))
+        self.later.setText("+" + tr("{} min").format(STEP_MIN))
+        low, high = LIMITS["pace_m_s"]
+        self.pace.setRange(low - PACE_STEP_M_S, high)
+        self.pace.setSingleStep(PACE_STEP_M_S)
+        self.pace.setSuffix(tr(" m/s"))
+        self.pace.setSpecialValueText(tr("The swimmer's own"))
+        self.pace.setKeyboardTracking(False)
+        about = {
+            self.route: (tr("Route"), tr("A route of the plan, by its name")),
+            self.swimmers: (tr("Swimmers"), tr("Tick those who swim together: the slowest sets the pace")),
+            self.depart: (tr("Departure"), tr("Date and time in the plan's zone")),
+            self.earlier: (tr("Ten minutes earlier"), tr("Leave ten minutes earlier")),
+            self.later: (tr("Ten minutes later"), tr("Leave ten minutes later")),
+            self.pace: (tr("Pace"), tr("Pace through the water, m/s; the lowest step means the swimmer's own")),
+            self.stop: (tr("Stop planning"), tr("Stop planning")),
+            self.again: (tr("Plan again"), tr("Plan the swim as it is chosen here")),
+        }
+        for widget, (name, tip) in about.items():
+            widget.setAccessibleName(name)
+            widget.setToolTip(tip)
+
+    def _lay_out(self) -> None:
+        form = QFormLayout()
+        form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.DontWrapRows)
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        self.route.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.swimmers.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        steps = _side_by_side(self.earlier, self.later)
+        for words, field, buddy in (
+            (tr("&Route"), self.route, self.route),
+            (tr("S&wimmers"), self.swimmers, self.swimmers),
+            (tr("&Departure"), self.depart, self.depart),
+            ("", steps, None),
+            ("", self.zone, None),
+            (tr("&Pace"), self.pace, self.pace),
+        ):
+            name = QLabel(words)
+            if buddy is not None:
+                name.setBuddy(buddy)
+            form.addRow(name, field)
+        self.inside.addLayout(form)
+        self.inside.addWidget(self.headline)
+        self.inside.addWidget(_side_by_side(self.status, self.stop, self.again))
+
+    def show_choices(self) -> None:
+        """Show what may be chosen and what is."""
+        session = self._session
+        self.setEnabled(session.path is not None)
+        self.show_hint("" if session.path is not None else tr("Open a plan first."))
+        blockers = [QSignalBlocker(one) for one in (self.route, self.swimmers, self.depart, self.pace)]
+        if [self.route.itemText(number) for number in range(self.route.count())] != session.routes:
+            self.route.clear()
+            self.route.addItems(session.routes)
+        self.route.setCurrentText(session.route)
+        self._show_swimmers()
+        if session.depart is not None:
+            self.depart.setDateTime(digits_of(session.depart))
+            self.zone.setText(zone_words(session.depart, session.zone_name))
+        self.pace.setValue(self.pace.minimum() if session.pace_m_s is None else session.pace_m_s)
+        del blockers
+
+    def _show_swimmers(self) -> None:
+        if [self.swimmers.item(row).text() for row in range(self.swimmers.count())] != self._session.swimmers:
+            self.swimmers.clear()
+            self.swimmers.addItems(self._session.swimmers)
+        for row in range(self.swimmers.count()):
+            item = self.swimmers.item(row)
+            item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
+            ticked = item.text() in self._session.ticked
+            item.setCheckState(Qt.CheckState.Checked if ticked else Qt.CheckState.Unchecked)
+        shown = max(1, min(MOST_NAMES_SHOWN, self.swimmers.count()))
+        height = max(self.swimmers.sizeHintForRow(0), self.fontMetrics().height())
+        self.swimmers.setFixedHeight(shown * height + 2 * self.swimmers.frameWidth() + 2)
+
+    def show_swim(self) -> None:
+        """Show what came of it."""
+        session = self._session
+        swim = session.swim if session.stage != PLANNING else None
+        self.headline.setText(headline(swim) if swim is not None else "")
+        self.headline.setVisible(swim is not None)
+        stopped = tr("Stopped.") if session.was_stopped else session.problem
+        on_its_way = {PLANNING: tr("Planning…"), TURNING: tr("Working out when to turn back…"), SETTLED: stopped}
+        self.status.setText(on_its_way[session.stage])
+        self.status.setVisible(bool(self.status.text()))
+        self.stop.setVisible(session.stage != SETTLED)
+        self.again.setVisible(session.stage == SETTLED and bool(session.was_stopped or session.problem))
+
+    def _ticked(self) -> tuple[str, ...]:
+        items: list[QListWidgetItem] = [self.swimmers.item(row) for row in range(self.swimmers.count())]
+        return tuple(item.text() for item in items if item.checkState() == Qt.CheckState.Checked)
+
+    def _pace(self) -> float | None:
+        return None if self.pace.value() < LIMITS["pace_m_s"][0] else round(self.pace.value(), 2)
+
+
+def _side_by_side(first: QWidget, *others: QWidget) -> QWidget:
+    """The first takes the room that is left over, the others stand after it."""
+    whole = QWidget()
+    row = QHBoxLayout(whole)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.addWidget(first, 1)
+    for other in others:
+        row.addWidget(other)
+    return whole
