@@ -109,6 +109,7 @@ def with_turn_backs(plan: SwimPlan, **changes: object) -> SwimPlan:
             "exit": "Boat Steps",
             "planned_exit": plan.stops[-1].name,
             "latest_planned_exit": latest - timedelta(minutes=10),
+            "latest_planned_exit_pessimistic": bad - timedelta(minutes=10),
             "else_exit": "Boat Steps",
         }
         band = LeavingBand(first=stop.arrive, last=latest, exit="Boat Steps", ends_by="dusk")

@@ -13,7 +13,7 @@ from .leg_rows import ROW_WIDTH_MM
 from .paper import BIG_BOLD, SMALL_BOLD, Paper
 from .words import tr
 
-MOST_STOPS = 4  # the rest is counted; a card that says everything is not read
+MOST_STOPS = 12  # the rest is counted; a card that says everything is not read
 ROW_MM = 2 * SMALL_LINE_MM + 1.2
 CLOCK_MM, ELSE_MM = 68.0, 100.0
 
@@ -51,14 +51,13 @@ def _words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
     """The time in large letters, and the two lines beside it."""
     if stop.latest_leave is None:
         return "--:--", (tr("no exit is reached in time"), tr("do not plan to be here"))
-    bad_day = tr("on a bad day {clock}").format(clock=_clock(stop.latest_leave_pessimistic))
-    latest = stop.latest_planned_exit or stop.latest_leave
     if stop.latest_planned_exit is None:
-        other = tr("ONLY TO {exit}").format(exit=stop.exit)
-    elif stop.else_exit:
-        other = tr("ELSE EXIT {exit}").format(exit=stop.else_exit)
+        latest, bad, other = stop.latest_leave, stop.latest_leave_pessimistic, tr("ONLY TO {exit}")
+        other = other.format(exit=stop.exit)
     else:
-        other = tr("no other exit in time")
+        latest, bad = stop.latest_planned_exit, stop.latest_planned_exit_pessimistic
+        other = tr("ELSE EXIT {exit}").format(exit=stop.else_exit) if stop.else_exit else tr("no other exit in time")
+    bad_day = tr("on a bad day {clock}").format(clock=_clock(bad))
     if stop.leave > later(latest, timedelta(minutes=1)):
         bad_day = tr("THE PLAN LEAVES AT {clock}").format(clock=clock_up(stop.leave))
     return clock_down(latest), (other, bad_day)

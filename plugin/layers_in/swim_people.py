@@ -45,7 +45,7 @@ def _swimmer(row: TableRow) -> Swimmer:
 
 
 def _with_pace(swimmer: Swimmer, pace_m_s: float) -> Swimmer:
-    """The swimmer, or the group, at a pace given; the path factor stays that of the slowest."""
+    """The swimmer, or everybody of the group, at a pace given; the group's path factor stays that of the slowest."""
     low, high = LIMITS["pace_m_s"]
     if not low <= pace_m_s <= high:
         raise SwimPlanError(
@@ -58,7 +58,8 @@ def _with_pace(swimmer: Swimmer, pace_m_s: float) -> Swimmer:
     )
     if swimmer.members:
         set_by = (f"pace {pace_m_s:g} m/s as given", *set_by)
-    return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed, set_by=set_by)
+    members = tuple(replace(one, pace_m_s=pace_m_s) for one in swimmer.members)
+    return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed, set_by=set_by, members=members)
 
 
 def _default_swimmer() -> Swimmer:

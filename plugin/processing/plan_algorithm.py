@@ -173,7 +173,9 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
 
         paths = {name: self.file_of(parameters, name, context) for name in files}
         paths = {name: path for name, path in paths.items() if path}
-        written = [*paths.values(), *(file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks)]
+        layers_to = [file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks]
+        _check_apart(list(paths.values()), [file for file in layers_to if file])
+        written = [*paths.values(), *layers_to]
         outputs = WholeOutputs(written, read=[self.plan(parameters, context)])
         try:
             layers = write_sinks(self, sinks, parameters, context, styled=styled)
@@ -186,3 +188,19 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
     @staticmethod
     def _tr(text: str) -> str:
         return QCoreApplication.translate("Tideleg", text)
+
+
+def _check_apart(files: list[str], layers: list[str]) -> None:
+    """SwimPlanError where two outputs would take each other's place; layers may share a GeoPackage."""
+    taken = [Path(file).resolve() for file in files]
+    twice = next((file for file in taken if taken.count(file) > 1 or file in map(_resolved, layers)), None)
+    if twice is not None:
+        raise SwimPlanError(
+            asked=f"Asked to write two outputs to {twice}",
+            allowed="Each output goes to a file of its own",
+            remedy="Choose another file for one of them",
+        )
+
+
+def _resolved(path: str) -> Path:
+    return Path(path).resolve()

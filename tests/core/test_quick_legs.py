@@ -95,6 +95,50 @@ def test_rule_integrates_and_interpolates_polynomials_exactly() -> None:
         values = 3.0 * s**5 - s**2 + 0.25
         whole = s**6 / 2.0 - s**3 / 3.0 + 0.25 * s
         assert np.allclose(rule.running @ values, whole, atol=1e-12)
-        assert np.allclose(rule.even_values @ values, 3.0 * EVEN**5 - EVEN**2 + 0.25, atol=1e-12)
+        integrals, between = rule.at_even(25)
+        assert np.allclose(values @ between, 3.0 * EVEN**5 - EVEN**2 + 0.25, atol=1e-12)
+        assert np.allclose(values @ integrals, EVEN**6 / 2.0 - EVEN**3 / 3.0 + 0.25 * EVEN, atol=1e-12)
         assert np.allclose(rule.even_running @ values, EVEN**6 / 2.0 - EVEN**3 / 3.0 + 0.25 * EVEN, atol=1e-12)
         assert np.isclose(rule.every_second @ (s**2)[::2], 1.0 / 3.0)
+
+
+BAND_M = 40.0
+
+
+def band(rate: complex, at_m: float, width_m: float):
+    """Still water but for a band across the way to the north, its edges fading over 40 m as those of areas do."""
+
+    def water(place, t_s):
+        away = np.maximum(np.abs(place.imag - at_m) - width_m / 2.0, 0.0)
+        share = np.clip(1.0 - away / BAND_M, 0.0, 1.0)
+        return np.where(share > 0.0, rate * share, 0.02 + 0.0j) + 0.0 * t_s
+
+    return water
+
+
+@pytest.mark.parametrize("rate", [complex(np.nan, np.nan), 0.9 + 0.0j, -0.9j, 0.45 + 0.0j])
+@pytest.mark.parametrize(("length_m", "width_m"), [(800.0, 10.0), (1500.0, 80.0), (3000.0, 160.0)])
+def test_a_band_between_the_points_is_seen(rate: complex, length_m: float, width_m: float) -> None:
+    """Water not known, or stronger than the swimmer, may lie anywhere on the leg: the full solver decides."""
+    departs = np.zeros(1)
+    for share in np.linspace(0.06, 0.93, 9):
+        stream = WaterStream(band(rate, share * length_m, width_m))
+        line = Line(start=np.zeros(2), end=np.array([0.0, length_m]))
+        quick = quick_legs(stream, line.start, line.end, departs, PACE, step_s=30.0)
+        full = swim_leg(stream, line, departs, PACE, SwimWay())
+        can = swimmable(full, line, SWIMMER)
+        assert quick.swimmable(length_m, PACE, SWIMMER.min_ground_speed_m_s)[0] == can[0], share
+        if can[0]:
+            assert abs(quick.arrive_s[0] - full.arrive_s[0]) < 1.5, share
+
+
+def test_a_gap_in_time_between_the_points_is_seen() -> None:
+    def water(place, t_s):
+        return np.where(np.abs(t_s - 1500.0) < 150.0, np.nan, 0.1) + 0.0 * place
+
+    stream, end = WaterStream(water), np.array([0.0, 1600.0])
+    departs = np.arange(-2000.0, 2000.0, 97.0)
+    quick = quick_legs(stream, np.zeros(2), end, departs, PACE, step_s=30.0)
+    full = swim_leg(stream, Line(start=np.zeros(2), end=end), departs, PACE, SwimWay())
+    assert np.array_equal(quick.ending == ARRIVED, full.ending == ARRIVED)
+    assert 3 < (quick.ending == ARRIVED).sum() < len(departs) - 3

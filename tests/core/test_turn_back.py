@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime, time, timedelta
 
 import numpy as np
 import pytest
 from invented_requests import NOON, SWIMMER, UTC, Site
 from tideleg.core.chart.areas import ClosedArea, Land
+from tideleg.core.chart.hours import InForce
 from tideleg.core.chart.marks import Mark
 from tideleg.core.errors import StoppedError
 from tideleg.core.solve.plan_swim import plan_swim
@@ -239,7 +240,7 @@ def test_too_late_on_arrival_is_told_and_left_empty() -> None:
     )
     plan, found = found_for(swim)
     assert found.stops[0].latest_leave is None and found.stops[0].exit is None
-    assert any("no exit is reached with the reserve kept" in words for words in found.warnings)
+    assert any("no exit is reached in time" in words for words in found.warnings)
     filled = with_turn_back(plan, found)
     assert filled.stops[1].latest_leave is None
     assert filled.turn_back is found
@@ -345,16 +346,21 @@ def test_polar_day_has_no_dusk_and_polar_night_lets_nobody_leave() -> None:
     assert found.stops[0].latest_leave is None
 
 
-def test_back_by_is_read_by_the_plans_clock_and_on_the_next_day_after_midnight() -> None:
+def test_back_by_is_read_by_the_plans_clock() -> None:
     site = Site(lon=174.9, lat=-41.0)
     zone = "Pacific/Auckland"
     depart = datetime(2027, 6, 5, 22, 0, tzinfo=UTC)
     request = site.request([(0.0, 0.0), (0.0, 500.0), (0.0, 0.0)], depart=depart, zone=zone, back_by="12:00")
     stop = next(one for one in hard_stops_of(request, math.nan) if one.name == "back_by")
     assert stop.moment.isoformat() == "2027-06-06T12:00:00+12:00"
-    night = replace(request, settings=replace(request.settings, back_by="09:30"))
-    stop = next(one for one in hard_stops_of(night, math.nan) if one.name == "back_by")
-    assert stop.moment.isoformat() == "2027-06-07T09:30:00+12:00"
+    past = replace(request, settings=replace(request.settings, back_by="09:30"))
+    stop = next(one for one in hard_stops_of(past, math.nan) if one.name == "back_by")
+    assert stop.moment.isoformat() == "2027-06-06T09:30:00+12:00"
+    assert found_for(past)[1].stops[0].latest_leave is None
+    evening = replace(past, depart=datetime(2027, 6, 6, 10, 30, tzinfo=UTC))
+    after_midnight = replace(evening, settings=replace(request.settings, back_by="00:30"))
+    stop = next(one for one in hard_stops_of(after_midnight, math.nan) if one.name == "back_by")
+    assert stop.moment.isoformat() == "2027-06-07T00:30:00+12:00"
     assert "alarm" not in [one.name for one in hard_stops_of(request, math.nan)]
 
 
@@ -371,3 +377,94 @@ def test_minutes_are_whole_by_the_clock_whatever_second_the_plan_starts_at() -> 
     (stop,) = found.stops
     assert stop.latest_leave.second == 0 and stop.bands[0].first.second == 0
     assert timedelta(0) <= stop.bands[0].first - stop.arrive < timedelta(minutes=1)
+
+
+def test_back_by_in_an_hour_that_comes_twice_is_the_earlier_one() -> None:
+    request = Site().request(
+        [(0.0, 0.0), (0.0, 300.0), (0.0, 0.0)],
+        depart=datetime(2027, 10, 30, 23, 30, tzinfo=UTC),
+        zone="Europe/Lisbon",
+        back_by="01:30",
+    )
+    stop = next(one for one in hard_stops_of(request, math.nan) if one.name == "back_by")
+    assert stop.moment.isoformat() == "2027-10-31T01:30:00+01:00"
+
+
+def test_a_bad_day_is_never_better_than_the_day_expected() -> None:
+    """A fair stream may fail: 8 km with 0.6 m/s, pace 0.6, k 2, back by 15:00."""
+    site = Site()
+    swim = site.request(
+        [(0.0, 8300.0), (0.0, 8000.0), (0.0, 0.0)],
+        stream=site.steady(180.0, 0.6),
+        depart=datetime(2027, 6, 5, 9, 30, tzinfo=UTC),
+        swimmer=replace(SWIMMER, pace_m_s=0.6, **ALL_DAY),
+        land=(Land(name="Rock", area=site.box(-200.0, 8200.0, 200.0, 8500.0)),),
+        back_by="15:00",
+        **{**NO_RESERVE, "reserve_factor": 2.0},
+    )
+    _, found = found_for(swim)
+    (stop,) = found.stops
+    home_min = 8000.0 / (0.9 * 0.6 + 0.7 * 0.6) / 60.0
+    exact = datetime(2027, 6, 5, 15, 0, tzinfo=UTC) - timedelta(minutes=2.0 * home_min)
+    assert exact - timedelta(minutes=1) < stop.latest_leave_pessimistic <= exact < stop.latest_leave
+
+
+def test_bad_day_and_else_exit_of_the_planned_exit_are_its_own() -> None:
+    """Slip is up-stream and closes first; Cove is down-stream; a far beach is no other exit in time."""
+    site = Site()
+    swim = site.request(
+        [(0.0, 0.0), (0.0, 1500.0), (0.0, 0.0)],
+        stream=site.steady(0.0, 0.3),
+        depart=datetime(2027, 6, 5, 9, 0, tzinfo=UTC),
+        swimmer=replace(SWIMMER, pace_m_s=0.6, **ALL_DAY),
+        back_by="17:00",
+        **{**NO_RESERVE, "reserve_factor": 1.3, "reserve_min": 25.0},
+    )
+    cove, far = (
+        Mark(name=name, kind="exit", lon=float(lon), lat=float(lat))
+        for name, (lon, lat) in zip(("Cove", "Far Beach"), site.lonlat([(0.0, 3000.0), (0.0, -9000.0)]))
+    )
+    _, found = found_for(replace(swim, exits=(cove,)))
+    (stop,) = found.stops
+    assert stop.latest_planned_exit < stop.latest_leave
+    assert stop.else_exit == stop.exit == "Cove"
+    planned_bad = [way for way in stop.by_departure if way.safe_pessimistic]
+    latest_bad = stop.latest_planned_exit_pessimistic
+    assert (latest_bad is None) == (not planned_bad)
+    assert latest_bad is None or latest_bad < stop.latest_planned_exit
+    _, found = found_for(replace(swim, exits=(far,)))
+    assert found.stops[0].else_exit is None
+
+
+def test_a_closing_at_other_hours_does_not_bar_the_way_home() -> None:
+    site = Site()
+    beach = ClosedArea(
+        name="Night range",
+        rule="no_entry",
+        area=site.box(-400.0, -100.0, 400.0, 300.0),
+        in_force=InForce(start=time(22, 0), end=time(6, 0)),
+    )
+    swim = site.request([(0.0, 0.0), (0.0, 700.0), (0.0, 0.0)])
+    open_day = found_for(swim)[1].stops[0]
+    night = found_for(replace(swim, chart=replace(swim.chart, closed_areas=(beach,))))[1].stops[0]
+    assert night.latest_leave == open_day.latest_leave
+    always = replace(beach, in_force=InForce(start=time(8, 0), end=time(20, 0)))
+    shut = found_for(replace(swim, chart=replace(swim.chart, closed_areas=(always,))))[1].stops[0]
+    assert shut.latest_leave is None
+
+
+def test_two_places_of_one_name_are_told_apart() -> None:
+    site = Site()
+    swim = site.request([(0.0, 0.0), (0.0, 700.0), (300.0, 0.0)])
+    lon, lat = site.lonlat([(600.0, 0.0)])[0]
+    _, found = found_for(replace(swim, exits=(Mark(name="Beach", kind="exit", lon=float(lon), lat=float(lat)),)))
+    assert found.exits == ("Beach", "Slip", "Beach (2)")
+
+
+def test_planned_leaving_after_its_exits_last_minute_is_told() -> None:
+    site = Site()
+    swim = story_11(site, back_by="13:00")
+    late = replace(swim, stops=(swim.stops[0], replace(swim.stops[1], stay_min=110.0), swim.stops[2]))
+    plan, found = found_for(late)
+    assert plan.stops[1].leave > found.stops[0].latest_leave
+    assert any("the last safe minute" in words for words in found.warnings)

@@ -189,3 +189,20 @@ def test_times_of_the_report_carry_offsets_and_rise(plan: Path, tmp_path: Path) 
     assert leaves == sorted(leaves)
     late = [datetime.fromisoformat(way["leave"]) for way in stop["if_late"]]
     assert all(second - first == timedelta(minutes=10) for first, second in zip(late, late[1:]))
+
+
+def test_two_outputs_in_one_file_are_refused(plan: Path, tmp_path: Path) -> None:
+    add_story_9(plan)
+    folder = tmp_path / "out"
+    folder.mkdir()
+    same = str(folder / "same.json")
+    ran = turned(plan, tmp_path, DEPART=f"{DAY}T11:00", REPORT=same, WAYS=same)
+    assert not ran.ok and "two outputs" in ran.said
+    assert left_in(folder) == []
+
+
+def test_a_pace_given_to_a_group_is_everybodys(plan: Path, tmp_path: Path) -> None:
+    add_story_9(plan)
+    ran = turned(plan, tmp_path, DEPART=f"{DAY}T11:00", SWIMMER="Runa; Bo", PACE=0.75)
+    alone = {name: clock(stops[0]["latest_leave"]) for name, stops in ran.report["alone"].items()}
+    assert alone == {"Runa": "12:42", "Bo": "12:42"}

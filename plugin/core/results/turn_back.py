@@ -56,8 +56,9 @@ class StopTurnBack:
 
     ``latest_leave`` ends the band that holds the arrival, None where even leaving at once is not safe; ``exit`` is the
     quickest safe exit at that minute. ``planned_exit`` is the route's end, ``latest_planned_exit`` the last minute at
-    which that one is safe, ``else_exit`` the quickest other exit a minute later. ``if_late`` are ways by the quickest
-    exit at and after the planned leaving, ``by_departure`` ways to the planned exit.
+    which that one is safe (``_pessimistic`` on a bad day), ``else_exit`` the quickest other one that is safe a minute
+    later. ``if_late`` are ways by the quickest exit at and after the planned leaving, ``by_departure`` ways to the
+    planned exit.
     """
 
     name: str
@@ -73,6 +74,7 @@ class StopTurnBack:
     exit: str | None
     planned_exit: str
     latest_planned_exit: datetime | None
+    latest_planned_exit_pessimistic: datetime | None
     else_exit: str | None
     if_late: tuple[WayHome, ...] = ()
     by_departure: tuple[WayHome, ...] = ()
@@ -153,10 +155,11 @@ def _latest(stop: StopTurnBack) -> dict[str, object]:
 
 
 def _stop(stop: StopTurnBack) -> dict[str, object]:
-    times = ("arrive", "leave", "latest_leave", "latest_leave_pessimistic", "latest_planned_exit")
+    times = ("arrive", "leave", "latest_leave", "latest_leave_pessimistic")
+    planned = ("latest_planned_exit", "latest_planned_exit_pessimistic")
     return {
         "name": stop.name,
-        **{name: iso_time(getattr(stop, name), where=name) for name in times},
+        **{name: iso_time(getattr(stop, name), where=name) for name in times + planned},
         "exit": stop.exit,
         "planned_exit": stop.planned_exit,
         "else_exit": stop.else_exit,

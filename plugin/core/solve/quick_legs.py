@@ -3,7 +3,9 @@
 With tau = T s the track is start + v T s e + D(s), D the stream's displacement. The stream is sampled at the points of
 a ``SmoothRule`` and integrated as the polynomial through them; T follows by Newton's method from
 |mark - start - D(1)| = v T, and e is the direction of that vector. What every second point alone would give measures
-the error. Rows that miss it go to more points, and in the end to ``hold_one_heading``.
+the error. What lies between the points may be anything - an eddy, water that is not known -, so every track is looked
+at once more, at the full solver's own step where the stream may have edges: where it is not what the polynomial says,
+or not known, the row goes to more points, and in the end to ``hold_one_heading``.
 """
 
 from __future__ import annotations
@@ -13,7 +15,7 @@ from dataclasses import dataclass, fields
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..water.stream import EXTRAPOLATED, UNKNOWN, Stream, for_rows
+from ..water.stream import EXTRAPOLATED, UNKNOWN, Stream, for_rows, has_edges
 from .one_heading import LONGEST_LEG_S, hold_one_heading
 from .smooth_rule import EVEN, SmoothRule, smooth_rule
 from .swum import ARRIVED, NEVER_ARRIVES, NOT_REACHED, STREAM_UNKNOWN, TOO_STRONG_ACROSS, Nodes
@@ -25,6 +27,8 @@ STILL_M = 0.02
 WITHIN_S = 0.05  # of the arrival by every second point; all of them are several times nearer
 NEAR_LIMIT_M_S = 0.01  # nearer to what cannot be swum the full solver decides
 FIRST_HIT_M = 1.0
+LOOK_WITHIN_S = 0.3  # of the arrival, by the stream looked at on the way
+LOOKS_BY = 8  # tracks are looked at together by so many looks more or less
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -108,10 +112,12 @@ def quick_legs(
     mark = _complex(end_m - start)
     legs = _Legs(stream=stream, start=_complex(start), mark=mark, depart_s=found.depart_s, pace=pace)
     rows = legs.not_hopeless_at_start(np.flatnonzero(np.isfinite(found.depart_s)), found)
+    # Where stations alone make the stream it changes over hundreds of metres: half the looks find all there is.
+    look_s = step_s if has_edges(stream) else 2.0 * step_s
     before: _Level | None = None
     for intervals in LEVELS:
         if len(rows):
-            before = _Level(legs, rows, smooth_rule(intervals), within_s, before)
+            before = _Level(legs, rows, smooth_rule(intervals), look_s, within_s, before)
             rows = before.solve(found)
     rows = legs.not_hopeless_under_way(rows, found) if len(rows) else rows
     if len(rows):
@@ -222,8 +228,16 @@ class _Legs:
 class _Level:
     """Rows solved together on the points of one rule, begun with what the level before has found of them."""
 
-    def __init__(self, legs: _Legs, rows: np.ndarray, rule: SmoothRule, within_s: float, before: _Level | None) -> None:
-        self.legs, self.rows, self.rule, self.within_s = legs, rows, rule, within_s
+    def __init__(
+        self,
+        legs: _Legs,
+        rows: np.ndarray,
+        rule: SmoothRule,
+        look_s: float,
+        within_s: float,
+        before: _Level | None,
+    ) -> None:
+        self.legs, self.rows, self.rule, self.look_s, self.within_s = legs, rows, rule, look_s, within_s
         self.pace = legs.pace[rows]
         self.still_m = np.maximum(STILL_M, 0.3 * within_s * self.pace)
         self.seconds, self.moved = self._from_the_start() if before is None else self._from_level(before)
@@ -289,24 +303,64 @@ class _Level:
         coarse = flow[:, ::2] @ rule.every_second * seconds
         closing = pace + (unit.conj() * flow[:, -1]).real
         off_m = np.abs(coarse - self.moved[which, -1])
-        along, across = legs.along_across(rows, flow @ rule.even_values.T)
-        own = pace * (unit * legs.ahead(rows).conj()).real
-        least, most = own + along.min(axis=1), across.max(axis=1)
         tau = seconds[:, None] * EVEN
         moved = flow @ rule.even_running.T * seconds[:, None]
         gap = np.abs(legs.mark[rows, None] - moved[:, :-1]) - pace[:, None] * tau[:, :-1]
         good = (off_m < self.within_s * closing) & (status != UNKNOWN).all(axis=1) & (gap.min(axis=1) > -FIRST_HIT_M)
-        good &= (np.abs(least) > NEAR_LIMIT_M_S) & (np.abs(most - pace) > NEAR_LIMIT_M_S)
+        seen = self._looked_at(which, good, closing)
+        good &= seen.as_reckoned
+        good &= (np.abs(seen.least_ahead) > NEAR_LIMIT_M_S) & (np.abs(seen.most_across - pace) > NEAR_LIMIT_M_S)
         place = legs.start[rows, None] + (pace * unit)[:, None] * tau + moved
         found.put(
             rows[good],
             arrive_s=(found.depart_s[rows] + seconds)[good],
             ending=ARRIVED,
             heading_rad=np.arctan2(unit.real, unit.imag)[good],
-            least_ahead_m_s=least[good],
-            most_across_m_s=most[good],
-            extrapolated=(status == EXTRAPOLATED).any(axis=1)[good],
+            least_ahead_m_s=seen.least_ahead[good],
+            most_across_m_s=seen.most_across[good],
+            extrapolated=seen.extrapolated[good],
             t_s=(found.depart_s[rows, None] + tau)[good],
             xy_m=np.stack([place.real, place.imag], axis=2)[good],
         )
         return good
+
+    def _looked_at(self, which: np.ndarray, good: np.ndarray, closing: np.ndarray) -> _Seen:
+        """What is met at every step of the tracks (m,) that are good so far."""
+        seen = _Seen.blank(len(which))
+        looks = np.ceil(self.seconds[which] / (LOOKS_BY * self.look_s)).astype(int) * LOOKS_BY + 1
+        for count in np.unique(looks[good]):
+            here = np.flatnonzero(good & (looks == count))
+            self._look(which[here], int(count), LOOK_WITHIN_S * closing[here], seen, here)
+        return seen
+
+    def _look(self, which: np.ndarray, count: int, most_m: np.ndarray, seen: _Seen, here: np.ndarray) -> None:
+        """Look at some tracks at so many even moments."""
+        legs, rows, unit, seconds = self.legs, self.rows[which], self.unit[which], self.seconds[which]
+        share = np.linspace(0.0, 1.0, count)
+        running, values = self.rule.at_even(count)
+        tau = seconds[:, None] * share
+        place = legs.start[rows, None] + (self.pace[which] * unit)[:, None] * tau
+        flow, status = legs.flow(rows, place + self.flow[which] @ running * seconds[:, None], tau)
+        off = np.cumsum(flow - self.flow[which] @ values, axis=1) * (seconds / (count - 1))[:, None]
+        known = (status != UNKNOWN).all(axis=1)
+        along, across = legs.along_across(rows, flow)
+        own = self.pace[which] * (unit * legs.ahead(rows).conj()).real
+        seen.as_reckoned[here] = known & (np.abs(off).max(axis=1) < most_m)
+        seen.least_ahead[here], seen.most_across[here] = own + along.min(axis=1), across.max(axis=1)
+        seen.extrapolated[here] = (status == EXTRAPOLATED).any(axis=1)
+
+
+@dataclass(frozen=True, kw_only=True)
+class _Seen:
+    """What looking along tracks (m,) has shown: whether the stream is the one reckoned with, and its extremes."""
+
+    as_reckoned: np.ndarray
+    least_ahead: np.ndarray
+    most_across: np.ndarray
+    extrapolated: np.ndarray
+
+    @classmethod
+    def blank(cls, m: int) -> _Seen:
+        """Nothing looked at yet."""
+        none = np.zeros(m, dtype=bool)
+        return cls(as_reckoned=none, least_ahead=np.zeros(m), most_across=np.zeros(m), extrapolated=none.copy())

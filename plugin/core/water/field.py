@@ -78,6 +78,11 @@ class StreamField:
         object.__setattr__(self, "_sight", sight)
 
     @property
+    def edged(self) -> bool:
+        """Whether the stream may change at once from place to place."""
+        return bool(self.ruled_areas or self.models or self._sight is not None)
+
+    @property
     def source_names(self) -> tuple[str, ...]:
         """Names of the sources by their number in a sample: the stations, then the models."""
         return tuple(station.name for station in self.stations) + tuple(model.name for model in self.models)

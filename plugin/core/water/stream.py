@@ -78,6 +78,15 @@ def for_rows(stream: Stream, rows: np.ndarray) -> Stream:
     return stream if of_rows is None else of_rows(rows)
 
 
+def has_edges(stream: Stream) -> bool:
+    """Whether a stream may change at once from place to place: at an eddy, a coast, the end of a model.
+
+    One that does not say is taken to; one that lies in another is asked there.
+    """
+    inner = getattr(stream, "stream", getattr(stream, "field", None))
+    return has_edges(inner) if inner is not None else getattr(stream, "edged", True)
+
+
 @dataclass(frozen=True, kw_only=True)
 class StoppableStream:
     """A stream that raises StoppedError when the user has stopped: solvers ask it often, whatever they are about."""

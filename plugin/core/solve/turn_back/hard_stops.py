@@ -6,7 +6,7 @@ from datetime import datetime, time, timedelta
 
 import numpy as np
 
-from ...clock import later, local_moment
+from ...clock import later
 from ...daylight import daylight_on
 from ...results.turn_back import HardStop
 from ..request import SwimRequest
@@ -18,12 +18,13 @@ def hard_stops_of(request: SwimRequest, arrive_s: float) -> tuple[HardStop, ...]
     The alarm goes out a fixed time after the planned return: it is kept without the reserve, which would otherwise
     forbid the plan itself. Common practice, no source.
     """
+    zone = request.clock.zone
     found = [
         _dusk(request),
         HardStop(
             name="hours",
             words=f"{request.swimmer.max_hours:g} h in the water",
-            moment=later(request.depart, timedelta(hours=request.swimmer.max_hours)),
+            moment=later(request.depart.astimezone(zone), timedelta(hours=request.swimmer.max_hours)),
             with_reserve=True,
         ),
         _back_by(request),
@@ -42,20 +43,31 @@ def _dusk(request: SwimRequest) -> HardStop | None:
     ends = [] if light.sunset is None else [later(light.sunset, timedelta(minutes=-before_min))]
     ends += [] if light.civil_dusk is None else [light.civil_dusk]
     # Where neither comes the sun does not show that day: it is dark from the beginning.
-    moment = min(ends, default=request.depart, key=request.clock.seconds)
+    moment = min(ends, default=request.depart.astimezone(request.clock.zone), key=request.clock.seconds)
     return HardStop(name="dusk", words="dusk", moment=moment, with_reserve=True)
 
 
 def _back_by(request: SwimRequest) -> HardStop | None:
+    """The first such clock time after the departure that comes within the swimmer's hours, else that of its day: past.
+
+    A clock time that daylight saving skips, or that comes twice, is the earlier of what it may mean.
+    """
     text = request.settings.back_by.strip()
     if not text:
         return None
+    clock = request.clock
     hours, minutes = (int(part) for part in text.split(":"))
-    depart = request.depart.astimezone(request.clock.zone)
-    moment = local_moment(datetime.combine(depart.date(), time(hours, minutes)), request.clock.zone)
-    if request.clock.seconds(moment) <= request.clock.seconds(request.depart):
-        moment = local_moment(datetime.combine(depart.date() + timedelta(days=1), time(hours, minutes)), depart.tzinfo)
-    return HardStop(name="back_by", words=f"back by {text}", moment=moment, with_reserve=True)
+    depart = request.depart.astimezone(clock.zone)
+    moments = []
+    for days in (0, 1):
+        naive = datetime.combine(depart.date() + timedelta(days=days), time(hours, minutes), tzinfo=clock.zone)
+        moments.append(min((naive.replace(fold=fold) for fold in (0, 1)), key=clock.seconds))
+    depart_s, until_s = clock.seconds(depart), clock.seconds(depart) + 3600.0 * request.swimmer.max_hours
+    chosen = next((moment for moment in moments if depart_s < clock.seconds(moment) <= until_s), None)
+    if chosen is None:
+        chosen = next((moment for moment in moments if clock.seconds(moment) > until_s), None)
+        chosen = moments[0] if clock.seconds(moments[0]) <= depart_s else chosen
+    return HardStop(name="back_by", words=f"back by {text}", moment=chosen, with_reserve=True)
 
 
 def spare_s(request: SwimRequest, stops: tuple[HardStop, ...], leave_s: np.ndarray, arrive_s: np.ndarray) -> np.ndarray:

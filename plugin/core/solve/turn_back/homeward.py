@@ -23,17 +23,17 @@ WITHIN_S = 5.0  # the minutes are whole ones
 
 @dataclass(frozen=True, kw_only=True)
 class Days:
-    """The day expected and three bad ones, swum at once: every source of stream by its doubts, and the pace.
+    """The day expected and four bad ones, swum at once: every source of stream by its doubts, and the pace.
 
-    On the bad days every source is stronger by its doubt and turns early, on time or late, and the pace is a tenth
-    down. Common practice, no source.
+    On the bad days every source is stronger by its doubt and turns early, on time or late, or weaker by its doubt, as
+    a stream that would help may fail; and the pace is a tenth down. Common practice, no source.
     """
 
     request: SwimRequest
     is_cancelled: Callable[[], bool] = bool
-    rate_doubts: tuple[float, ...] = (0.0, 1.0, 1.0, 1.0)
-    phase_doubts: tuple[float, ...] = (0.0, -1.0, 0.0, 1.0)
-    pace_factors: tuple[float, ...] = (1.0,) + 3 * (PESSIMISTIC_PACE,)
+    rate_doubts: tuple[float, ...] = (0.0, 1.0, 1.0, 1.0, -1.0)
+    phase_doubts: tuple[float, ...] = (0.0, -1.0, 0.0, 1.0, 0.0)
+    pace_factors: tuple[float, ...] = (1.0,) + 4 * (PESSIMISTIC_PACE,)
 
     @property
     def count(self) -> int:
@@ -68,8 +68,19 @@ class Homeward:
 
     @property
     def worst_s(self) -> np.ndarray:
-        """The latest arrivals (n,) of the bad days, NaN where one of them does not get there."""
-        return np.max(self.arrive_s[1:], axis=0)
+        """The latest arrivals (n,) of all days, NaN where one of them does not get there."""
+        return np.max(self.arrive_s, axis=0)
+
+    def or_by(self, other: Homeward) -> Homeward:
+        """The earlier of two ways at every day and leaving time."""
+        sooner = np.isnan(self.arrive_s) | (other.arrive_s < self.arrive_s)
+        pieces = max(self.heading_rad.shape[2], other.heading_rad.shape[2])
+        first, second = (_as_many(home.heading_rad, pieces) for home in (self, other))
+        return Homeward(
+            arrive_s=np.where(sooner, other.arrive_s, self.arrive_s),
+            limit=np.where(sooner, other.limit, self.limit),
+            heading_rad=np.where(sooner[..., None], second, first),
+        )
 
 
 def swim_home(
@@ -119,3 +130,8 @@ def _pieces(
         chart.check(told, number + 1, legs, can, now, (False, number == len(way_m) - 2))
         headings.append(np.where(can, legs.heading_rad, np.nan))
     return now, headings
+
+
+def _as_many(heading_rad: np.ndarray, pieces: int) -> np.ndarray:
+    """Headings (d, n, k) of fewer pieces as those of so many, the rest blank."""
+    return np.pad(heading_rad, ((0, 0), (0, 0), (0, pieces - heading_rad.shape[2])), constant_values=np.nan)

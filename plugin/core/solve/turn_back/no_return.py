@@ -50,15 +50,14 @@ class PointsOfNoReturn:
         for rest, rows in self._grouped(landing, starts).items():
             way = np.vstack([starts[rows[0]], np.array(rest)])
             home = swim_home(self.days, self.chart, way, turn_s[rows], starts[rows])
-            arrive[0, rows], arrive[1, rows] = home.arrive_s[0], home.worst_s
+            arrive[:, rows] = np.fmin(arrive[:, rows], np.stack([home.arrive_s[0], home.worst_s]))
         return arrive
 
     def _grouped(self, landing: int, starts: np.ndarray) -> dict[tuple, list[int]]:
         """Rows whose ways to a landing turn at the same corners, by these and the landing: they are swum together."""
         groups: dict[tuple, list[int]] = {}
         for row, start in enumerate(starts):
-            way = self.ways.to_landing(start, landing)
-            if way is not None:
+            for way in self.ways.to_landing(start, landing):
                 groups.setdefault(tuple(map(tuple, way[1:])), []).append(row)
         return groups
 

@@ -8,13 +8,14 @@ from datetime import datetime
 
 import numpy as np
 
+from ...clock import PlanClock
 from ...magnetism import Variation, variation_at
 from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
 from ..request import SwimRequest
 from ..windows.chart_limits import ChartLimits
 from .hard_stops import hard_stops_of
-from .homeward import Days, swim_home
+from .homeward import Days, Homeward, swim_home
 from .landings import Landing, WaysHome, landings_of
 from .leaving import Leaving
 from .no_return import PointsOfNoReturn
@@ -70,9 +71,9 @@ class _Task:
         self.landings: tuple[Landing, ...] = landings_of(request, self.warnings)
         self.days = Days(request=request, is_cancelled=is_cancelled)
         depart_s = clock.seconds(request.depart)
-        self.span_s = (depart_s, max(depart_s, self.last_s) + LONGEST_S)
-        self.chart = ChartLimits(request, np.array(self.span_s))
-        self.ways = WaysHome(request, self.landings, *self.span_s)
+        until_s = max(depart_s, self.last_s)
+        self.chart = ChartLimits(request, np.array([depart_s, until_s + LONGEST_S]))
+        self.ways = WaysHome(request, self.landings, depart_s, until_s)
         self.variation: Variation = variation_at(request.stops[0].lon, request.stops[0].lat, request.depart)
 
     def found(self) -> TurnBack:
@@ -91,8 +92,14 @@ class _Task:
             warnings=tuple(self.warnings),
         )
 
+    def _home(self, place_m: np.ndarray, landing: int, leave_s: np.ndarray) -> Homeward:
+        """Swims to a landing, at every minute by the way that is the sooner home."""
+        ways = self.ways.to_landing(place_m, landing) or [None]
+        homes = [swim_home(self.days, self.chart, way, leave_s) for way in ways]
+        return homes[0] if len(homes) == 1 else homes[0].or_by(homes[1])
+
     def _leaving(self, place_m: np.ndarray, leave_s: np.ndarray) -> Leaving:
-        homes = [swim_home(self.days, self.chart, way, leave_s) for way in self.ways.from_place(place_m)]
+        homes = [self._home(place_m, number, leave_s) for number in range(len(self.landings))]
         about = {"request": self.request, "landings": self.landings, "stops": self.stops}
         return Leaving(leave_s=leave_s, homes=tuple(homes), **about)
 
@@ -122,7 +129,7 @@ class _Task:
             latest_leave_pessimistic=None if latest_bad is None else latest_bad.last,
             exit=None if latest is None else latest.exit,
             planned_exit=self.landings[0].name,
-            **self._planned_exit(leaving, arrive),
+            **self._planned_exit(leaving, arrive, worst),
             if_late=self._if_late(leaving, arrive, worst, leave_s),
             by_departure=self._by_departure(leaving, arrive, worst),
         )
@@ -134,15 +141,17 @@ class _Task:
         start = self.request.clock.start
         return (start.second + start.microsecond / 1e6) / MINUTE_S
 
-    def _planned_exit(self, leaving: Leaving, arrive: np.ndarray) -> dict:
-        """Until when the planned exit is safe, and which other one is quickest then."""
+    def _planned_exit(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray) -> dict:
+        """Until when the planned exit is safe, the same on a bad day, and which other one is safe then."""
         safe = leaving.safe(arrive)
-        until = len(safe[0]) if safe[0].all() else int(np.argmin(safe[0]))
-        others, after = arrive[1:], min(until, arrive.shape[1] - 1)
-        best = int(leaving.quickest(others, safe[1:])[after]) if len(others) else -1
+        until, bad_until = (_first_run(found[0]) for found in (safe, leaving.safe(worst)))
+        after = min(until, arrive.shape[1] - 1)
+        others = np.where(safe[1:, after], arrive[1:, after], np.inf)
+        moment = self.request.clock.moment
         return {
-            "latest_planned_exit": self.request.clock.moment(leaving.leave_s[until - 1]) if until else None,
-            "else_exit": self.landings[best + 1].name if best >= 0 else None,
+            "latest_planned_exit": moment(leaving.leave_s[until - 1]) if until else None,
+            "latest_planned_exit_pessimistic": moment(leaving.leave_s[bad_until - 1]) if bad_until else None,
+            "else_exit": self.landings[int(np.argmin(others)) + 1].name if np.isfinite(others).any() else None,
         }
 
     def _if_late(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray, leave_s: float) -> tuple[WayHome, ...]:
@@ -179,24 +188,41 @@ class _Task:
         )
 
     def _warn(self, stop: StopTurnBack) -> None:
-        clock = self.request.clock
-        if stop.latest_leave is None:
-            words = f"on arriving at {stop.name} at {stop.arrive:%H:%M} no exit is reached with the reserve kept."
-        elif clock.seconds(stop.leave) > clock.seconds(stop.latest_leave) + MINUTE_S:
-            words = (
-                f"the plan leaves {stop.name} at {stop.leave:%H:%M}, after {stop.latest_leave:%H:%M}, the last minute "
-                "at which an exit is reached with the reserve kept."
-            )
-        elif stop.latest_leave_pessimistic is None:
-            words = (
-                "on a bad day (slower, more stream, turning early or late) no exit is reached in time from "
-                f"{stop.name}, not even leaving on arrival at {stop.arrive:%H:%M}."
-            )
-        else:
-            return
-        self.warnings.append(f"Turn back: {words}")
+        words = _doubt(stop, self.request.clock)
+        if words:
+            self.warnings.append(f"Turn back: {words}")
 
 
 def _first_if_at(bands: tuple[LeavingBand, ...], moment: datetime) -> LeavingBand | None:
     """The first band if it begins at the moment; a later one is no answer to when to leave."""
     return bands[0] if bands and bands[0].first == moment else None
+
+
+def _first_run(safe: np.ndarray) -> int:
+    """How many minutes (n,) from the first on are safe."""
+    return len(safe) if safe.all() else int(np.argmin(safe))
+
+
+def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
+    """The gravest of what is wrong with leaving a stop as planned, in words; empty where nothing is."""
+    arrive, leave = f"{stop.arrive:%H:%M}", f"{stop.leave:%H:%M}"
+
+    def before(latest: datetime | None) -> bool:
+        return latest is not None and clock.seconds(latest) + MINUTE_S < clock.seconds(stop.leave)
+
+    if stop.latest_leave is None:
+        return f"on arriving at {stop.name} at {arrive} no exit is reached in time."
+    if before(stop.latest_leave):
+        return f"the plan leaves {stop.name} at {leave}, after {stop.latest_leave:%H:%M}, the last safe minute."
+    if before(stop.latest_planned_exit) or stop.latest_planned_exit is None:
+        until = "never safe" if stop.latest_planned_exit is None else f"safe until {stop.latest_planned_exit:%H:%M}"
+        return f"the plan leaves {stop.name} at {leave} for {stop.planned_exit}, which is {until}: take {stop.exit}."
+    if stop.latest_leave_pessimistic is None:
+        return (
+            "on a bad day (slower, more or less stream, turning early or late) no exit is reached in time from "
+            f"{stop.name}, not even leaving on arrival at {arrive}."
+        )
+    if before(stop.latest_leave_pessimistic):
+        bad = f"{stop.latest_leave_pessimistic:%H:%M}"
+        return f"the plan leaves {stop.name} at {leave}; on a bad day that is too late after {bad}."
+    return ""
