@@ -9,6 +9,7 @@ import numpy as np
 
 from ..daylight import daylight_on
 from ..results.confidence import Confidence, Ellipse, HomeBy, LatestHome, LegDoubt, StopSpread
+from ..water.stream import StoppableStream
 from .dead_reckoning import Spread, reckoned_places
 from .doubts import SEED, Doubts, Members, draw_members
 from .drift import Wind
@@ -105,7 +106,7 @@ def how_sure(
     )
     if np.isnan(planned.arrive_s[-1]):
         warnings.append("The plan itself cannot be swum: there is no planned return, and so no alarm to be home by.")
-    deadline_s, latest = _latest_home(request)
+    deadline_s, latest = _latest_home(request, is_cancelled)
     return Confidence(
         route=request.route.name,
         swimmer=request.swimmer.name,
@@ -211,7 +212,7 @@ def _home_by(request: SwimRequest, planned: Planned, swum: MembersSwum) -> tuple
     return tuple(HomeBy(name=name, moment=clock.moment(by_s), share=shares[name]) for name, by_s in limits.items())
 
 
-def _latest_home(request: SwimRequest) -> tuple[float, tuple[LatestHome, ...]]:
+def _latest_home(request: SwimRequest, is_cancelled: Callable[[], bool]) -> tuple[float, tuple[LatestHome, ...]]:
     """Of a group: when each alone and all together leave the last mark to be home by the plan's ``back_by``."""
     if not request.swimmer.members:
         return np.nan, ()
@@ -220,7 +221,7 @@ def _latest_home(request: SwimRequest) -> tuple[float, tuple[LatestHome, ...]]:
         return np.nan, ()
     by_s, settings = request.clock.seconds(stops[0].moment), request.settings
     found = latest_of_each(
-        GridStream(stream=request.stream, frame=request.frame),
+        GridStream(stream=StoppableStream(stream=request.stream, is_cancelled=is_cancelled), frame=request.frame),
         request.stops_m[-2],
         request.stops_m[-1],
         request.swimmer,

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from ..errors import StoppedError
 from ..water.members import MemberWater
+from ..water.stream import StoppableStream
 from .doubts import Members
 from .request import SwimRequest
 from .swim import GridStream, swim_leg, swimmable
@@ -66,13 +66,12 @@ def swim_members(
 
 
 def _chunk(request: SwimRequest, members: Members, depart_s: float, is_cancelled: Callable[[], bool]) -> MembersSwum:
-    grid = GridStream(stream=water_of(request, members), frame=request.frame)
+    water = StoppableStream(stream=water_of(request, members), is_cancelled=is_cancelled)
+    grid = GridStream(stream=water, frame=request.frame)
     stops_m, stays_s = request.stops_m, request.stays_s
     now = np.full(len(members), depart_s)
     arrivals, began, why = [now], [], []
     for number in range(len(stops_m) - 1):
-        if is_cancelled():
-            raise StoppedError()
         line = Line(start=stops_m[number], end=stops_m[number + 1])
         leg = swim_leg(grid, line, now, members.pace_m_s, request.way, keep_track=False)
         can = swimmable(leg, line, request.swimmer, members.pace_m_s)

@@ -8,10 +8,10 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import ArrayLike
 
-from ..errors import StoppedError, SwimPlanError
+from ..errors import SwimPlanError
 from ..geodesy import LocalFrame
 from ..swimmer import Swimmer
-from ..water.stream import Stream, StreamSample, for_rows
+from ..water.stream import StoppableStream, Stream, StreamSample, for_rows
 from .held_line import hold_the_line, renew_heading
 from .one_heading import Held, hold_one_heading
 from .swum import (
@@ -99,13 +99,11 @@ def swim_route(
     Error: second order in ``way.step_s``; 1 cm or less beside the fine-step answer where the stream is linear in time
     and space over a step.
     """
-    grid = GridStream(stream=stream, frame=frame)
+    grid = GridStream(stream=StoppableStream(stream=stream, is_cancelled=is_cancelled), frame=frame)
     pace = swimmer.made_good_m_s if pace_m_s is None else pace_m_s
     now = np.array(depart_s, dtype=float)
     arrivals, leavings, legs = [now], [now], []
     for number in range(len(stops_m) - 1):
-        if is_cancelled():
-            raise StoppedError()
         line = Line(start=stops_m[number], end=stops_m[number + 1])
         leg = swim_leg(grid, line, now, pace, way, keep_track=keep_track)
         legs.append(leg)

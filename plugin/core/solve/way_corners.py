@@ -3,16 +3,8 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any
 
 import numpy as np
-
-from ..planar import PlanarArea
-
-# Shares of the distance kept off. The water's edge that corners lie on is thinned by less than the corners lie outside
-# the one that no piece of a way may cross, and that one by less than it lies outside the true coast.
-COAST_THINNED, CORNERS_THINNED, KEPT_OFF, KEPT_OFF_THINNED = 0.1, 0.25, 0.5, 0.05
-ARC_PIECES = 2  # a quarter circle round a point
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -83,64 +75,7 @@ def _within_angles(angle: np.ndarray, first: np.ndarray, second: np.ndarray) -> 
     return np.concatenate([order, order])[place], sector
 
 
-def corners_of(areas: tuple[PlanarArea, ...], box: np.ndarray, keep_off_m: float) -> WaterCorners:
-    """The corners, ``keep_off_m`` outside the areas, of the water within a box (4,) of the frame."""
-    from shapely.geometry import box as rectangle
-
-    frame = rectangle(*box)
-    # What lies beyond the box cannot be met within it, nor can its cut edge.
-    solid = _solid(areas, COAST_THINNED * keep_off_m).intersection(frame.buffer(4.0 * keep_off_m))
-    barred = solid.buffer(KEPT_OFF * keep_off_m, ARC_PIECES).simplify(KEPT_OFF_THINNED * keep_off_m)
-    water = frame.difference(solid.buffer(keep_off_m, ARC_PIECES).simplify(CORNERS_THINNED * keep_off_m))
-    corners = [
-        np.hstack([corner, np.full((len(corner), 1), number)])
-        for number, piece in enumerate(_polygons(water))
-        for ring in _rings_with_water_left(piece)
-        if len(corner := _turns_right(ring))
-    ]
-    rows = np.concatenate(corners) if corners else np.empty((0, 7))
-    edges = [np.hstack([ring[:-1], ring[1:]]) for piece in _polygons(barred) for ring in _rings_with_water_left(piece)]
-    return WaterCorners(
-        xy_m=rows[:, 0:2],
-        before_m=rows[:, 2:4],
-        after_m=rows[:, 4:6],
-        water=rows[:, 6].astype(int),
-        edges=np.concatenate(edges) if edges else np.empty((0, 4)),
-    )
-
-
-def _solid(areas: tuple[PlanarArea, ...], thinned_m: float) -> Any:
-    """All the areas as one shape, their rings thinned."""
-    from shapely.geometry import Polygon
-    from shapely.ops import unary_union
-
-    shapes = []
-    for area in areas:
-        polygons = [Polygon(ring).buffer(0.0) for ring in area.rings if len(ring) > 3]
-        level = [sum(other.contains(one) for other in polygons) for one in polygons]
-        shape = Polygon()
-        # Even-odd: a ring inside one other is a hole, and what lies in the hole is solid again. Each contains itself.
-        for depth in range(1, max(level, default=0) + 1):
-            layer = unary_union([one for one, deep in zip(polygons, level) if deep == depth])
-            shape = shape.union(layer) if depth % 2 else shape.difference(layer)
-        shapes.append(shape.simplify(thinned_m))
-    return unary_union(shapes)
-
-
-def _polygons(shape: Any) -> list[Any]:
-    parts = getattr(shape, "geoms", [shape])
-    return [part for part in parts if part.geom_type == "Polygon" and not part.is_empty]
-
-
-def _rings_with_water_left(polygon: Any) -> list[np.ndarray]:
-    """Rings (k, 2), closed, that keep the polygon on their left."""
-    from shapely.geometry.polygon import orient
-
-    whole = orient(polygon)
-    return [np.array(ring.coords)[:, :2] for ring in (whole.exterior, *whole.interiors)]
-
-
-def _turns_right(ring: np.ndarray) -> np.ndarray:
+def turns_right(ring: np.ndarray) -> np.ndarray:
     """The vertices of a closed ring at which it turns right, with the ones before and after, (m, 6)."""
     here = ring[:-1]
     before, after = np.roll(here, 1, axis=0), np.roll(here, -1, axis=0)

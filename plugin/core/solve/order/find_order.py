@@ -44,8 +44,8 @@ def find_orders(
         return stopper(is_cancelled, progress, low, high)
 
     times_s = table_times_s(order)
-    ways = ways_between(order, float(times_s[-1]), part(0.0, 0.2))
-    table = LegTimer(order, ways, times_s).table(part(0.2, 0.75))
+    ways = ways_between(order, float(times_s[-1]), part(0.0, 0.2), is_cancelled=is_cancelled)
+    table = LegTimer(order, ways, times_s, is_cancelled=is_cancelled).table(part(0.2, 0.75))
     ends = EarliestEnds(order, table, part(0.75, 0.9))
     warnings = [*order.swim.warnings, *_doubts(order, ways)]
     found = best_orders(order, ends, latest_homes_s(order), part(0.9, 0.95), warnings)

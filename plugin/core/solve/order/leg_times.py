@@ -13,6 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...planar import length_m
+from ...water.stream import StoppableStream
 from ..quick_legs import QuickLegs, quick_legs
 from ..swim import GridStream
 from ..swum import STREAM_UNKNOWN
@@ -69,11 +70,14 @@ class LegTable:
 
 
 class LegTimer:
-    """Tabulates legs for an order that is looked for."""
+    """Tabulates legs for an order that is looked for; raises StoppedError when stopped."""
 
-    def __init__(self, order: OrderRequest, ways: Ways, times_s: np.ndarray) -> None:
+    def __init__(
+        self, order: OrderRequest, ways: Ways, times_s: np.ndarray, *, is_cancelled: Callable[[], bool] = bool
+    ) -> None:
         self.order, self.ways, self.times_s = order, ways, times_s
-        self.grid = GridStream(stream=order.swim.stream, frame=order.swim.frame)
+        water = StoppableStream(stream=order.swim.stream, is_cancelled=is_cancelled)
+        self.grid = GridStream(stream=water, frame=order.swim.frame)
         self.chart, self.own = ChartLimits(order.swim, times_s), OwnLimits(order.swim)
         dawn_s, dusk_s = self.own.light(times_s)
         # Nobody swims in the dark: those rows are left blank.

@@ -89,7 +89,9 @@ class OrderRequest:
         return replace(self.swim, route=Route(name=names, lonlat=lonlat), stops=tuple(stops))
 
 
-def ways_between(order: OrderRequest, last_s: float, check: Callable[[float], None]) -> Ways:
+def ways_between(
+    order: OrderRequest, last_s: float, check: Callable[[float], None], *, is_cancelled: Callable[[], bool] = bool
+) -> Ways:
     """The ways to try for each leg, none where no way leads over water; the first is the shortest.
 
     Where an area is closed for part of the time one leads through it and one round it; and one that turns at a coast
@@ -100,7 +102,7 @@ def ways_between(order: OrderRequest, last_s: float, check: Callable[[float], No
     clock = swim.clock
     first, last = clock.moment(float(order.depart_s[0])), clock.moment(last_s)
     always = [area.area for area in swim.chart.closed_areas if area.rule == "no_entry" and area.in_force == InForce()]
-    barred = Obstacles.of(swim.chart, box, first, last, clock.zone)
+    barred = Obstacles.of(swim.chart, box, first, last, clock.zone, is_cancelled=is_cancelled)
     now_and_then = tuple(area for area in barred.closed if not any(area is one for one in always))
     at_least = barred if not now_and_then else _without(barred, now_and_then)
     found: Ways = {}
@@ -118,7 +120,7 @@ def ways_between(order: OrderRequest, last_s: float, check: Callable[[float], No
 
 def _without(obstacles: Obstacles, left_out: tuple) -> Obstacles:
     kept = tuple(area for area in obstacles.closed if not any(area is one for one in left_out))
-    return Obstacles(land=obstacles.land, closed=kept, box=obstacles.box)
+    return replace(obstacles, closed=kept)
 
 
 def _ways(start_m: np.ndarray, end_m: np.ndarray, obstacles: tuple[Obstacles, ...]) -> tuple[np.ndarray, ...]:

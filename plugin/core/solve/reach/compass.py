@@ -35,7 +35,7 @@ class OneHeading:
         self.days = Days(request=swim, is_cancelled=is_cancelled, **expected)
         self.chart = ChartLimits(swim, np.array([request.depart_s]))
         moments = clock.moment(request.depart_s), clock.moment(self.end_s)
-        self.obstacles = Obstacles.of(swim.chart, box, *moments, clock.zone)
+        self.obstacles = Obstacles.of(swim.chart, box, *moments, clock.zone, is_cancelled=is_cancelled)
 
     def numbers(self, mark: Mark) -> Numbers:
         """The minutes to the mark, and the latest leaving for the exit that allows the latest one."""
