@@ -18,6 +18,7 @@ from ..windows.limits import Told
 
 PESSIMISTIC_PACE = 0.9  # common practice, no source
 THERE_M = 1.0
+BEHIND_S = 3600.0
 WITHIN_S = 5.0  # the minutes are whole ones
 
 
@@ -26,10 +27,12 @@ class Days:
     """The day expected and four bad ones, swum at once: every source of stream by its doubts, and the pace.
 
     On the bad days every source is stronger by its doubt and turns early, on time or late, or weaker by its doubt, as
-    a stream that would help may fail; and the pace is a tenth down. Common practice, no source.
+    a stream that would help may fail; and the pace is a tenth down. Common practice, no source. ``until_s`` is the
+    first hard stop: who would be home more than an hour behind it is not looked for.
     """
 
     request: SwimRequest
+    until_s: float
     is_cancelled: Callable[[], bool] = bool
     rate_doubts: tuple[float, ...] = (0.0, 1.0, 1.0, 1.0, -1.0)
     phase_doubts: tuple[float, ...] = (0.0, -1.0, 0.0, 1.0, 0.0)
@@ -119,8 +122,9 @@ def _pieces(
         length_m = np.broadcast_to(np.hypot(*(end - start).T), now.shape)
         there = length_m < THERE_M
         leave_s = np.where(there, np.nan, now)
+        slowest = max(least, length_m.max() / _longest_s(days, leave_s))
         legs = quick_legs(
-            stream, start, end, leave_s, pace, step_s=request.way.step_s, slowest_m_s=least, within_s=WITHIN_S
+            stream, start, end, leave_s, pace, step_s=request.way.step_s, slowest_m_s=slowest, within_s=WITHIN_S
         )
         can = legs.swimmable(length_m, pace, least)
         stopped = np.isfinite(leave_s) & ~can
@@ -135,3 +139,9 @@ def _pieces(
 def _as_many(heading_rad: np.ndarray, pieces: int) -> np.ndarray:
     """Headings (d, n, k) of fewer pieces as those of so many, the rest blank."""
     return np.pad(heading_rad, ((0, 0), (0, 0), (0, pieces - heading_rad.shape[2])), constant_values=np.nan)
+
+
+def _longest_s(days: Days, leave_s: np.ndarray) -> float:
+    """How long a piece may take at the most and still matter."""
+    leaving = leave_s[np.isfinite(leave_s)]
+    return max(days.until_s + BEHIND_S - float(leaving.min()), BEHIND_S) if len(leaving) else BEHIND_S

@@ -69,7 +69,7 @@ class _Task:
         self.stops: tuple[HardStop, ...] = hard_stops_of(request, arrive)
         self.last_s = min(clock.seconds(stop.moment) for stop in self.stops)
         self.landings: tuple[Landing, ...] = landings_of(request, self.warnings)
-        self.days = Days(request=request, is_cancelled=is_cancelled)
+        self.days = Days(request=request, until_s=self.last_s, is_cancelled=is_cancelled)
         depart_s = clock.seconds(request.depart)
         until_s = max(depart_s, self.last_s)
         self.chart = ChartLimits(request, np.array([depart_s, until_s + LONGEST_S]))
