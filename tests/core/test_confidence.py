@@ -9,11 +9,12 @@ from statistics import NormalDist
 import numpy as np
 import pytest
 from invented_requests import NOON, SWIMMER, Site
+from questions import StopAfter
 from tideleg.core.errors import StoppedError
 from tideleg.core.results.confidence import confidence_dict
-from tideleg.core.solve.confidence import Asked, how_sure
-from tideleg.core.solve.doubts import NO_DOUBTS, Doubts
-from tideleg.core.solve.member_swims import quantile
+from tideleg.core.solve.confidence import Asked, Planned, how_sure
+from tideleg.core.solve.doubts import NO_DOUBTS, SEED, Doubts, draw_members
+from tideleg.core.solve.member_swims import quantile, swim_members
 from tideleg.core.solve.plan_swim import plan_swim
 from tideleg.core.swimmer import Swimmer, group_of
 from tideleg.core.water.field import StreamField
@@ -229,6 +230,24 @@ def test_stopping_stops_within_a_chunk_and_progress_only_rises() -> None:
     asked = iter(range(1000))
     with pytest.raises(StoppedError):
         how_sure(request, Asked(members=300), is_cancelled=lambda: next(asked) > 4)
+
+
+def test_members_and_the_plan_ask_at_every_look_at_the_stream_and_stop_at_the_last() -> None:
+    request = Site().request(THERE_AND_BACK)
+    members = draw_members(request.swimmer, Doubts(), 50, SEED)
+
+    for work in (
+        lambda stopped: Planned.of(request, stopped),
+        lambda stopped: swim_members(request, members, 0.0, is_cancelled=stopped),
+    ):
+        never = StopAfter()
+        work(never)
+        # Even water that never changes is looked at twice a leg; once a leg was what was asked before.
+        assert never.asked >= 2 * (len(request.stops) - 1)
+        last = StopAfter(never.asked - 1)
+        with pytest.raises(StoppedError):
+            work(last)
+        assert last.asked == never.asked
 
 
 def test_a_quantile_counts_those_who_never_arrive() -> None:

@@ -11,6 +11,7 @@ import pytest
 from invented_orders import Moving, every_order, numbers_of, order_request
 from invented_requests import NOON, SWIMMER, Site, minutes_between
 from invented_waters import RandomWater, rotary, tide_and_eddy
+from questions import StopAfter
 from tideleg.core.chart.areas import Channel, ClosedArea, Land, Sailing
 from tideleg.core.chart.hours import InForce
 from tideleg.core.errors import StoppedError, SwimPlanError
@@ -456,3 +457,16 @@ def test_it_tells_how_far_it_is_and_stops_when_told() -> None:
 
     with pytest.raises(StoppedError):
         find_orders(order, is_cancelled=stop_after)
+
+
+def test_the_table_of_legs_asks_at_every_look_at_the_stream() -> None:
+    order, never = crowded(Site()), StopAfter()
+    times_s = table_times_s(order)
+    ways = ways_between(order, float(times_s[-1]), lambda share: None)
+
+    LegTimer(order, ways, times_s, is_cancelled=never).table(lambda share: None)
+    assert never.asked > 5 * len(order.pairs())
+    last = StopAfter(never.asked - 1)
+    with pytest.raises(StoppedError):
+        LegTimer(order, ways, times_s, is_cancelled=last).table(lambda share: None)
+    assert last.asked == never.asked

@@ -6,12 +6,14 @@ from datetime import datetime, time, timezone
 
 import numpy as np
 import pytest
+from questions import StopAfter
 from shapely.geometry import LineString, Polygon
 from shapely.ops import unary_union
 from tideleg.core.chart.areas import Chart, ClosedArea, Land
 from tideleg.core.chart.hours import InForce
+from tideleg.core.errors import StoppedError
 from tideleg.core.planar import PlanarArea, length_m, stretches_inside
-from tideleg.core.solve.ways import Obstacles, way_round
+from tideleg.core.solve.ways import Obstacles, _along_corners, way_round
 
 UTC = timezone.utc
 BOX = np.array([-3000.0, -3000.0, 3000.0, 3000.0])
@@ -205,3 +207,62 @@ def test_only_what_nobody_may_enter_at_the_time_bars_the_way() -> None:
 def test_land_that_reaches_over_the_box_is_not_swum_round_outside_it() -> None:
     wall = obstacles(rectangle(-9000, 100, 9000, 200))
     assert way_round(place(0, 0), place(0, 400), wall) is None
+
+
+def islets(count: int) -> tuple[PlanarArea, ...]:
+    rng = np.random.default_rng(7)
+    return tuple(coast(rng, rng.uniform(-2800, 2800, 2), rng.uniform(5, 30), 9) for _ in range(count))
+
+
+def test_only_coasts_near_the_line_are_worked_out_and_the_way_is_that_of_all_of_them() -> None:
+    land = (*islets(400), rectangle(-20, -90, 20, 90))
+    sea, ends = obstacles(*land), (place(-300, 5), place(320, -5))
+    way = way_round(*ends, sea)
+    coasts = sea.coasts(20.0, lambda: None)
+    assert 0 < len(coasts._coasts) < len(np.unique(coasts.coast_of_area)) / 4
+    # A sum of distances that takes in the whole box leaves nothing out.
+    edges = sea.edges_within(*ends, np.inf)
+    everywhere = coasts.within(*ends, np.inf, lambda: None)
+    whole = _along_corners(*ends, sea, edges, everywhere, lambda: None)
+    assert len(everywhere.xy_m) > 1000
+    assert len(way) > 2
+    assert length_m(way) == pytest.approx(length_m(whole), abs=1e-9)
+
+
+def test_a_way_far_longer_than_the_line_is_found_by_widening() -> None:
+    wall = rectangle(-2500, 100, 1500, 120)
+    way = way_round(place(-500, 0), place(-500, 220), obstacles(wall), keep_off_m=FINE_M)
+    exact = 2.0 * np.hypot(2000.0, 100.0) + 20.0
+    assert exact < length_m(way) < exact + 2.0
+
+
+def test_a_way_among_islets_asks_often_and_stops_when_told() -> None:
+    ends, land = (place(-1500, 3), place(1500, -3)), (*islets(400), rectangle(-20, -90, 20, 90))
+    never = StopAfter()
+    way = way_round(*ends, obstacles(*land), is_cancelled=never)
+    assert never.asked > 30
+    for count in (0, 3, never.asked // 2, never.asked - 1):
+        sea, stop = obstacles(*land), StopAfter(count)
+        with pytest.raises(StoppedError):
+            way_round(*ends, sea, is_cancelled=stop)
+        assert stop.asked == count + 1
+        # What was begun is not kept half done.
+        assert np.array_equal(way_round(*ends, sea), way)
+
+
+def test_obstacles_that_were_given_a_question_ask_it() -> None:
+    land = tuple(Land(name="islet", area=area) for area in islets(20))
+    moment = datetime(2027, 6, 5, 9, tzinfo=UTC)
+    sea = Obstacles.of(Chart(land=land), BOX, moment, moment, UTC, is_cancelled=lambda: True)
+    with pytest.raises(StoppedError):
+        way_round(place(-500, 0), place(500, 0), sea)
+
+
+def test_from_a_place_shut_in_there_is_no_way() -> None:
+    block = rectangle(-200, -200, 200, 200)
+    assert obstacles(block).shut_in(place(0, 0))
+    assert not obstacles(block).shut_in(place(160, 0))  # a beach of 40 m
+    assert not obstacles(block).shut_in(place(210, 0))
+    assert obstacles(closed=[block]).shut_in(place(199, 0))
+    assert way_round(place(0, 0), place(900, 0), obstacles(block)) is None
+    assert way_round(place(900, 0), place(199, 0), obstacles(closed=[block])) is None

@@ -94,6 +94,14 @@ class Obstacles:
         land = _near(self.land, self._land_boxes, span)
         return all(_beach(line, start, end, whole) for _, start, end in stretches_inside(land, line))
 
+    def shut_in(self, place_m: np.ndarray) -> bool:
+        """Whether a place (2,) lies where no line leads out: in a closed area, or on land farther in than a beach."""
+        place, span = place_m[None], np.tile(place_m, 2)
+        if any(area.contains(place)[0] for area in _near(self.closed, self._closed_boxes, span)):
+            return True
+        land = _near(self.land, self._land_boxes, span)
+        return any(area.contains(place)[0] and area.distance_m(place)[0] > BEACH_M for area in land)
+
 
 def _bounds(areas: tuple[PlanarArea, ...]) -> np.ndarray:
     return np.array([area.bounds for area in areas]).reshape(-1, 4)
@@ -129,6 +137,8 @@ def way_round(
     start, end = np.asarray(start_m, dtype=float), np.asarray(end_m, dtype=float)
     if obstacles.clear(start, end):
         return np.array([start, end])
+    if obstacles.shut_in(start) or obstacles.shut_in(end):
+        return None
     for share in NARROWS:
         way = _in_ellipses(start, end, obstacles, obstacles.coasts(share * keep_off_m, ask), ask)
         if way is not None:
