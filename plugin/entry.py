@@ -90,8 +90,10 @@ class TidelegPlugin:
             self.dock = TidelegDock(self.iface.mapCanvas(), open_dock_page, self.iface.mainWindow())
             self.iface.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.dock)
             self.dock.visibilityChanged.connect(self.show_whether_open)
-        if self.dock is not None:
-            self.dock.setUserVisible(wanted)
+        if wanted:
+            self.dock.setUserVisible(True)
+        elif self.dock is not None:
+            self.dock.close()
 
     def show_whether_open(self, _visible: bool) -> None:
         """Tick the entry while the dock is open, in front of another one or behind it."""

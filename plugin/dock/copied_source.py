@@ -10,17 +10,34 @@ from collections.abc import Iterator, Sequence
 
 from qgis.core import QgsCoordinateReferenceSystem, QgsFeature, QgsFields, QgsVectorLayer, QgsWkbTypes
 
+from ..core.errors import SwimPlanError
+
+
+def _stored_first(layer: QgsVectorLayer) -> list[QgsFeature]:
+    """The rows in the order of the file, then those that were drawn and not saved yet, the first drawn first."""
+    return sorted(layer.getFeatures(), key=lambda row: (row.id() < 0, abs(row.id())))
+
 
 class CopiedSource:
-    """The rows of one layer, or of the layers that together hold one of the plan's (channels: lines and areas)."""
+    """The rows of one layer, or of the layers that together hold one of the plan's (channels: lines and areas).
 
-    def __init__(self, layers: Sequence[QgsVectorLayer]) -> None:
+    ``least`` is how many rows they must have at the least. SwimPlanError where fewer come: a layer whose file cannot be
+    read looks like an empty one, and an area that was not read is no permission.
+    """
+
+    def __init__(self, layers: Sequence[QgsVectorLayer], least: int = 0) -> None:
         first = layers[0]
         self._name = first.name()
         self._fields = QgsFields(first.fields())
         self._crs = QgsCoordinateReferenceSystem(first.crs())
         self._kind = first.wkbType() if len(layers) == 1 else QgsWkbTypes.Type.Unknown
-        self._features = [feature for layer in layers for feature in layer.getFeatures()]
+        self._features = [feature for layer in layers for feature in _stored_first(layer)]
+        if len(self._features) < least:
+            raise SwimPlanError(
+                asked=f"Layer '{self._name}' gave {len(self._features)} of its rows",
+                allowed=f"It has {least}",
+                remedy="Another program may hold the file: try again, or open the plan again",
+            )
 
     def sourceName(self) -> str:
         """The layer's name, as the user sees it."""

@@ -9,9 +9,17 @@ from qgis.PyQt.QtCore import QDate, QDateTime, Qt, QTime
 
 from ..core.clock import UTC, local_moment
 from ..core.results.card import offset_text
+from ..layers_in.moments import utc_moment
+from .copied_source import CopiedSource
 
 MORNING = time(10, 0)
 STEP_MIN = 10
+
+
+def tide_moments(tides: CopiedSource | None) -> list[datetime]:
+    """When the plan's high and low waters are; empty without any. BadInputError for a time that cannot be read."""
+    rows = tides.getFeatures() if tides is not None else ()
+    return [utc_moment(row.attribute("time"), layer=tides.sourceName(), row=row.id(), field="time") for row in rows]
 
 
 def first_departure(tides: Iterable[datetime], now: datetime, zone: tzinfo) -> datetime:

@@ -42,6 +42,8 @@ class TidelegDock(QgsDockWidget):
         self._lay_out()
         self.session.swim_changed.connect(self.draw)
         self.session.plan_changed.connect(self._plan_changed)
+        self.closed.connect(self._closed)
+        self.opened.connect(self._opened)
         QgsProject.instance().readProject.connect(self._project_read)
         self._project_read()
 
@@ -65,7 +67,7 @@ class TidelegDock(QgsDockWidget):
     def draw(self) -> None:
         """Draw the session's swim on the map; while another is planned the one before it stays."""
         layers = self.session.layers
-        if self.session.stage != PLANNING:
+        if self.session.stage != PLANNING and not self.isHidden():
             self.results.show(self.session.swim, layers.group() if layers is not None else None)
 
     def go_to(self, row: Row) -> None:
@@ -80,6 +82,14 @@ class TidelegDock(QgsDockWidget):
         self.session.plan_changed.disconnect(self._plan_changed)
         self.session.close_plan()
         self.results.remove()
+
+    def _closed(self) -> None:
+        """Out of sight: nothing is planned that nobody sees, and the results go."""
+        self.session.rest(True)
+        self.results.remove()
+
+    def _opened(self) -> None:
+        self.session.rest(False)
 
     def _plan_changed(self) -> None:
         """Another plan: the map shows where it is, the results of the one before it go."""

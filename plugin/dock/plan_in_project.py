@@ -7,6 +7,7 @@ from pathlib import Path
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsProviderRegistry, QgsVectorLayer
 from qgis.PyQt.QtCore import QMetaObject, QObject, pyqtSignal
 
+from ..plan_package.database import row_count
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
 from .copied_source import CopiedSource
@@ -31,6 +32,12 @@ def plans_in(project: QgsProject) -> list[Path]:
     return list(dict.fromkeys(one[0] for one in found if one and one[1] == "routes"))
 
 
+def _stamp(path: Path) -> tuple:
+    """Changes whenever something is written to the file or to its journal."""
+    files = [one for one in (path, path.with_name(f"{path.name}-wal")) if one.exists()]
+    return tuple((one.name, one.stat().st_mtime_ns, one.stat().st_size) for one in files)
+
+
 class PlanInProject(QObject):
     """One plan's layers in a project. ``changed`` names the plan's layer; ``gone`` says that the last was removed."""
 
@@ -42,6 +49,7 @@ class PlanInProject(QObject):
         self.path = path.resolve()
         self._project = project
         self._copies: dict[str, CopiedSource] = {}
+        self._stamp: tuple = ()
         self._names: dict[str, tuple[str, str]] = {}
         self._connections: list[tuple[str, QMetaObject.Connection]] = []
         for layer in project.mapLayers().values():
@@ -79,10 +87,27 @@ class PlanInProject(QObject):
         return node.parent() if node is not None else None
 
     def copies(self) -> dict[str, CopiedSource]:
-        """A copy of each of the plan's layers that is in the project; only what has changed is copied again."""
+        """A copy of each of the plan's layers that is in the project; only what has changed is copied again.
+
+        SwimPlanError where the file is gone or a layer does not give all of its rows.
+        """
+        stamp = _stamp(self.path)
+        if stamp != self._stamp:  # written to beside the layers, as the algorithms that read tables into a plan do
+            self._copies.clear()
+        self._stamp = stamp
         for name in {name for name, _ in self._names.values()} - self._copies.keys():
-            self._copies[name] = CopiedSource(self._whole(name))
+            layers = self._whole(name)
+            self._copies[name] = CopiedSource(layers, self._least(name, layers))
         return dict(self._copies)
+
+    def _least(self, name: str, layers: list[QgsVectorLayer]) -> int:
+        """How many rows there must be: those stored, with what the user has drawn and deleted since."""
+        if any(layer.subsetString() for layer in layers):
+            return 0
+        buffers = [layer.editBuffer() for layer in layers if layer.editBuffer() is not None]
+        drawn = sum(len(buffer.addedFeatures()) - len(buffer.deletedFeatureIds()) for buffer in buffers)
+        rows = row_count(self.path, name) + drawn
+        return rows if len(layers) == 1 else min(rows, 1)  # rows of another kind belong to neither half
 
     def filtered(self) -> list[str]:
         """Names of the layers whose filter hides rows from the map, and so from the plan."""

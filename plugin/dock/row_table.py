@@ -122,8 +122,9 @@ class RowTable(QTableWidget):
         """The height of a cell that takes its row from this column on."""
         icon = self.iconSize().width() if self.rows[number].severity else 0
         width = sum(self.columnWidth(one) for one in range(column, self.columnCount())) - icon - 2 * MARGIN_PX
-        words, flags = self.item(number, column).text(), int(Qt.TextFlag.TextWordWrap)
-        box = self.fontMetrics().boundingRect(0, 0, max(width, 5 * MARGIN_PX), 10_000, flags, words)
+        wrap = Qt.TextFlag.TextWordWrap
+        words, wrap = self.item(number, column).text(), getattr(wrap, "value", wrap)  # a whole number in Qt 5 and Qt 6
+        box = self.fontMetrics().boundingRect(0, 0, max(width, 5 * MARGIN_PX), 10_000, wrap, words)
         return box.height() + MARGIN_PX
 
     def resizeEvent(self, event: QEvent) -> None:

@@ -11,10 +11,9 @@ from qgis.PyQt.QtCore import QDateTime, QObject, QTimer, pyqtSignal
 from ..core.clock import later, zone_named
 from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
-from ..layers_in.moments import utc_moment
 from ..plan_package.project import add_plan_to_project
 from ..plan_package.settings import read_settings
-from .departure import STEP_MIN, first_departure, moment_of
+from .departure import STEP_MIN, first_departure, moment_of, tide_moments
 from .plan_in_project import PlanInProject, plans_in
 from .planner import Planner
 from .recent_plans import remember_plan
@@ -48,6 +47,7 @@ class Session(QObject):
         self.problem = self.turn_problem = ""
         self.was_stopped = False
         self.stage = SETTLED
+        self._rests = False
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
         self._settle.setInterval(SETTLE_MS)
@@ -143,7 +143,7 @@ class Session(QObject):
 
     def plan_again(self) -> None:
         """Plan once things have settled; what is shown until then is old."""
-        if self.layers is None:
+        if self.layers is None or self._rests:
             return
         self.stage = PLANNING
         self._planner.cancel()
@@ -157,6 +157,12 @@ class Session(QObject):
             self._planner.cancel()
             self._stopped()
 
+    def rest(self, rests: bool) -> None:
+        """While nobody looks nothing is planned; afterwards what has changed meanwhile is."""
+        self.stop()
+        self._rests = rests
+        self.plan_again()
+
     def _choose(self, **choice: object) -> None:
         if any(getattr(self, name) != value for name, value in choice.items()) or self.problem:
             for name, value in choice.items():
@@ -165,12 +171,7 @@ class Session(QObject):
             self.plan_again()
 
     def _begin(self, layers: PlanInProject, title: str, zone_name: str) -> None:
-        copies = layers.copies()
-        times = copies["tides"] if "tides" in copies else ()
-        tides = [
-            utc_moment(row.attribute("time"), layer="tides", row=row.id(), field="time")
-            for row in (times.getFeatures() if times else ())
-        ]
+        tides = tide_moments(layers.copies().get("tides"))
         if self.layers is not None:
             self.close_plan()
         self.layers, self.title, self.zone_name, self.plan_problem = layers, title, zone_name, ""

@@ -26,6 +26,14 @@ def read_pairs(path: Path) -> list[tuple[str, str | None]]:
         return list(connection.execute("SELECT key, value FROM settings ORDER BY fid"))
 
 
+def row_count(path: Path, table: str) -> int:
+    """How many rows a table of the schema has; 0 where it is not there."""
+    if table not in table_names(path):
+        return 0
+    with _reading(path) as connection:
+        return connection.execute(f'SELECT count(*) FROM "{table}"').fetchone()[0]
+
+
 def replace_pairs(path: Path, pairs: Mapping[str, str]) -> None:
     """Set keys of the `settings` table, each to one row, all or none."""
     with _writing(path) as connection:
