@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 import numpy as np
@@ -57,7 +58,14 @@ class WaysHome:
     An area that is closed at some hours only has two ways past it: round it, and through it for the other hours.
     """
 
-    def __init__(self, request: SwimRequest, landings: tuple[Landing, ...], first_s: float, last_s: float) -> None:
+    def __init__(
+        self,
+        request: SwimRequest,
+        landings: tuple[Landing, ...],
+        first_s: float,
+        last_s: float,
+        is_cancelled: Callable[[], bool] = bool,
+    ) -> None:
         places = np.vstack([request.stops_m, *[landing.place_m for landing in landings]])
         box = bounds_of(places) + AROUND_M * np.array([-1.0, -1.0, 1.0, 1.0])
         clock, chart = request.clock, request.chart
@@ -65,7 +73,7 @@ class WaysHome:
         charts = [chart] if len(always) == len(chart.closed_areas) else [chart, replace(chart, closed_areas=always)]
         span = (clock.moment(first_s), clock.moment(last_s), clock.zone)
         self.landings = landings
-        self.obstacles = [Obstacles.of(one, box, *span) for one in charts]
+        self.obstacles = [Obstacles.of(one, box, *span, is_cancelled=is_cancelled) for one in charts]
 
     def to_landing(self, start_m: np.ndarray, landing: int) -> list[np.ndarray]:
         """The ways to one landing, none where there is none."""

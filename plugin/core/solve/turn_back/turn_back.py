@@ -73,7 +73,7 @@ class _Task:
         depart_s = clock.seconds(request.depart)
         until_s = max(depart_s, self.last_s)
         self.chart = ChartLimits(request, np.array([depart_s, until_s + LONGEST_S]))
-        self.ways = WaysHome(request, self.landings, depart_s, until_s)
+        self.ways = WaysHome(request, self.landings, depart_s, until_s, is_cancelled)
         self.variation: Variation = variation_at(request.stops[0].lon, request.stops[0].lat, request.depart)
 
     def found(self) -> TurnBack:
