@@ -4,7 +4,15 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..core.results.card import card_angle, clock_down, clock_up, leg_state, merged_flags, whole_minutes
+from ..core.results.card import (
+    LEG_NAMED,
+    card_angle,
+    clock_down,
+    clock_up,
+    leg_state,
+    whole_minutes,
+    worst_first,
+)
 from ..core.results.swim_plan import Leg, SwimPlan
 from ..core.results.turn_back import StopTurnBack
 from .flag_shapes import severity_word
@@ -64,11 +72,11 @@ def stream_words(leg: Leg) -> str:
 
 
 def mind_rows(swim: SwimPlan, notes: list[str]) -> list[Row]:
-    """The flags, gravest first, those that read alike once; then what the plan could not know, which has no place."""
+    """Every flag, gravest first; then what the plan could not know, which has no place."""
     found = []
-    for flag, legs in merged_flags(swim.flags):
-        numbers = ", ".join(map(str, legs))
-        where = f"{tr('Legs') if len(legs) > 1 else tr('Leg')} {numbers}: " if legs else ""
+    for flag in worst_first(swim.flags):
+        named = flag.leg is None or LEG_NAMED.search(flag.message)
+        where = "" if named else tr("Leg {}: ").format(flag.leg)
         words = f"{severity_word(flag.severity)}. {where}{flag.message}"
         found.append(Row(cells=(words,), points=flag.points, severity=flag.severity))
     said = list(dict.fromkeys([*notes, *swim.warnings]))
