@@ -17,6 +17,7 @@ from tideleg.dock.copied_source import CopiedSource
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.latest_work import LatestWork
 from tideleg.dock.session import PLANNING, SETTLED
+from tideleg.plan_package.database import row_count
 
 
 @pytest.fixture()
@@ -331,6 +332,7 @@ def test_what_an_algorithm_writes_into_the_plan_counts_at_the_next_planning(dock
 
 
 def test_a_layer_that_does_not_give_all_its_rows_is_refused_and_not_taken_as_empty(dock) -> None:
+    assert row_count(dock.session.path, "closed_areas") == 1 and row_count(dock.session.path, "tides") == len(TIDE_ROWS)
     with pytest.raises(SwimPlanError, match="'Closed areas' gave 1 of its rows"):
         CopiedSource([layer_of(dock, "closed_areas")], least=2)
 
