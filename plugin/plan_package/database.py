@@ -26,15 +26,6 @@ def read_pairs(path: Path) -> list[tuple[str, str | None]]:
         return list(connection.execute("SELECT key, value FROM settings ORDER BY fid"))
 
 
-def row_count(path: Path, table: str) -> int:
-    """How many rows a table has, as the file itself counts them by triggers; 0 where it does not."""
-    if "gpkg_ogr_contents" not in table_names(path):
-        return 0
-    with _reading(path) as connection:
-        found = connection.execute("SELECT feature_count FROM gpkg_ogr_contents WHERE table_name = ?", (table,))
-        return (found.fetchone() or (0,))[0] or 0
-
-
 def replace_pairs(path: Path, pairs: Mapping[str, str]) -> None:
     """Set keys of the `settings` table, each to one row, all or none."""
     with _writing(path) as connection:

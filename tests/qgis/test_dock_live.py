@@ -10,14 +10,14 @@ from pathlib import Path
 
 import pytest
 from desk import Desk, cells, desk_with_dock, group_names, layer_of, leave, opened, settle, wait_for
-from qgis.core import QgsApplication, QgsFeature, QgsGeometry, QgsPointXY, QgsProject
-from swims import DAY, LEDGE, SLIP, TIDE_ROWS, invented_bay, line, moved, point
+from qgis.core import QgsApplication, QgsFeature, QgsProject
+from swims import DAY, LEDGE, SLIP, TIDE_ROWS, box, invented_bay, line, moved, point
 from tideleg.core.errors import StoppedError, SwimPlanError
 from tideleg.dock.copied_source import CopiedSource
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.latest_work import LatestWork
 from tideleg.dock.session import PLANNING, SETTLED
-from tideleg.plan_package.database import row_count
+from tideleg.plan_package.geopackage import row_count
 
 
 @pytest.fixture()
@@ -76,16 +76,7 @@ def test_closed_water_drawn_and_not_saved_is_minded(dock) -> None:
     assert areas.startEditing()
     row = QgsFeature(areas.fields())
     row["name"], row["rule"] = "New reserve", "no_entry"
-    row.setGeometry(
-        QgsGeometry.fromPolygonXY(
-            [
-                [
-                    QgsPointXY(*moved(x, y))
-                    for x, y in ((250.0, -400.0), (350.0, -400.0), (350.0, 400.0), (250.0, 400.0), (250.0, -400.0))
-                ]
-            ]
-        )
-    )
+    row.setGeometry(box(250.0, -400.0, 350.0, 400.0))
     assert areas.addFeature(row)
     settle(dock.session)
     assert any("New reserve" in words[0] for words in cells(dock.mind.table))
@@ -99,16 +90,7 @@ def test_a_channel_drawn_as_an_area_counts_beside_those_drawn_as_lines(dock) -> 
     assert areas.startEditing()
     row = QgsFeature(areas.fields())
     row["name"], row["kind"] = "Drawn lane", "small_craft"
-    row.setGeometry(
-        QgsGeometry.fromPolygonXY(
-            [
-                [
-                    QgsPointXY(*moved(x, y))
-                    for x, y in ((250.0, -400.0), (350.0, -400.0), (350.0, 400.0), (250.0, 400.0), (250.0, -400.0))
-                ]
-            ]
-        )
-    )
+    row.setGeometry(box(250.0, -400.0, 350.0, 400.0))
     assert areas.addFeature(row)
     settle(dock.session)
     names = {flag.name for flag in dock.session.swim.flags if flag.kind == "channel"}
