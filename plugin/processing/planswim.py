@@ -180,8 +180,13 @@ class PlanSwim(QgsProcessingAlgorithm):
         with refusals():
             plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
             feedback.setProgress(40)
-            self._plan = with_turn_back(plan, turn_back(self._request, plan, is_cancelled=feedback.isCanceled))
-            feedback.setProgress(80)
+            found = turn_back(
+                self._request,
+                plan,
+                progress=lambda share: feedback.setProgress(40.0 + 40.0 * share),
+                is_cancelled=feedback.isCanceled,
+            )
+            self._plan = with_turn_back(plan, found)
         for warning in self._plan.warnings:
             feedback.pushWarning(warning)
         for flag in self._plan.flags:

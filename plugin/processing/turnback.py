@@ -74,8 +74,10 @@ class TurnBackTimes(PlanAlgorithm):
 
         request, is_cancelled = self._request, feedback.isCanceled
         plan = plan_swim(request, is_cancelled=is_cancelled)
-        found = turn_back(request, plan, is_cancelled=is_cancelled)
-        feedback.setProgress(50)
+        half = 45.0 if request.swimmer.members else 90.0
+        found = turn_back(
+            request, plan, progress=lambda share: feedback.setProgress(half * share), is_cancelled=is_cancelled
+        )
         alone = turn_back_alone(request, plan, is_cancelled=is_cancelled)
         feedback.setProgress(90)
         step_deg = request.settings.heading_step_deg

@@ -32,7 +32,7 @@ class OneHeading:
         self.request, self.landings = request, landings
         self.end_s = request.depart_s + request.horizon_s
         expected = {"rate_doubts": (0.0,), "phase_doubts": (0.0,), "pace_factors": (1.0,)}
-        self.days = Days(request=swim, is_cancelled=is_cancelled, **expected)
+        self.days = Days(request=swim, until_s=self.end_s, is_cancelled=is_cancelled, **expected)
         self.chart = ChartLimits(swim, np.array([request.depart_s]))
         moments = clock.moment(request.depart_s), clock.moment(self.end_s)
         self.obstacles = Obstacles.of(swim.chart, box, *moments, clock.zone, is_cancelled=is_cancelled)

@@ -26,14 +26,20 @@ LATE_EVERY_S, LATE_ROWS = 600.0, 7
 DEPARTURES_EVERY_S, DEPARTURE_ROWS = 900.0, 8
 
 
-def turn_back(request: SwimRequest, plan: SwimPlan, *, is_cancelled: Callable[[], bool] = bool) -> TurnBack:
+def turn_back(
+    request: SwimRequest,
+    plan: SwimPlan,
+    *,
+    progress: Callable[[float], None] | None = None,
+    is_cancelled: Callable[[], bool] = bool,
+) -> TurnBack:
     """When each stop of a planned swim must be left for the best of all exits, on the day expected and on bad days.
 
     A minute is safe where some exit is reached with t + k T + fixed before every hard stop (settings reserve_factor,
     reserve_min); on the bad days with a tenth less pace and every source of stream stronger by its doubt and turning
     early, on time or late, whichever takes longest. Common practice, no source. StoppedError when stopped.
     """
-    return _Task(request, plan, is_cancelled).found()
+    return _Task(request, plan, is_cancelled).found(progress)
 
 
 def turn_back_alone(
@@ -76,12 +82,22 @@ class _Task:
         self.ways = WaysHome(request, self.landings, depart_s, until_s, is_cancelled)
         self.variation: Variation = variation_at(request.stops[0].lon, request.stops[0].lat, request.depart)
 
-    def found(self) -> TurnBack:
+    def found(self, progress: Callable[[float], None] | None) -> TurnBack:
         """All of it."""
         settings = self.request.settings
-        stops = [self._stop(number) for number in range(1, len(self.plan.stops) - 1)]
         points = PointsOfNoReturn(self.days, self.plan, self.stops, self.ways, self.chart)
-        no_return = [point for number in range(len(self.plan.legs) - 1) for point in points.of_leg(number)]
+        stops, no_return = [], []
+        work = [(self._stop, number) for number in range(1, len(self.plan.stops) - 1)]
+        work += [(points.of_leg, number) for number in range(len(self.plan.legs) - 1)]
+        for done, (look, number) in enumerate(work, start=1):
+            found = look(number)
+            if look == points.of_leg:
+                no_return += found
+            else:
+                stops.append(found)
+            if progress is not None:
+                progress(done / len(work))
+        self.warnings.append("Turn back: its times are those of the stops between the ends of the route.")
         return TurnBack(
             exits=tuple(landing.name for landing in self.landings),
             reserve_factor=settings.reserve_factor,

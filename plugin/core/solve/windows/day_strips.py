@@ -43,7 +43,7 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
     here = (swum.depart_s >= first_s) & (swum.depart_s < last_s)
     least, most = _rates_kn(request, times)
     return DayStrip(
-        route=request.route.name,
+        route=" - ".join(part for part in (request.route.name, request.settings.title) if part),
         zone_name=clock.zone_name,
         start=start,
         end=end,

@@ -72,9 +72,13 @@ def swim_departures(
     chart, own = ChartLimits(request, depart_s), OwnLimits(request)
     parts = []
     for first in range(0, len(depart_s), CHUNK):
-        parts.append(_chunk(request, depart_s[first : first + CHUNK], chart, own, is_cancelled))
-        if progress is not None:
-            progress(min(first + CHUNK, len(depart_s)) / len(depart_s))
+        chunk = depart_s[first : first + CHUNK]
+
+        def tell(share: float, first: int = first, count: int = len(chunk)) -> None:
+            if progress is not None:
+                progress((first + share * count) / len(depart_s))
+
+        parts.append(_chunk(request, chunk, chart, own, tell, is_cancelled))
     names = chart.names + own.names
     arrays = {one.name for one in fields(DeparturesSwum)} - {"names"}
     return DeparturesSwum(
@@ -87,6 +91,7 @@ def _chunk(
     depart_s: np.ndarray,
     chart: ChartLimits,
     own: OwnLimits,
+    progress: Callable[[float], None],
     is_cancelled: Callable[[], bool],
 ) -> DeparturesSwum:
     told = Told(len(depart_s))
@@ -113,6 +118,7 @@ def _chunk(
         chart.check(told, number + 1, leg, can, now, (number == 0, number == len(stops_m) - 2))
         arrivals.append(arrive)
         leavings.append(now)
+        progress((number + 1) / (len(stops_m) - 1))
     arrive_s, leave_s = np.stack(arrivals, axis=1), np.stack(leavings, axis=1)
     dusk_s = own.check(told, arrive_s, leave_s, len(chart.names))
     return DeparturesSwum(

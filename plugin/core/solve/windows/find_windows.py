@@ -13,6 +13,7 @@ from ...water.tide import HW
 from ..request import SwimRequest
 from .departures import DeparturesSwum, swim_departures
 from .limits import LIMITS
+from .own_limits import depths_not_checked
 from .tides_swum import range_needed, tides_swum, weak_needed
 from .words import limit_words
 
@@ -80,7 +81,7 @@ def find_windows(
         weak_kn=weak_kn,
         weak_for_min=weak_for_min,
         limits={LIMITS[code]: int(counts[code]) for code in range(1, len(LIMITS)) if counts[code]},
-        warnings=request.warnings,
+        warnings=request.warnings + depths_not_checked(request),
     )
     return found, swum
 

@@ -87,3 +87,13 @@ def route_length_m(request: SwimRequest) -> float:
     """Geodesic length of the route, metres."""
     stops = request.stops
     return sum(geodesic_leg(a.lon, a.lat, b.lon, b.lat)[0] for a, b in zip(stops, stops[1:]))
+
+
+def depths_not_checked(request: SwimRequest) -> tuple[str, ...]:
+    """What is not known of the depth at the marks, in sentences: it stops no departure."""
+    marks = [(number, stop) for number, stop in enumerate(request.stops) if stop.kind == "mark"]
+    bare = [stop.name for number, stop in marks if np.isnan(charted_depth(request, number).depth_m)]
+    words = [f"No charted depth at {', '.join(dict.fromkeys(bare))}: not checked."] if bare else []
+    if len(bare) < len(marks) and request.tide is None:
+        words.append("The height of tide is not known: the depth at the marks is not checked.")
+    return tuple(words)
