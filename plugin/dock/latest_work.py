@@ -4,9 +4,11 @@ from __future__ import annotations
 
 import traceback
 from collections.abc import Callable
+from threading import Thread
 from typing import Any
 
 from qgis.core import Qgis, QgsApplication, QgsMessageLog, QgsTask
+from qgis.PyQt.QtCore import QObject, Qt, pyqtSignal
 
 from ..core.errors import StoppedError, SwimPlanError
 from .words import tr
@@ -14,40 +16,65 @@ from .words import tr
 # Since 3.26 a task that lasts a blink need not show in the task bar.
 _QUIET = getattr(QgsTask.Flag, "Hidden", QgsTask.Flag(0)) | getattr(QgsTask.Flag, "Silent", QgsTask.Flag(0))
 
+Work = Callable[[Callable[[], bool], Callable[[Any], None]], Any]
+
 
 class _Work(QgsTask):
-    """One piece of work; ``answer`` is called on the main thread with the work, whether it went well or not."""
+    """One piece of work; ``answer`` is called on the main thread with the work, whether it went well or not.
 
-    def __init__(self, description: str, work: Callable[[Callable[[], bool]], Any], answer: Callable) -> None:
+    ``tell`` is called in the worker with the work and what there is of its result.
+    """
+
+    def __init__(self, description: str, work: Work, tell: Callable, answer: Callable) -> None:
         super().__init__(description, QgsTask.Flag.CanCancel | _QUIET)
-        self._work, self._answer = work, answer
+        self._work, self._tell, self._answer = work, tell, answer
         self.result: Any = None
         self.refusal = ""
+        self._is_stopped = False
 
     def run(self) -> bool:
-        """In the worker: no widget, no project, no layer of the user's."""
+        """In QGIS's worker, which only waits for a thread of Python's own.
+
+        pyproj keeps its state by Python's thread, and QGIS's workers are a new one of those at every task on one and
+        the same thread of the machine's: with pyproj 3.7 the second task that makes a projection crashes QGIS.
+        """
+        own = Thread(target=self._do, name="tideleg", daemon=True)
+        own.start()
+        own.join()
+        return not self._is_stopped and not self.isCanceled()
+
+    def _do(self) -> None:
+        """In the thread: no widget, no project, no layer of the user's."""
         try:
-            self.result = self._work(self.isCanceled)
+            self.result = self._work(self.isCanceled, lambda part: self._tell(self, part))
         except StoppedError:
-            return False
+            self._is_stopped = True
         except SwimPlanError as error:
             self.refusal = str(error)
         except Exception as error:  # a defect of ours must be told, not lost in a thread
             QgsMessageLog.logMessage(traceback.format_exc(), "Tideleg", Qgis.MessageLevel.Critical)
             self.refusal = tr("Tideleg has a defect here: {}. The log messages say more.").format(error)
-        return not self.isCanceled()
 
     def finished(self, ok: bool) -> None:
         """On the main thread."""
         self._answer(self, ok)
 
 
-class LatestWork:
-    """Runs one piece of work at a time: a newer one cancels those before it, whose answers are no longer heard."""
+class LatestWork(QObject):
+    """Runs one piece of work at a time: a newer one cancels those before it, whose answers are no longer heard.
 
-    def __init__(self) -> None:
+    Each piece of work has a thread of its own and keeps what it computes with to itself: what pyproj makes in a thread
+    must not outlive it.
+    """
+
+    _told = pyqtSignal(object, object)  # from the worker, heard on the main thread
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
         self._latest: _Work | None = None
+        self._hear: Callable[[Any], None] = bool
         self._running: set[_Work] = set()  # QGIS keeps the C++ side, this the Python side, until each is through
+        self._told.connect(self._heard, Qt.ConnectionType.QueuedConnection)
 
     @property
     def is_busy(self) -> bool:
@@ -57,14 +84,17 @@ class LatestWork:
     def start(
         self,
         description: str,
-        work: Callable[[Callable[[], bool]], Any],
+        work: Work,
+        told: Callable[[Any], None],
         done: Callable[[Any], None],
         refused: Callable[[str], None],
         stopped: Callable[[], None],
     ) -> None:
-        """Do ``work`` (given a question whether to stop) and call one of the others on the main thread.
+        """Do ``work`` and call the others on the main thread: ``told`` with each part of the result that the work tells
+        of, then one of the rest.
 
-        ``stopped`` is called where the user cancels the task in QGIS's own task list.
+        ``work`` is given a question whether to stop and what to call with a part of its result. ``stopped`` is called
+        where the user cancels the task in QGIS's own task list.
         """
         self.cancel()
 
@@ -80,9 +110,14 @@ class LatestWork:
             else:
                 done(task.result)
 
-        self._latest = _Work(description, work, answer)
+        self._latest = _Work(description, work, self._told.emit, answer)
+        self._hear = told
         self._running.add(self._latest)
         QgsApplication.taskManager().addTask(self._latest)
+
+    def _heard(self, task: _Work, part: Any) -> None:
+        if task is self._latest:
+            self._hear(part)
 
     def cancel(self) -> None:
         """Stop what runs; nobody hears of it any more."""

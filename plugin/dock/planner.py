@@ -7,11 +7,12 @@ ten swims; a layer that is not in the project, and the models of currents, it op
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from pathlib import Path
 
 from qgis.PyQt.QtCore import QObject, pyqtSignal
 
+from ..core.results.swim_plan import SwimPlan
 from .copied_source import CopiedSource
 from .latest_work import LatestWork
 from .words import tr
@@ -31,7 +32,8 @@ class Planner(QObject):
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
-        self._work = LatestWork()
+        self._work = LatestWork(self)
+        self._has_told = False
 
     @property
     def is_busy(self) -> bool:
@@ -45,25 +47,24 @@ class Planner(QObject):
     def plan(self, path: Path, copies: Mapping[str, CopiedSource], asked: dict[str, object]) -> None:
         """Plan the swim asked for (the fields of ``SwimAsked``), in place of what is being planned."""
 
-        def work(is_cancelled):  # noqa: ANN001, ANN202 - a closure
+        def work(is_cancelled: Callable[[], bool], tell: Callable[[SwimPlan], None]) -> SwimPlan:
             from ..core.solve.plan_swim import plan_swim
+            from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
             from ..layers_in.swim_in import SwimAsked, request_from
 
             request = request_from(path, copies, SwimAsked(**asked))
-            return request, plan_swim(request, is_cancelled=is_cancelled)
+            swim = plan_swim(request, is_cancelled=is_cancelled)
+            tell(swim)
+            return with_turn_back(swim, turn_back(request, swim, is_cancelled=is_cancelled))
 
-        self._work.start(tr("Tideleg: planning the swim"), work, self._planned, self.refused.emit, self.stopped.emit)
+        self._has_told = False
+        title = tr("Tideleg: planning the swim")
+        self._work.start(title, work, self._tell, self.turned.emit, self._refuse, self.stopped.emit)
 
-    def _planned(self, found: tuple) -> None:
-        request, plan = found
+    def _tell(self, swim: SwimPlan) -> None:
+        self._has_told = True
+        self.planned.emit(swim)
 
-        def work(is_cancelled):  # noqa: ANN001, ANN202 - a closure
-            from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
-
-            return with_turn_back(plan, turn_back(request, plan, is_cancelled=is_cancelled))
-
-        # Before anybody hears of the swim: one who then asks for another must find this work to cancel.
-        self._work.start(
-            tr("Tideleg: when to turn back"), work, self.turned.emit, self.turn_refused.emit, self.stopped.emit
-        )
-        self.planned.emit(plan)
+    def _refuse(self, words: str) -> None:
+        """What is refused after the swim was told of is its turn back."""
+        (self.turn_refused if self._has_told else self.refused).emit(words)

@@ -234,31 +234,32 @@ def test_newer_work_wins_though_the_older_ends_later(qgis_app) -> None:
     """The older is held until the newer has answered; it is cancelled, and nobody hears of it."""
     work, heard, started, held = LatestWork(), [], threading.Event(), threading.Event()
 
-    def old(is_cancelled):
+    def old(is_cancelled, tell):
         started.set()
         assert held.wait(60.0)
+        tell("part of the old")
         return f"old, cancelled: {is_cancelled()}"
 
-    ways = {"refused": heard.append, "stopped": lambda: heard.append("stopped")}
+    ways = {"done": heard.append, "refused": heard.append, "stopped": lambda: heard.append("stopped")}
     work.start("old", old, heard.append, **ways)
     wait_for(started.is_set, "the older work to start")
-    work.start("new", lambda _: "new", heard.append, **ways)
+    work.start("new", lambda _, tell: tell("part of the new") or "new", heard.append, **ways)
     wait_for(lambda: not work.is_busy, "the newer work")
     held.set()
     wait_for(lambda: not work._running, "the older work's end")
-    assert heard == ["new"]
+    assert heard == ["part of the new", "new"]
 
 
 def test_a_task_cancelled_in_qgis_itself_is_heard_as_stopped(qgis_app) -> None:
     work, heard, started = LatestWork(), [], threading.Event()
 
-    def endless(is_cancelled):
+    def endless(is_cancelled, _tell):
         started.set()
         while not is_cancelled():
             threading.Event().wait(0.01)
         raise StoppedError
 
-    work.start("endless", endless, heard.append, heard.append, lambda: heard.append("stopped"))
+    work.start("endless", endless, heard.append, heard.append, heard.append, lambda: heard.append("stopped"))
     wait_for(started.is_set, "the work to start")
     QgsApplication.taskManager().cancelAll()
     wait_for(lambda: not work.is_busy, "its end")
@@ -269,7 +270,7 @@ def test_a_defect_in_the_work_is_told_and_logged(qgis_app) -> None:
     work, heard, logged = LatestWork(), [], []
     receive = lambda text, tag, _level: logged.append((tag, text))  # noqa: E731  disconnected by the same object
     QgsApplication.messageLog().messageReceived.connect(receive)
-    work.start("broken", lambda _: 1 // 0, heard.append, heard.append, lambda: heard.append("stopped"))
+    work.start("broken", lambda *_: 1 // 0, heard.append, heard.append, heard.append, lambda: heard.append("stopped"))
     wait_for(lambda: bool(heard), "the refusal")
     QgsApplication.messageLog().messageReceived.disconnect(receive)
     assert "defect" in heard[0]
