@@ -32,6 +32,7 @@ def make_window(first, last, best, *, opens="stream", closes="dark", minutes=SWI
         closes=WindowEnd(limit=closes, words="leg 2 to Old Slip would end after civil dusk at 21:32"),
         spare_dusk_min=120.0,
         spare_hours_min=90.0,
+        spare_range_m=1200.0,
         spare_ahead_m_s=0.3,
         spare_across_m_s=0.2,
         tide_range_m=3.4,

@@ -24,6 +24,7 @@ COPIED = (
     "departures",
     "spare_dusk_min",
     "spare_hours_min",
+    "spare_range_m",
     "spare_ahead_m_s",
     "spare_across_m_s",
     "tide_range_m",

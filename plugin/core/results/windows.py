@@ -23,7 +23,8 @@ class DepartureWindow:
 
     ``best`` takes the fewest minutes, ``best_min``, the earliest of equals. Of the best one: ``ends`` when it is home,
     ``swim_min`` without the stays, ``water_m`` the way through the water (the effort), ``spare_dusk_min`` and
-    ``spare_hours_min`` before civil dusk and the swimmer's hours, None where there is no dusk; ``spare_ahead_m_s`` the
+    ``spare_hours_min`` before civil dusk and the swimmer's hours, None where there is no dusk, ``spare_range_m`` of the
+    swimmer's range; ``spare_ahead_m_s`` the
     least speed toward a mark, ``spare_across_m_s`` what is left of the way made when the stream across is taken off.
     ``tide_range_m`` and ``hours_from_hw`` are those of the tide at the best departure, None where not known.
     """
@@ -41,6 +42,7 @@ class DepartureWindow:
     closes: WindowEnd
     spare_dusk_min: float | None
     spare_hours_min: float
+    spare_range_m: float
     spare_ahead_m_s: float
     spare_across_m_s: float
     tide_range_m: float | None
@@ -155,6 +157,7 @@ def _window(window: DepartureWindow) -> dict[str, object]:
         "closes": {"limit": window.closes.limit, "words": window.closes.words},
         "spare_dusk_min": rounded(window.spare_dusk_min),
         "spare_hours_min": rounded(window.spare_hours_min),
+        "spare_range_m": rounded(window.spare_range_m),
         "spare_ahead_m_s": rounded(window.spare_ahead_m_s),
         "spare_across_m_s": rounded(window.spare_across_m_s),
         "tide_range_m": rounded(window.tide_range_m),

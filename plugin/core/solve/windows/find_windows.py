@@ -13,7 +13,7 @@ from ...water.tide import HW
 from ..request import SwimRequest
 from .departures import DeparturesSwum, swim_departures
 from .limits import LIMITS
-from .own_limits import depths_not_checked
+from .own_limits import depths_not_checked, route_length_m
 from .tides_swum import range_needed, tides_swum, weak_needed
 from .words import limit_words
 
@@ -111,6 +111,7 @@ def _window(request: SwimRequest, swum: DeparturesSwum, first: int, last: int) -
         opens=_end(request, swum, first - 1),
         closes=_end(request, swum, last + 1),
         spare_dusk_min=float(dusk) if np.isfinite(dusk) else None,
+        spare_range_m=swimmer.range_m - route_length_m(request),
         spare_hours_min=60.0 * swimmer.max_hours - float(swum.total_s[best]) / 60.0,
         spare_ahead_m_s=float(swum.least_ahead_m_s[best]),
         spare_across_m_s=float(swum.spare_across_m_s[best]),
