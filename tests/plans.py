@@ -110,6 +110,7 @@ def with_turn_backs(plan: SwimPlan, **changes: object) -> SwimPlan:
             "planned_exit": plan.stops[-1].name,
             "latest_planned_exit": latest - timedelta(minutes=10),
             "latest_planned_exit_pessimistic": bad - timedelta(minutes=10),
+            "pessimistic_not_before": None,
             "else_exit": "Boat Steps",
         }
         band = LeavingBand(first=stop.arrive, last=latest, exit="Boat Steps", ends_by="dusk")

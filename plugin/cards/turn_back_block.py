@@ -58,6 +58,9 @@ def _words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
         latest, bad = stop.latest_planned_exit, stop.latest_planned_exit_pessimistic
         other = tr("ELSE EXIT {exit}").format(exit=stop.else_exit) if stop.else_exit else tr("no other exit in time")
     bad_day = tr("on a bad day {clock}").format(clock=_clock(bad))
+    if stop.pessimistic_not_before is not None and bad is not None:
+        bad_day = tr("bad day: from {first} to {last}")
+        bad_day = bad_day.format(first=clock_up(stop.pessimistic_not_before), last=clock_down(bad))
     if stop.leave > later(latest, timedelta(minutes=1)):
         bad_day = tr("THE PLAN LEAVES AT {clock}").format(clock=clock_up(stop.leave))
     return clock_down(latest), (other, bad_day)

@@ -9,7 +9,7 @@ from datetime import datetime, time, timedelta
 import numpy as np
 import pytest
 from invented_requests import NOON, SWIMMER, UTC, Site
-from tideleg.core.chart.areas import ClosedArea, Land
+from tideleg.core.chart.areas import Channel, ClosedArea, Land, Sailing
 from tideleg.core.chart.hours import InForce
 from tideleg.core.chart.marks import Mark
 from tideleg.core.errors import StoppedError
@@ -17,7 +17,11 @@ from tideleg.core.solve.plan_swim import plan_swim
 from tideleg.core.solve.swim import GridStream, SwimWay, swim_leg, swimmable
 from tideleg.core.solve.swum import Line
 from tideleg.core.solve.turn_back.hard_stops import hard_stops_of
+from tideleg.core.solve.turn_back.homeward import Homeward
+from tideleg.core.solve.turn_back.landings import Landing
+from tideleg.core.solve.turn_back.leaving import Leaving
 from tideleg.core.solve.turn_back.turn_back import turn_back, with_turn_back
+from tideleg.core.solve.windows.limits import LIMITS
 from tideleg.core.water.field import StreamField
 from tideleg.core.water.stream import KNOWN, StreamSample
 
@@ -468,3 +472,40 @@ def test_planned_leaving_after_its_exits_last_minute_is_told() -> None:
     plan, found = found_for(late)
     assert plan.stops[1].leave > found.stops[0].latest_leave
     assert any("the last safe minute" in words for words in found.warnings)
+
+
+def test_a_band_that_only_the_day_expected_ends_on_bad_days_says_what_ends_it() -> None:
+    """The latest arrival of all days counts: what stops the day expected alone ends the band of the bad days too."""
+    request = Site().request([(0.0, 0.0), (0.0, 500.0), (0.0, 0.0)])
+    arrive = np.full((5, 4), 1800.0)
+    limit = np.zeros((5, 4), dtype=np.int8)
+    arrive[0, 2:], limit[0, 2:] = np.nan, LIMITS.index("ferry")
+    home = Homeward(arrive_s=arrive, limit=limit, heading_rad=np.zeros((5, 4, 1)))
+    leaving = Leaving(
+        request=request,
+        landings=(Landing(name="Beach", place_m=np.zeros(2), planned=True),),
+        stops=hard_stops_of(request, math.nan),
+        leave_s=60.0 * np.arange(4),
+        homes=(home,),
+    )
+    (band,) = leaving.bands(leaving.worst_s, bad=True)
+    assert band.ends_by == "a sailing"
+    assert band.last == request.clock.moment(60.0)
+
+
+def test_where_leaving_on_arrival_is_not_safe_the_band_of_the_planned_leaving_counts() -> None:
+    """A sailing bars the way home for the first minutes of the stay; after it the way is open."""
+    site = Site()
+    cut = Channel(
+        name="Cut",
+        kind="ferry",
+        area=site.box(-800.0, 300.0, 800.0, 400.0),
+        flow_deg=site.towards(90.0),
+        sailings=(Sailing(when=time(13, 28), clear_before_min=4.0, clear_after_min=6.0),),
+    )
+    swim = site.request([(0.0, 0.0), (0.0, 700.0), (0.0, 0.0)], stays_min=(40.0,), channels=(cut,))
+    plan, found = found_for(swim)
+    (stop,) = found.stops
+    assert stop.bands[0].first > stop.arrive + timedelta(minutes=1)
+    assert stop.latest_leave is not None and stop.latest_leave > plan.stops[1].leave
+    assert any("not before" in words for words in found.warnings)

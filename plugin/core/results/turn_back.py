@@ -54,11 +54,12 @@ class WayHome:
 class StopTurnBack:
     """One stop: when it must be left.
 
-    ``latest_leave`` ends the band that holds the arrival, None where even leaving at once is not safe; ``exit`` is the
-    quickest safe exit at that minute. ``planned_exit`` is the route's end, ``latest_planned_exit`` the last minute at
-    which that one is safe (``_pessimistic`` on a bad day), ``else_exit`` the quickest other one that is safe a minute
-    later. ``if_late`` are ways by the quickest exit at and after the planned leaving, ``by_departure`` ways to the
-    planned exit.
+    ``latest_leave`` ends the band that holds the arrival, else the planned leaving; None where neither is safe;
+    ``exit`` is the quickest safe exit at that minute. ``planned_exit`` is the route's end, ``latest_planned_exit``
+    the last minute at which that one is safe; ``_pessimistic`` is the same on a bad day, and
+    ``pessimistic_not_before`` the first minute of that where it is not so on arriving. ``else_exit`` is the quickest
+    other one that is safe a minute later. ``if_late`` are ways by the quickest exit at and after the planned
+    leaving, ``by_departure`` ways to the planned exit.
     """
 
     name: str
@@ -75,6 +76,7 @@ class StopTurnBack:
     planned_exit: str
     latest_planned_exit: datetime | None
     latest_planned_exit_pessimistic: datetime | None
+    pessimistic_not_before: datetime | None
     else_exit: str | None
     if_late: tuple[WayHome, ...] = ()
     by_departure: tuple[WayHome, ...] = ()
@@ -156,7 +158,7 @@ def _latest(stop: StopTurnBack) -> dict[str, object]:
 
 def _stop(stop: StopTurnBack) -> dict[str, object]:
     times = ("arrive", "leave", "latest_leave", "latest_leave_pessimistic")
-    planned = ("latest_planned_exit", "latest_planned_exit_pessimistic")
+    planned = ("latest_planned_exit", "latest_planned_exit_pessimistic", "pessimistic_not_before")
     return {
         "name": stop.name,
         **{name: iso_time(getattr(stop, name), where=name) for name in times + planned},

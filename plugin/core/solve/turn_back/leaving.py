@@ -80,7 +80,8 @@ class Leaving:
             return self._first_stop()
         if np.isnan(arrive_s[landing, after]):
             limit = self.homes[landing].limit[:, after]
-            return next(ENDS_BY[LIMITS[int(code)]] for code in (limit[1:] if bad else limit[:1]) if code)
+            # A bad day counts what stops the day expected too, as its own arrivals are the latest of all days.
+            return next(ENDS_BY[LIMITS[int(code)]] for code in (limit if bad else limit[:1]) if code)
         spare = spare_s(self.request, self.stops, self.leave_s, arrive_s)[:, landing, after]
         return self.stops[int(np.argmin(spare))].words
 

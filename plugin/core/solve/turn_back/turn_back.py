@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from datetime import datetime
+from datetime import datetime, timedelta
 
 import numpy as np
 
-from ...clock import PlanClock
+from ...clock import PlanClock, later
 from ...magnetism import Variation, variation_at
 from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
@@ -131,7 +131,7 @@ class _Task:
         leaving = self._leaving(self.request.stops_m[number], minutes)
         arrive, worst = leaving.arrive_s, leaving.worst_s
         bands, bad_bands = leaving.bands(arrive, bad=False), leaving.bands(worst, bad=True)
-        latest, latest_bad = (_first_if_at(found, clock.moment(minutes[0])) for found in (bands, bad_bands))
+        latest, latest_bad = (_counts(found, clock.moment(minutes[0]), stop.leave) for found in (bands, bad_bands))
         found = StopTurnBack(
             name=stop.name,
             number=number,
@@ -145,7 +145,7 @@ class _Task:
             latest_leave_pessimistic=None if latest_bad is None else latest_bad.last,
             exit=None if latest is None else latest.exit,
             planned_exit=self.landings[0].name,
-            **self._planned_exit(leaving, arrive, worst),
+            **self._planned_exit(leaving, arrive, worst, leave_s),
             if_late=self._if_late(leaving, arrive, worst, leave_s),
             by_departure=self._by_departure(leaving, arrive, worst),
         )
@@ -157,16 +157,21 @@ class _Task:
         start = self.request.clock.start
         return (start.second + start.microsecond / 1e6) / MINUTE_S
 
-    def _planned_exit(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray) -> dict:
-        """Until when the planned exit is safe, the same on a bad day, and which other one is safe then."""
+    def _planned_exit(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray, leave_s: float) -> dict:
+        """Until when the planned exit is safe, from and until when on a bad day, and which other one is safe then."""
         safe = leaving.safe(arrive)
-        until, bad_until = (_first_run(found[0]) for found in (safe, leaving.safe(worst)))
-        after = min(until, arrive.shape[1] - 1)
+        row = int(np.searchsorted(leaving.leave_s, leave_s - MINUTE_S))
+        run, bad_run = (_run(found[0], row) for found in (safe, leaving.safe(worst)))
+        after = 0 if run is None else min(run[1] + 1, arrive.shape[1] - 1)
         others = np.where(safe[1:, after], arrive[1:, after], np.inf)
-        moment = self.request.clock.moment
+
+        def moment(found: int | None) -> datetime | None:
+            return None if found is None else self.request.clock.moment(leaving.leave_s[found])
+
         return {
-            "latest_planned_exit": moment(leaving.leave_s[until - 1]) if until else None,
-            "latest_planned_exit_pessimistic": moment(leaving.leave_s[bad_until - 1]) if bad_until else None,
+            "latest_planned_exit": moment(run and run[1]),
+            "latest_planned_exit_pessimistic": moment(bad_run and bad_run[1]),
+            "pessimistic_not_before": moment(bad_run[0]) if bad_run and bad_run[0] else None,
             "else_exit": self.landings[int(np.argmin(others)) + 1].name if np.isfinite(others).any() else None,
         }
 
@@ -209,14 +214,19 @@ class _Task:
             self.warnings.append(f"Turn back: {words}")
 
 
-def _first_if_at(bands: tuple[LeavingBand, ...], moment: datetime) -> LeavingBand | None:
-    """The first band if it begins at the moment; a later one is no answer to when to leave."""
-    return bands[0] if bands and bands[0].first == moment else None
+def _counts(bands: tuple[LeavingBand, ...], arrival: datetime, leave: datetime) -> LeavingBand | None:
+    """The band that holds the arrival; where it is in none, the one that holds the planned leaving."""
+    held = [band for band in bands if band.first <= arrival <= band.last]
+    held += [band for band in bands if band.first <= leave <= later(band.last, timedelta(minutes=1))]
+    return held[0] if held else None
 
 
-def _first_run(safe: np.ndarray) -> int:
-    """How many minutes (n,) from the first on are safe."""
-    return len(safe) if safe.all() else int(np.argmin(safe))
+def _run(safe: np.ndarray, leave_row: int) -> tuple[int, int] | None:
+    """First and last row of the run of safe minutes (n,) that begins with the first, else of the planned leaving's."""
+    edges = np.diff(np.concatenate([[False], safe, [False]]).astype(int))
+    runs = list(zip(np.flatnonzero(edges == 1).tolist(), (np.flatnonzero(edges == -1) - 1).tolist()))
+    held = [run for run in runs if run[0] == 0] + [run for run in runs if run[0] <= leave_row <= run[1]]
+    return held[0] if held else None
 
 
 def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
@@ -228,6 +238,10 @@ def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
 
     if stop.latest_leave is None:
         return f"on arriving at {stop.name} at {arrive} no exit is reached in time."
+    if stop.bands[0].first > later(stop.arrive, timedelta(minutes=1)):
+        return (
+            f"leave {stop.name} not before {_holding(stop):%H:%M}: on arriving at {arrive} no exit is reached in time."
+        )
     if before(stop.latest_leave):
         return f"the plan leaves {stop.name} at {leave}, after {stop.latest_leave:%H:%M}, the last safe minute."
     if before(stop.latest_planned_exit) or stop.latest_planned_exit is None:
@@ -242,3 +256,8 @@ def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
         bad = f"{stop.latest_leave_pessimistic:%H:%M}"
         return f"the plan leaves {stop.name} at {leave}; on a bad day that is too late after {bad}."
     return ""
+
+
+def _holding(stop: StopTurnBack) -> datetime:
+    """The beginning of the band that ends with the latest leaving."""
+    return next(band.first for band in stop.bands if band.last == stop.latest_leave)
