@@ -7,7 +7,7 @@ from pathlib import Path
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsProviderRegistry, QgsVectorLayer
 from qgis.PyQt.QtCore import QMetaObject, QObject, pyqtSignal
 
-from ..plan_package.geopackage import row_count
+from ..plan_package.database import row_count
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
 from .copied_source import CopiedSource

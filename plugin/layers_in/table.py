@@ -12,6 +12,7 @@ import numpy as np
 from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsCoordinateTransform,
+    QgsCoordinateTransformContext,
     QgsCsException,
     QgsFeature,
     QgsFeatureRequest,
@@ -129,7 +130,11 @@ class Table:
                 allowed="A layer with places needs a coordinate reference system; this one has none",
                 remedy="Set the layer's coordinate reference system in its properties",
             )
-        return QgsCoordinateTransform(crs, QgsCoordinateReferenceSystem(PLAN_CRS), QgsProject.instance())
+        degrees = QgsCoordinateReferenceSystem(PLAN_CRS)
+        # A plan's own layers need nothing of the project, which a worker must not touch.
+        none_needed = QgsCoordinateTransformContext()
+        context = none_needed if crs == degrees else QgsProject.instance().transformContext()
+        return QgsCoordinateTransform(crs, degrees, context)
 
     def _check_kind(self, feature: QgsFeature, kind: str) -> None:
         if kind not in self._spec.geometry_types:

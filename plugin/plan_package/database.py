@@ -26,6 +26,18 @@ def read_pairs(path: Path) -> list[tuple[str, str | None]]:
         return list(connection.execute("SELECT key, value FROM settings ORDER BY fid"))
 
 
+def row_count(path: Path, table: str) -> int:
+    """How many rows a table has, counted one by one; 0 where it is not there.
+
+    GDAL is not asked: it gives up at once where QGIS is just changing the file's journal, SQLite waits.
+    """
+    if table not in table_names(path):
+        return 0
+    quoted = '"' + table.replace('"', '""') + '"'  # a name cannot be bound as a value is; it is one of the file's own
+    with _reading(path) as connection:
+        return connection.execute(" ".join(("SELECT", "count(*)", "FROM", quoted))).fetchone()[0]
+
+
 def replace_pairs(path: Path, pairs: Mapping[str, str]) -> None:
     """Set keys of the `settings` table, each to one row, all or none."""
     with _writing(path) as connection:

@@ -27,16 +27,6 @@ _GEOMETRY_TYPES = {
 }
 
 
-def row_count(path: Path, layer_name: str) -> int:
-    """How many rows the file holds for a layer, counted one by one; 0 where it has no such layer.
-
-    Raises SwimPlanError where the file cannot be read.
-    """
-    dataset = _told(lambda: gdal.OpenEx(str(path), gdal.OF_VECTOR), path)
-    layer = dataset.GetLayerByName(layer_name)
-    return layer.GetFeatureCount(1) if layer is not None else 0
-
-
 class GeoPackage:
     """An open GeoPackage; use it in a `with` block, so that it is written and closed at the end.
 

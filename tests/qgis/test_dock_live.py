@@ -17,7 +17,7 @@ from tideleg.dock.copied_source import CopiedSource
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.latest_work import LatestWork
 from tideleg.dock.session import PLANNING, SETTLED
-from tideleg.plan_package.geopackage import row_count
+from tideleg.plan_package.database import row_count
 
 
 @pytest.fixture()
