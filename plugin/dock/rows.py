@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import datetime, timedelta
 
 from ..core.results.card import (
     LEG_NAMED,
@@ -14,7 +15,7 @@ from ..core.results.card import (
     worst_first,
 )
 from ..core.results.swim_plan import Leg, SwimPlan
-from ..core.results.turn_back import StopTurnBack
+from ..core.results.turn_back import LeavingBand, StopTurnBack
 from .flag_shapes import severity_word
 from .words import tr
 
@@ -100,12 +101,22 @@ def turn_rows(swim: SwimPlan) -> list[Row]:
 
 def _turn_row(stop: StopTurnBack) -> Row:
     point = ((stop.lon, stop.lat),)
-    never = tr("not even at once")
     if stop.latest_leave is None:
         words = tr("Not safe even if left at once: no exit is reached with the reserve kept.")
         return Row(cells=(stop.name, words), points=point, severity="stop")
-    bad = never if stop.latest_leave_pessimistic is None else clock_down(stop.latest_leave_pessimistic)
-    return Row(cells=(stop.name, clock_down(stop.latest_leave), bad, stop.exit or ""), points=point)
+    good = _span(stop, stop.bands, stop.latest_leave)
+    bad = _span(stop, stop.bands_pessimistic, stop.latest_leave_pessimistic)
+    return Row(cells=(stop.name, good, bad, stop.exit or ""), points=point)
+
+
+def _span(stop: StopTurnBack, bands: tuple[LeavingBand, ...], last: datetime | None) -> str:
+    """``12:21``, or ``from 11:40`` and ``to 12:21`` below it where leaving on arrival is not safe yet."""
+    if last is None:
+        return tr("not safe")
+    first = next((band.first for band in bands if band.last == last), stop.arrive)
+    if first - stop.arrive < timedelta(minutes=1):  # bands are of whole minutes
+        return clock_down(last)
+    return tr("from {}\nto {}").format(clock_up(first), clock_down(last))
 
 
 def headline(swim: SwimPlan) -> str:

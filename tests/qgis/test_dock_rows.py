@@ -9,9 +9,10 @@ from zoneinfo import ZoneInfo
 import pytest
 from plans import make_plan, with_legs, with_turn_backs
 from tideleg.core.errors import SwimPlanError
-from tideleg.core.results.swim_plan import Flag
+from tideleg.core.results.swim_plan import Flag, SwimPlan
+from tideleg.core.results.turn_back import LeavingBand
 from tideleg.dock.departure import digits_of, first_departure, moment_of, zone_words
-from tideleg.dock.rows import headline, leg_rows, mind_rows, turn_rows
+from tideleg.dock.rows import Row, headline, leg_rows, mind_rows, turn_rows
 
 LISBON = ZoneInfo("Europe/Lisbon")
 
@@ -72,9 +73,26 @@ def test_leaving_times_are_rounded_down_and_none_is_said_in_words() -> None:
     plan = make_plan(legs=2)
     late = plan.stops[1].leave.replace(minute=20, second=59, microsecond=0)
     rows = turn_rows(with_turn_backs(plan, latest_leave=late, latest_leave_pessimistic=None))
-    assert rows[0].cells[1:] == (f"{late:%H}:20", "not even at once", "Boat Steps")
+    assert rows[0].cells[1:] == (f"{late:%H}:20", "not safe", "Boat Steps")
     assert "Not safe" in turn_rows(with_turn_backs(plan, latest_leave=None, exit=None))[0].cells[1]
     assert turn_rows(plan) == []
+
+
+def test_a_stop_that_is_safe_only_later_says_from_when() -> None:
+    plan = make_plan(legs=2)
+    arrive = plan.stops[1].arrive.replace(second=0, microsecond=0)
+    first, last = arrive + timedelta(minutes=10), arrive + timedelta(minutes=30)
+    later_on = LeavingBand(first=first, last=last, exit="Boat Steps", ends_by="dusk")
+    assert turned(plan, later_on).cells[1] == f"from {first:%H:%M}\nto {last:%H:%M}"
+    at_once = replace(later_on, first=arrive + timedelta(minutes=1))
+    assert turned(plan, at_once).cells[1] == f"{last:%H:%M}"
+
+
+def turned(plan: SwimPlan, band: LeavingBand) -> Row:
+    """The row of a first stop that is safe in this band alone."""
+    found = with_turn_backs(plan, latest_leave=band.last).turn_back
+    only = replace(found.stops[0], bands=(band,))
+    return turn_rows(replace(plan, turn_back=replace(found, stops=(only,))))[0]
 
 
 def test_the_first_departure_lies_within_the_tides() -> None:
