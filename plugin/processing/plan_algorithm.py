@@ -36,7 +36,8 @@ DOUBLE, INTEGER = QgsProcessingParameterNumber.Type.Double, QgsProcessingParamet
 class PlanAlgorithm(QgsProcessingAlgorithm):
     """Gathers from the plan on the main thread, where layers may be read, and computes in the worker.
 
-    A kind of it says in ``gather`` what it reads (SwimPlanError for what it refuses), and in ``compute`` what it does.
+    A kind of it says in ``gather`` what it reads (SwimPlanError or QgsProcessingException for what it
+    refuses), and in ``compute`` what it does.
     """
 
     def __init__(self) -> None:
@@ -61,7 +62,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
     ) -> bool:
         try:
             self.gather(parameters, context)
-        except SwimPlanError as error:
+        except (SwimPlanError, QgsProcessingException) as error:
             # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
             self._refusal = str(error)
         return True

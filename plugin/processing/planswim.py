@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
     QgsProcessing,
-    QgsProcessingAlgorithm,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
@@ -14,17 +14,13 @@ from qgis.core import (
     QgsProcessingOutputNumber,
     QgsProcessingParameterDefinition,
     QgsProcessingParameterEnum,
-    QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
-    QgsProcessingParameterNumber,
-    QgsProcessingParameterString,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.errors import SwimPlanError
 from ..version import tideleg_version
+from .plan_algorithm import INTEGER, PlanAlgorithm
 from .refusals import refusals
 from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
 
@@ -62,12 +58,11 @@ FILES = (
 )
 
 
-class PlanSwim(QgsProcessingAlgorithm):
+class PlanSwim(PlanAlgorithm):
     """Plans one swim; the request is built on the main thread, so that no layer is touched by the worker."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._refusal = ""
         self._request: SwimRequest | None = None
         self._plan: SwimPlan | None = None
         self._card = ""
@@ -100,34 +95,22 @@ class PlanSwim(QgsProcessingAlgorithm):
             "observation; feasible is not safe; never dive alone. Not for the navigation of vessels."
         )
 
-    def createInstance(self) -> PlanSwim:
-        return PlanSwim()
-
     def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
         self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg", optional=True))
-        self.addParameter(QgsProcessingParameterString("ROUTE", self._tr("Name of the route"), optional=True))
-        self.addParameter(QgsProcessingParameterString("DEPART", self._tr("Departure (date and time)")))
-        self.addParameter(QgsProcessingParameterString("SWIMMER", self._tr("Name of the swimmer"), optional=True))
-        double, integer = QgsProcessingParameterNumber.Type.Double, QgsProcessingParameterNumber.Type.Integer
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "PACE", self._tr("Pace through the water (m/s)"), double, None, True, minValue=0.1, maxValue=2.5
-            )
-        )
+        self.add_text("ROUTE", self._tr("Name of the route"), optional=True)
+        self.add_text("DEPART", self._tr("Departure (date and time)"))
+        self.add_text("SWIMMER", self._tr("Name of the swimmer"), optional=True)
+        self.add_number("PACE", self._tr("Pace through the water (m/s)"), None, 0.1, 2.5)
         ways = [self._tr(way) for way in ("One heading per leg", "A new heading every so often", "Hold the line")]
         self.addParameter(QgsProcessingParameterEnum("HEADING_MODE", self._tr("Headings"), ways, defaultValue=0))
-        self.addParameter(
-            QgsProcessingParameterNumber(
-                "HEADING_EVERY", self._tr("New heading every (min)"), integer, 10, minValue=1, maxValue=120
-            )
-        )
+        self.add_number("HEADING_EVERY", self._tr("New heading every (min)"), 10, 1, 120, kind=INTEGER)
         for name, label, kind in SOURCES:
             layer = QgsProcessingParameterFeatureSource(name, self._tr(label), [kind], optional=True)
             # A plan has them all: only who has none, or wants another layer for once, looks further down.
             layer.setFlags(layer.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
             self.addParameter(layer)
         for name, label, kind in SINKS:
-            self.addParameter(QgsProcessingParameterFeatureSink(name, self._tr(label), kind, optional=True))
+            self.add_sink(name, self._tr(label), kind)
         for name, label, ending in FILES:
             default = name == "REPORT"
             self.addParameter(
@@ -139,62 +122,41 @@ class PlanSwim(QgsProcessingAlgorithm):
         self.addOutput(QgsProcessingOutputNumber("MINUTES", self._tr("Minutes in all")))
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
-        if not self.parameterAsFile(parameters, "PLAN", context) and not parameters.get("ROUTES"):
+        if not self.plan(parameters, context) and not parameters.get("ROUTES"):
             return False, self._tr("Give a plan, or at least a layer of routes.")
         return super().checkParameterValues(parameters, context)
 
-    def prepareAlgorithm(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> bool:
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         from ..core.solve.swim import SwimWay
-        from ..layers_in.swim_in import SwimAsked, request_from
+        from ..layers_in.swim_in import request_from
 
-        given = parameters.get("PACE") is not None
-        try:
-            sources = self._sources(parameters, context)
-            asked = SwimAsked(
-                route=self.parameterAsString(parameters, "ROUTE", context).strip(),
-                depart=self.parameterAsString(parameters, "DEPART", context),
-                swimmer=self.parameterAsString(parameters, "SWIMMER", context).strip(),
-                pace_m_s=self.parameterAsDouble(parameters, "PACE", context) if given else None,
-                way=SwimWay(
-                    mode=self.parameterAsEnum(parameters, "HEADING_MODE", context),
-                    heading_every_s=60.0 * self.parameterAsInt(parameters, "HEADING_EVERY", context),
-                ),
-            )
-            plan = self.parameterAsFile(parameters, "PLAN", context)
-            self._request = request_from(plan or None, sources, asked)
-        except (SwimPlanError, QgsProcessingException) as error:
-            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
-            self._refusal = str(error)
-        return True
+        sources = self._sources(parameters, context)
+        way = SwimWay(
+            mode=self.parameterAsEnum(parameters, "HEADING_MODE", context),
+            heading_every_s=60.0 * self.parameterAsInt(parameters, "HEADING_EVERY", context),
+        )
+        asked = replace(self.swim_asked(parameters, context), way=way)
+        self._request = request_from(self.plan(parameters, context) or None, sources, asked)
 
-    def processAlgorithm(
+    def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
         from ..core.solve.plan_swim import plan_swim
         from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
 
-        if self._refusal:
-            raise QgsProcessingException(self._refusal)
-        with refusals():
-            plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
-            feedback.setProgress(40)
-            found = turn_back(
-                self._request,
-                plan,
-                progress=lambda share: feedback.setProgress(40.0 + 40.0 * share),
-                is_cancelled=feedback.isCanceled,
-            )
-            self._plan = with_turn_back(plan, found)
-        for warning in self._plan.warnings:
-            feedback.pushWarning(warning)
-        for flag in self._plan.flags:
-            feedback.pushInfo(f"[{flag.severity}] {flag.message}")
+        plan = plan_swim(self._request, is_cancelled=feedback.isCanceled)
+        feedback.setProgress(40)
+        found = turn_back(
+            self._request,
+            plan,
+            progress=lambda share: feedback.setProgress(40.0 + 40.0 * share),
+            is_cancelled=feedback.isCanceled,
+        )
+        self._plan = with_turn_back(plan, found)
+        self.tell(feedback, self._plan.warnings, (f"[{flag.severity}] {flag.message}" for flag in self._plan.flags))
         if feedback.isCanceled():
             return {}
-        with refusals():
-            self._write(parameters, context)
+        self._write(parameters, context)
         return self._results
 
     def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
@@ -223,7 +185,7 @@ class PlanSwim(QgsProcessingAlgorithm):
         from ..layers_out.plan_layers import OUTPUT_LAYERS
         from .sinks import write_sinks
 
-        paths = {name: self.parameterAsFileOutput(parameters, name, context) for name, _, _ in FILES}
+        paths = {name: self.file_of(parameters, name, context) for name, _, _ in FILES}
         written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name, _, _ in SINKS)]
         self._outputs = WholeOutputs(written, read=self._files_read(parameters, context))
         try:
@@ -242,7 +204,7 @@ class PlanSwim(QgsProcessingAlgorithm):
         """The plan and the files of the layers given: no output may take their place."""
         layers = [self.parameterAsVectorLayer(parameters, name, context) for name, _, _ in SOURCES]
         files = [file_of_layer(layer) for layer in layers if layer is not None]
-        return [self.parameterAsFile(parameters, "PLAN", context), *files]
+        return [self.plan(parameters, context), *files]
 
     def _write_files(self, paths: dict[str, str]) -> None:
         from ..cards.csv_legs import csv_text
@@ -256,7 +218,3 @@ class PlanSwim(QgsProcessingAlgorithm):
             "CSV": lambda: text_writer(csv_text(self._plan)),
         }
         write_whole({paths[name]: writer() for name, writer in writers.items() if paths[name]})
-
-    @staticmethod
-    def _tr(text: str) -> str:
-        return QCoreApplication.translate("Tideleg", text)

@@ -8,34 +8,26 @@ from qgis.core import (
     QgsCoordinateReferenceSystem,
     QgsFeatureSink,
     QgsProcessing,
-    QgsProcessingAlgorithm,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
-    QgsProcessingParameterFeatureSink,
-    QgsProcessingParameterFile,
-    QgsProcessingParameterFileDestination,
     QgsProcessingParameterNumber,
     QgsProcessingParameterPoint,
-    QgsProcessingParameterString,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
-from ..core.errors import SwimPlanError
 from ..version import tideleg_version
-from .refusals import refusals
+from .plan_algorithm import DOUBLE, PlanAlgorithm
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
     from ..core.results.stream_day import StreamDay
 
 
-class StreamAt(QgsProcessingAlgorithm):
+class StreamAt(PlanAlgorithm):
     """Lists the stream at a place; the water is gathered on the main thread, where layers may be touched."""
 
     def __init__(self) -> None:
         super().__init__()
-        self._refusal = ""
         self._day: StreamDay | None = None
 
     def name(self) -> str:
@@ -58,60 +50,38 @@ class StreamAt(QgsProcessingAlgorithm):
             "not an observation."
         )
 
-    def createInstance(self) -> StreamAt:
-        return StreamAt()
-
     def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
-        double = QgsProcessingParameterNumber.Type.Double
-        self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg"))
+        self.add_plan()
         self.addParameter(QgsProcessingParameterPoint("POINT", self._tr("Place")))
-        self.addParameter(QgsProcessingParameterString("DAY", self._tr("Day (year-month-day)")))
+        self.add_text("DAY", self._tr("Day (year-month-day)"))
         self.addParameter(
-            QgsProcessingParameterNumber("STEP", self._tr("Every (min)"), double, 60, minValue=1, maxValue=360)
+            QgsProcessingParameterNumber("STEP", self._tr("Every (min)"), DOUBLE, 60, minValue=1, maxValue=360)
         )
         self.addParameter(
-            QgsProcessingParameterNumber("BELOW", self._tr("Limit of the windows (kn)"), double, 0.5, minValue=0)
+            QgsProcessingParameterNumber("BELOW", self._tr("Limit of the windows (kn)"), DOUBLE, 0.5, minValue=0)
         )
-        self.addParameter(
-            QgsProcessingParameterFeatureSink(
-                "TABLE", self._tr("Stream through the day"), QgsProcessing.SourceType.TypeVectorPoint, optional=True
-            )
-        )
-        self.addParameter(
-            QgsProcessingParameterFileDestination("REPORT", self._tr("Report"), "JSON (*.json)", optional=True)
-        )
+        self.add_sink("TABLE", self._tr("Stream through the day"), QgsProcessing.SourceType.TypeVectorPoint)
+        self.add_report()
 
-    def prepareAlgorithm(
-        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
-    ) -> bool:
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         from ..layers_in.day_asked import stream_day_asked
 
         place = self.parameterAsPoint(parameters, "POINT", context, QgsCoordinateReferenceSystem("EPSG:4326"))
-        try:
-            self._day = stream_day_asked(
-                self.parameterAsFile(parameters, "PLAN", context),
-                lon=place.x(),
-                lat=place.y(),
-                day=self.parameterAsString(parameters, "DAY", context),
-                step_min=self.parameterAsDouble(parameters, "STEP", context),
-                below_kn=self.parameterAsDouble(parameters, "BELOW", context),
-            )
-        except SwimPlanError as error:
-            # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
-            self._refusal = str(error)
-        return True
+        self._day = stream_day_asked(
+            self.plan(parameters, context),
+            lon=place.x(),
+            lat=place.y(),
+            day=self.parameterAsString(parameters, "DAY", context),
+            step_min=self.parameterAsDouble(parameters, "STEP", context),
+            below_kn=self.parameterAsDouble(parameters, "BELOW", context),
+        )
 
-    def processAlgorithm(
+    def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
-        if self._refusal:
-            raise QgsProcessingException(self._refusal)
         from ..layers_out.stream_layer import stream_features, stream_fields, stream_sentences
 
-        for warning in self._day.warnings:
-            feedback.pushWarning(warning)
-        for sentence in stream_sentences(self._day):
-            feedback.pushInfo(sentence)
+        self.tell(feedback, self._day.warnings, stream_sentences(self._day))
         results = self._write_report(parameters, context)
         wkb, crs, fields = stream_fields()
         sink, layer = self.parameterAsSink(parameters, "TABLE", context, fields, wkb, crs)
@@ -125,14 +95,9 @@ class StreamAt(QgsProcessingAlgorithm):
         from ..cards.whole_files import json_writer, write_whole
         from ..core.results.stream_day import stream_day_dict
 
-        path = self.parameterAsFileOutput(parameters, "REPORT", context)
+        path = self.file_of(parameters, "REPORT", context)
         if not path:
             return {}
         told = stream_day_dict(self._day, version=tideleg_version())
-        with refusals():
-            write_whole({path: json_writer(told)})
+        write_whole({path: json_writer(told)})
         return {"REPORT": path}
-
-    @staticmethod
-    def _tr(text: str) -> str:
-        return QCoreApplication.translate("Tideleg", text)
