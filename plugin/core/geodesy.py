@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import cache, cached_property
+from functools import cache, lru_cache
 from typing import Any
 
 import numpy as np
 from numpy.typing import ArrayLike
 
 from .errors import OutsideModelError
+from .projecting import in_projecting_thread
 
 SEMI_MAJOR_AXIS_M = 6378137.0  # WGS84, NGA.STND.0036
 
@@ -66,12 +67,6 @@ class LocalFrame:
         """The frame as a PROJ string."""
         return f"+proj=tmerc +lat_0={self.lat!r} +lon_0={self.lon!r} +k=1 +x_0=0 +y_0=0 +ellps=WGS84 +units=m +no_defs"
 
-    @cached_property
-    def _proj(self) -> Any:
-        from pyproj import Proj
-
-        return Proj(self.proj_text)
-
     def to_xy(self, lonlat: np.ndarray) -> np.ndarray:
         """Places (n, 2) in degrees to metres (n, 2)."""
         lonlat = np.asarray(lonlat, dtype=float).reshape(-1, 2)
@@ -86,7 +81,7 @@ class LocalFrame:
     def _projected(self, pairs: np.ndarray, *, inverse: bool = False) -> tuple[Any, Any]:
         # pyproj warns of an array of one, so a single place goes as two numbers.
         first, second = pairs[0] if len(pairs) == 1 else pairs.T
-        return self._proj(first, second, inverse=inverse)
+        return in_projecting_thread(_project, self.proj_text, first, second, inverse)
 
     def convergence_at(self, x_m: ArrayLike) -> np.ndarray:
         """Degrees to add to a bearing of the frame's grid, x metres east of the centre, to get the true bearing there.
@@ -95,6 +90,19 @@ class LocalFrame:
         within 25 km of the centre up to 70 degrees of latitude. Source: Snyder, Map Projections (USGS PP 1395), p. 55.
         """
         return np.degrees(np.asarray(x_m, dtype=float) * np.tan(np.radians(self.lat)) / SEMI_MAJOR_AXIS_M)
+
+
+@lru_cache(maxsize=16)
+def _projection(proj_text: str) -> Any:
+    """In the projecting thread only."""
+    from pyproj import Proj
+
+    return Proj(proj_text)
+
+
+def _project(proj_text: str, first: Any, second: Any, inverse: bool) -> tuple[Any, Any]:
+    """In the projecting thread."""
+    return _projection(proj_text)(first, second, inverse=inverse)
 
 
 def _wrapped(degrees: ArrayLike) -> np.ndarray:

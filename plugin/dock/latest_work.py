@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import traceback
 from collections.abc import Callable
-from threading import Thread
 from typing import Any
 
 from qgis.core import Qgis, QgsApplication, QgsMessageLog, QgsTask
@@ -30,30 +29,19 @@ class _Work(QgsTask):
         self._work, self._tell, self._answer = work, tell, answer
         self.result: Any = None
         self.refusal = ""
-        self._is_stopped = False
 
     def run(self) -> bool:
-        """In QGIS's worker, which only waits for a thread of Python's own.
-
-        pyproj keeps its state by Python's thread, and QGIS's workers are a new one of those at every task on one and
-        the same thread of the machine's: with pyproj 3.7 the second task that makes a projection crashes QGIS.
-        """
-        own = Thread(target=self._do, name="tideleg", daemon=True)
-        own.start()
-        own.join()
-        return not self._is_stopped and not self.isCanceled()
-
-    def _do(self) -> None:
-        """In the thread: no widget, no project, no layer of the user's."""
+        """In QGIS's worker: no widget, no project, no layer of the user's."""
         try:
             self.result = self._work(self.isCanceled, lambda part: self._tell(self, part))
         except StoppedError:
-            self._is_stopped = True
+            return False
         except SwimPlanError as error:
             self.refusal = str(error)
         except Exception as error:  # a defect of ours must be told, not lost in a thread
             QgsMessageLog.logMessage(traceback.format_exc(), "Tideleg", Qgis.MessageLevel.Critical)
             self.refusal = tr("Tideleg has a defect here: {}. The log messages say more.").format(error)
+        return not self.isCanceled()
 
     def finished(self, ok: bool) -> None:
         """On the main thread."""
@@ -61,11 +49,7 @@ class _Work(QgsTask):
 
 
 class LatestWork(QObject):
-    """Runs one piece of work at a time: a newer one cancels those before it, whose answers are no longer heard.
-
-    Each piece of work has a thread of its own and keeps what it computes with to itself: what pyproj makes in a thread
-    must not outlive it.
-    """
+    """Runs one piece of work at a time: a newer one cancels those before it, whose answers are no longer heard."""
 
     _told = pyqtSignal(object, object)  # from the worker, heard on the main thread
 

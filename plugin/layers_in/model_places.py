@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
 
 from ..core.geodesy import LocalFrame
+from ..core.projecting import in_projecting_thread
 from .model_row import ModelRow
 
 DEGREES = "EPSG:4326"
@@ -25,12 +27,12 @@ class ModelPlaces:
     def __init__(
         self, row: ModelRow, wkt: str, extent: tuple[float, float, float, float], frame: LocalFrame, warnings: list[str]
     ) -> None:
-        from pyproj import CRS, Transformer
         from pyproj.exceptions import CRSError
 
         self.frame = frame
+        self._crs = wkt or row.crs or DEGREES
         try:
-            crs = CRS.from_user_input(wkt or row.crs) if wkt or row.crs else None
+            self.in_degrees = in_projecting_thread(_is_in_degrees, self._crs)
         except CRSError as error:
             raise row.refused(
                 "path" if wkt else "crs",
@@ -38,26 +40,26 @@ class ModelPlaces:
                 "The coordinate reference system is not understood",
                 "Write it into the file, or give its code, such as EPSG:32610, in the field crs",
             ) from error
-        if crs is None:
+        if not wkt and not row.crs:
             _check_degrees(row, extent, frame)
             warnings.append(
                 f"Stream model '{row.name}': the file names no coordinate reference system; its coordinates were taken "
                 "as longitude and latitude on WGS84."
             )
-            crs = CRS.from_user_input(DEGREES)
-        self.in_degrees = crs.is_geographic
         self._step = STEP_DEG if self.in_degrees else STEP_M
-        self._transformer: Any = Transformer.from_crs(crs, CRS.from_user_input(DEGREES), always_xy=True)
 
     def lonlat(self, x: np.ndarray, y: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """Longitude within 180 and latitude, infinite where the system does not reach."""
-        lon, lat = self._transformer.transform(np.asarray(x, dtype=float), np.asarray(y, dtype=float))
+        lon, lat = self._transformed(np.asarray(x, dtype=float), np.asarray(y, dtype=float))
         return _wrapped(lon), np.asarray(lat)
 
     def own(self, lonlat: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
         """The model's x and y of places (n, 2) in degrees."""
-        x, y = self._transformer.transform(*np.asarray(lonlat, dtype=float).T, direction="INVERSE")
+        x, y = self._transformed(*np.asarray(lonlat, dtype=float).T, direction="INVERSE")
         return np.asarray(x), np.asarray(y)
+
+    def _transformed(self, first: np.ndarray, second: np.ndarray, direction: str = "FORWARD") -> tuple[Any, Any]:
+        return in_projecting_thread(_transform, self._crs, first, second, direction)
 
     def frame_xy(self, x: np.ndarray, y: np.ndarray) -> np.ndarray:
         """Places (n, 2) in the plan's frame."""
@@ -73,6 +75,26 @@ class ModelPlaces:
             _direction(lon, lat, *self.lonlat(x + along * self._step, y + (1.0 - along) * self._step))
             for along in (1.0, 0.0)
         )
+
+
+def _is_in_degrees(crs: str) -> bool:
+    """In the projecting thread; CRSError where the system is not understood."""
+    from pyproj import CRS
+
+    return CRS.from_user_input(crs).is_geographic
+
+
+@lru_cache(maxsize=16)
+def _transformer(crs: str) -> Any:
+    """In the projecting thread only."""
+    from pyproj import Transformer
+
+    return Transformer.from_crs(crs, DEGREES, always_xy=True)
+
+
+def _transform(crs: str, first: np.ndarray, second: np.ndarray, direction: str) -> tuple[Any, Any]:
+    """In the projecting thread."""
+    return _transformer(crs).transform(first, second, direction=direction)
 
 
 def turn_true(first: np.ndarray, second: np.ndarray, right: np.ndarray, up: np.ndarray) -> None:
