@@ -28,8 +28,12 @@ TO_NOWHERE = "TEMPORARY_OUTPUT"
 ASKED: dict[str, dict[str, Any]] = {
     "newplan": {},
     "readchart": {"INTO": "soundings"},
-    "readtides": {"TEXT": f"{DAY} 02:00 0.7 m L\n{DAY} 08:00 3.9 m H\n{DAY} 14:15 0.9 m L\n", "PORT": "P"},
-    "readstreams": {"TEXT": HOURLY, "PORT": "P", "STATION": "T", "POINT": ENTRY},
+    "readtides": {
+        "TEXT": f"{DAY} 02:00 0.7 m L\n{DAY} 08:00 3.9 m H\n{DAY} 14:15 0.9 m L\n",
+        "PORT": "P",
+        "ZONE": "UTC",
+    },
+    "readstreams": {"TEXT": HOURLY, "PORT": "P", "REFERENCE": 1, "STATION": "T", "POINT": ENTRY},
     "planswim": {**SWIM, "LEGS": TO_NOWHERE, "TRACK": TO_NOWHERE, "STOPS": TO_NOWHERE},
     "departurewindows": {"ROUTE": "R", **SPAN, "WINDOWS": TO_NOWHERE},
     "turnback": {**SWIM, "WAYS": TO_NOWHERE, "BANDS": TO_NOWHERE, "NO_RETURN": TO_NOWHERE},
