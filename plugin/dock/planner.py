@@ -13,18 +13,20 @@ from pathlib import Path
 from qgis.PyQt.QtCore import QObject, pyqtSignal
 
 from ..core.results.swim_plan import SwimPlan
+from ..core.solve.request import SwimRequest
 from .copied_source import CopiedSource
 from .latest_work import LatestWork
 from .words import tr
 
 
 class Planner(QObject):
-    """``planned`` gives the swim, ``turned`` the same swim with its turn back, ``refused`` why there is none.
+    """``planned`` gives the request and the swim, ``turned`` the same swim with its turn back, ``refused`` why there is
+    none.
 
     ``turn_refused`` says why a planned swim has no turn back; ``stopped`` that the user cancelled the task.
     """
 
-    planned = pyqtSignal(object)
+    planned = pyqtSignal(object, object)
     turned = pyqtSignal(object)
     refused = pyqtSignal(str)
     turn_refused = pyqtSignal(str)
@@ -47,23 +49,23 @@ class Planner(QObject):
     def plan(self, path: Path, copies: Mapping[str, CopiedSource], asked: dict[str, object]) -> None:
         """Plan the swim asked for (the fields of ``SwimAsked``), in place of what is being planned."""
 
-        def work(is_cancelled: Callable[[], bool], tell: Callable[[SwimPlan], None]) -> SwimPlan:
+        def work(is_cancelled: Callable[[], bool], tell: Callable[[object], None]) -> SwimPlan:
             from ..core.solve.plan_swim import plan_swim
             from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
             from ..layers_in.swim_in import SwimAsked, request_from
 
             request = request_from(path, copies, SwimAsked(**asked))
             swim = plan_swim(request, is_cancelled=is_cancelled)
-            tell(swim)
+            tell((request, swim))
             return with_turn_back(swim, turn_back(request, swim, is_cancelled=is_cancelled))
 
         self._has_told = False
         title = tr("Tideleg: planning the swim")
         self._work.start(title, work, self._tell, self.turned.emit, self._refuse, self.stopped.emit)
 
-    def _tell(self, swim: SwimPlan) -> None:
+    def _tell(self, told: tuple[SwimRequest, SwimPlan]) -> None:
         self._has_told = True
-        self.planned.emit(swim)
+        self.planned.emit(*told)
 
     def _refuse(self, words: str) -> None:
         """What is refused after the swim was told of is its turn back."""

@@ -11,6 +11,7 @@ from qgis.PyQt.QtCore import QDateTime, QObject, QTimer, pyqtSignal
 from ..core.clock import later, zone_named
 from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
+from ..core.solve.request import SwimRequest
 from ..plan_package.project import add_plan_to_project
 from ..plan_package.settings import read_settings
 from .departure import STEP_MIN, first_departure, moment_of, tide_moments
@@ -25,11 +26,16 @@ SETTLED, PLANNING, TURNING = "settled", "planning", "turning"
 
 
 class Session(QObject):
-    """``plan_changed``: opened, closed or refused; ``choices_changed``: what may be or is chosen; ``swim_changed``: the
-    swim, why there is none, or whether one is on its way."""
+    """``plan_changed``: opened, closed or refused; ``choices_changed``: what may be or is chosen; ``asked_changed``: a
+    choice, by its name, or the plan's rows, without one, so that what was computed is of before; ``swim_changed``: the
+    swim, why there is none, or whether one is on its way.
+
+    ``request`` is what the shown ``swim`` was planned from; None without one.
+    """
 
     plan_changed = pyqtSignal()
     choices_changed = pyqtSignal()
+    asked_changed = pyqtSignal(str)
     swim_changed = pyqtSignal()
 
     def __init__(self, project: QgsProject, parent: QObject | None = None) -> None:
@@ -43,6 +49,7 @@ class Session(QObject):
         self.ticked: tuple[str, ...] = ()
         self.depart: datetime | None = None
         self.pace_m_s: float | None = None
+        self.request: SwimRequest | None = None
         self.swim: SwimPlan | None = None
         self.problem = self.turn_problem = ""
         self.was_stopped = False
@@ -54,7 +61,7 @@ class Session(QObject):
         self._settle.timeout.connect(self._plan_now)
         self._planner = Planner(self)
         self._planner.planned.connect(self._show)
-        self._planner.turned.connect(self._show)
+        self._planner.turned.connect(self._show_turned)
         self._planner.refused.connect(self._refuse)
         self._planner.turn_refused.connect(self._refuse_turn_back)
         self._planner.stopped.connect(self._stopped)
@@ -69,6 +76,15 @@ class Session(QObject):
         """What the plan cannot know of: rows that a filter of the user's hides."""
         words = tr("Layer '{}' is filtered: the rows that its filter hides are not in the plan.")
         return [words.format(name) for name in self.layers.filtered()] if self.layers is not None else []
+
+    def asked(self) -> dict[str, object]:
+        """The fields of ``SwimAsked`` for the swim that is chosen; a plan must be open."""
+        return {
+            "route": self.route,
+            "depart": self.depart.isoformat(),
+            "swimmer": ";".join(self.ticked),
+            "pace_m_s": self.pace_m_s,
+        }
 
     def adopt_plan(self) -> bool:
         """Work on the plan whose layers are in the project already, such as one that was saved with it."""
@@ -105,7 +121,7 @@ class Session(QObject):
         if self.layers is not None:
             self.layers.close()
             self.layers.deleteLater()
-        self.layers = self.swim = self.depart = self.pace_m_s = None
+        self.layers = self.request = self.swim = self.depart = self.pace_m_s = None
         self.routes, self.swimmers, self.ticked = [], [], ()
         self.title = self.zone_name = self.route = self.problem = self.turn_problem = self.plan_problem = ""
         self.was_stopped, self.stage = False, SETTLED
@@ -114,21 +130,21 @@ class Session(QObject):
 
     def choose_route(self, name: str) -> None:
         """Swim another of the plan's routes."""
-        self._choose(route=name)
+        self._choose("route", name)
 
     def choose_swimmers(self, names: tuple[str, ...]) -> None:
         """Swim as these, together where they are several; the plan's first where nobody is ticked."""
-        self._choose(ticked=names)
+        self._choose("ticked", names)
 
     def choose_pace(self, pace_m_s: float | None) -> None:
         """Swim at this pace through the water; None for the swimmers' own."""
-        self._choose(pace_m_s=pace_m_s)
+        self._choose("pace_m_s", pace_m_s)
 
     def choose_digits(self, digits: QDateTime) -> bool:
         """Leave when the plan's clock shows these digits. False, with the reason shown, for an hour that the zone skips
         or has twice: then there is no departure until another is chosen."""
         try:
-            self._choose(depart=moment_of(digits, zone_named(self.zone_name)))
+            self._choose("depart", moment_of(digits, zone_named(self.zone_name)))
         except SwimPlanError as error:
             self._settle.stop()
             self._planner.cancel()
@@ -139,12 +155,13 @@ class Session(QObject):
     def step_departure(self, steps: int) -> None:
         """Leave so many times ten minutes later: minutes that pass, also through a night on which clocks change."""
         if self.depart is not None:
-            self._choose(depart=later(self.depart, timedelta(minutes=STEP_MIN * steps)))
+            self._choose("depart", later(self.depart, timedelta(minutes=STEP_MIN * steps)))
 
-    def plan_again(self) -> None:
-        """Plan once things have settled; what is shown until then is old."""
+    def plan_again(self, changed: str = "") -> None:
+        """Plan once things have settled; what is shown until then is old. ``changed`` names the choice behind it."""
         if self.layers is None or self._rests:
             return
+        self.asked_changed.emit(changed)
         self.stage = PLANNING
         self._planner.cancel()
         self._settle.start()
@@ -163,12 +180,11 @@ class Session(QObject):
         self._rests = rests
         self.plan_again()
 
-    def _choose(self, **choice: object) -> None:
-        if any(getattr(self, name) != value for name, value in choice.items()) or self.problem:
-            for name, value in choice.items():
-                setattr(self, name, value)
+    def _choose(self, name: str, value: object) -> None:
+        if getattr(self, name) != value or self.problem:
+            setattr(self, name, value)
             self.choices_changed.emit()
-            self.plan_again()
+            self.plan_again(name)
 
     def _begin(self, layers: PlanInProject, title: str, zone_name: str) -> None:
         tides = tide_moments(layers.copies().get("tides"))
@@ -211,27 +227,26 @@ class Session(QObject):
         if not self.routes:
             self._refuse(tr("The plan has no route with a name. Draw one in the layer of routes and name it."))
             return
-        asked = {
-            "route": self.route,
-            "depart": self.depart.isoformat(),
-            "swimmer": ";".join(self.ticked),
-            "pace_m_s": self.pace_m_s,
-        }
         try:
             copies = self.layers.copies()
         except SwimPlanError as error:
             self._refuse(str(error))
             return
         self.was_stopped = False
-        self._planner.plan(self.path, copies, asked)
+        self._planner.plan(self.path, copies, self.asked())
         self.swim_changed.emit()
 
-    def _show(self, swim: SwimPlan) -> None:
-        self.swim, self.problem, self.turn_problem = swim, "", ""
-        self.stage = SETTLED if swim.turn_back is not None else TURNING
+    def _show(self, request: SwimRequest, swim: SwimPlan) -> None:
+        self.request, self.swim, self.problem, self.turn_problem = request, swim, "", ""
+        self.stage = TURNING
+        self.swim_changed.emit()
+
+    def _show_turned(self, swim: SwimPlan) -> None:
+        self.swim, self.stage = swim, SETTLED
         self.swim_changed.emit()
 
     def _refuse(self, words: str) -> None:
+        self.request = None
         self.swim, self.problem, self.was_stopped, self.stage = None, words, False, SETTLED
         self.swim_changed.emit()
 
@@ -241,6 +256,6 @@ class Session(QObject):
 
     def _stopped(self) -> None:
         if self.stage == PLANNING:
-            self.swim, self.problem = None, ""
+            self.request, self.swim, self.problem = None, None, ""
         self.was_stopped, self.stage = True, SETTLED
         self.swim_changed.emit()

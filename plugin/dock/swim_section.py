@@ -54,7 +54,7 @@ class SwimSection(Section):
         self.later.clicked.connect(lambda: session.step_departure(1))
         self.pace.valueChanged.connect(lambda _value: session.choose_pace(self._pace()))
         self.stop.clicked.connect(session.stop)
-        self.again.clicked.connect(session.plan_again)
+        self.again.clicked.connect(lambda: session.plan_again("again"))
         session.choices_changed.connect(self.show_choices)
         session.swim_changed.connect(self.show_swim)
         self.show_choices()
