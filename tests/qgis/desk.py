@@ -75,9 +75,11 @@ def desk_with_dock() -> Iterator[tuple[Desk, TidelegDock]]:
         plugin.dock_action.trigger()
         yield desk, plugin.dock
     finally:
+        # As QGIS does before it closes a project: a canvas that still draws would read layers that are going.
+        desk.canvas.freeze(True)
+        desk.canvas.cancelJobs()
         plugin.unload()
         QgsProject.instance().clear()
-        desk.canvas.stopRendering()
         desk.window.deleteLater()
         flush_deletions()
 
