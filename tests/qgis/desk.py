@@ -77,7 +77,8 @@ def desk_with_dock() -> Iterator[tuple[Desk, TidelegDock]]:
     finally:
         # As QGIS does before it closes a project: a canvas that still draws would read layers that are going.
         desk.canvas.freeze(True)
-        desk.canvas.cancelJobs()
+        desk.canvas.stopRendering()
+        desk.canvas.waitWhileRendering()
         plugin.unload()
         QgsProject.instance().clear()
         desk.window.deleteLater()
