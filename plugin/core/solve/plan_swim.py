@@ -25,17 +25,7 @@ def plan_swim(request: SwimRequest, *, is_cancelled: Callable[[], bool] = bool) 
     """Swim the route once and report all of it. SwimPlanError where a model does not cover the place or date."""
     entry = request.stops[0]
     variation = variation_at(entry.lon, entry.lat, request.depart)
-    depart_s = request.clock.seconds(request.depart)
-    swum = swim_route(
-        request.stream,
-        request.frame,
-        request.stops_m,
-        request.stays_s,
-        np.array([depart_s]),
-        request.swimmer,
-        request.way,
-        is_cancelled=is_cancelled,
-    )
+    swum = swum_at_departure(request, is_cancelled=is_cancelled)
     tracks = leg_tracks(request, swum)
     legs = tuple(leg_result(request, swum, tracks, number, variation) for number in range(len(swum.legs)))
     daylight = daylight_on(entry.lon, entry.lat, request.depart, request.clock)
@@ -43,6 +33,20 @@ def plan_swim(request: SwimRequest, *, is_cancelled: Callable[[], bool] = bool) 
     warnings = list(request.warnings)
     stops = stop_results(request, swum, warnings)
     return _whole(request, swum, variation, legs, stops, flags, daylight, warnings)
+
+
+def swum_at_departure(request: SwimRequest, *, is_cancelled: Callable[[], bool] = bool) -> RouteSwum:
+    """The request's route as swum at its departure."""
+    return swim_route(
+        request.stream,
+        request.frame,
+        request.stops_m,
+        request.stays_s,
+        np.array([request.clock.seconds(request.depart)]),
+        request.swimmer,
+        request.way,
+        is_cancelled=is_cancelled,
+    )
 
 
 def _flags(
