@@ -2,41 +2,29 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import TYPE_CHECKING
 
 from qgis.core import QgsApplication
-from qgis.PyQt.QtCore import QCoreApplication, Qt, QUrl
-from qgis.PyQt.QtGui import QDesktopServices, QIcon
+from qgis.PyQt.QtCore import QCoreApplication, Qt
+from qgis.PyQt.QtGui import QIcon
 from qgis.PyQt.QtWidgets import QAction
 
+from .dock.help_pages import docs_folder
 from .processing.provider import ICON, TidelegProvider
 
 if TYPE_CHECKING:
     from qgis.gui import QgisInterface
 
     from .dock.dock import TidelegDock
+    from .dock.help_window import HelpWindow
 
 MENU = "Tideleg"
-HERE = Path(__file__).resolve().parent
+GUIDE = "user-guide.md"
 
 
 def tr(text: str) -> str:
     """Return `text` in the user's language."""
     return QCoreApplication.translate("Tideleg", text)
-
-
-def page_url(page: str) -> QUrl:
-    """Return a page of the documents that came with the plugin, or of those in the checkout around it."""
-    for folder in (HERE / "docs", HERE.parent / "docs"):
-        if (folder / page).exists():
-            return QUrl.fromLocalFile(str(folder / page))
-    return QUrl()
-
-
-def guide_url() -> QUrl:
-    """Return the user guide."""
-    return page_url("user-guide.md")
 
 
 class TidelegPlugin:
@@ -49,6 +37,7 @@ class TidelegPlugin:
         self.help_action: QAction | None = None
         self.dock_action: QAction | None = None
         self.dock: TidelegDock | None = None
+        self.help_window: HelpWindow | None = None
 
     def initProcessing(self) -> None:
         self.provider = TidelegProvider()
@@ -61,9 +50,9 @@ class TidelegPlugin:
         self.add_dock_action(QAction(icon, tr("Tideleg dock"), parent))
         for algorithm in self.provider.algorithms():
             self.add_to_menu(QAction(icon, f"{algorithm.displayName()}…", parent), algorithm.id())
-        if not guide_url().isEmpty():
+        if docs_folder() is not None:
             self.help_action = QAction(icon, tr("Tideleg user guide"), parent)
-            self.help_action.triggered.connect(open_guide)
+            self.help_action.triggered.connect(lambda: self.show_help(GUIDE))
             self.iface.addPluginToMenu(MENU, self.help_action)
             self.iface.pluginHelpMenu().addAction(self.help_action)
 
@@ -87,7 +76,7 @@ class TidelegPlugin:
         if self.dock is None and wanted:
             from .dock.dock import TidelegDock  # what it needs is slow to import, so only when asked
 
-            self.dock = TidelegDock(self.iface.mapCanvas(), open_dock_page, self.iface.mainWindow())
+            self.dock = TidelegDock(self.iface.mapCanvas(), self.show_help, self.iface.mainWindow())
             self.iface.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.dock)
             self.dock.visibilityChanged.connect(self.show_whether_open)
         if wanted:
@@ -98,6 +87,24 @@ class TidelegPlugin:
     def show_whether_open(self, _visible: bool) -> None:
         """Tick the entry while the dock is open, in front of another one or behind it."""
         self.dock_action.setChecked(not self.dock.isHidden())
+
+    def show_help(self, page: str) -> None:
+        """Show a page of the documents that came with the plugin, such as dock.md#legs, in a window of its own."""
+        if self.help_window is None and docs_folder() is not None:
+            from .dock.help_window import HelpWindow
+
+            self.help_window = HelpWindow(docs_folder(), self.iface.mainWindow())
+        if self.help_window is not None:
+            self.help_window.show_page(page)
+            self.help_window.show()
+            self.help_window.raise_()
+            self.help_window.activateWindow()
+
+    def remove_help(self) -> None:
+        if self.help_window is not None:
+            self.help_window.close()
+            self.help_window.deleteLater()
+            self.help_window = None
 
     def remove_dock(self) -> None:
         if self.dock is not None:
@@ -112,6 +119,7 @@ class TidelegPlugin:
             self.dock_action = None
 
     def unload(self) -> None:
+        self.remove_help()
         self.remove_dock()
         if self.help_action is not None:
             self.iface.pluginHelpMenu().removeAction(self.help_action)
@@ -124,16 +132,6 @@ class TidelegPlugin:
         if self.provider is not None:
             QgsApplication.processingRegistry().removeProvider(self.provider)
             self.provider = None
-
-
-def open_dock_page() -> None:
-    """Open the page on the dock."""
-    QDesktopServices.openUrl(page_url("dock.md"))
-
-
-def open_guide() -> None:
-    """Open the user guide in the program that the user's desktop has for it."""
-    QDesktopServices.openUrl(guide_url())
 
 
 def open_algorithm(algorithm_id: str) -> None:

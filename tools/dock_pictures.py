@@ -132,7 +132,7 @@ def take_all() -> None:
 
     def take(name: str, scroll: float = 0.0) -> None:
         settle()
-        bar = dock.widget().verticalScrollBar()
+        bar = dock.area.verticalScrollBar()
         bar.setValue(int(scroll * bar.maximum()))
         settle()
         picture = window.grab().toImage()

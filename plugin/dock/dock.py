@@ -13,6 +13,7 @@ from .plan_section import PlanSection
 from .result_layers import ResultLayers
 from .result_sections import LegsSection, MindSection, TurnBackSection
 from .rows import Row
+from .section import SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
 from .words import tr
@@ -22,9 +23,9 @@ LEAST_CHARACTERS = 62
 
 
 class TidelegDock(QgsDockWidget):
-    """Open it from the entry, which gives the canvas and what shows a page of the documentation."""
+    """Open it from the entry, which gives the canvas and what shows a page of the documentation, ``dock.md#legs``."""
 
-    def __init__(self, canvas: QgsMapCanvas, show_help: Callable[[], None], parent: QWidget | None = None) -> None:
+    def __init__(self, canvas: QgsMapCanvas, show_help: Callable[[str], None], parent: QWidget | None = None) -> None:
         super().__init__("Tideleg", parent)
         self.setObjectName("TidelegDock")
         self.session = Session(QgsProject.instance(), self)
@@ -38,7 +39,8 @@ class TidelegDock(QgsDockWidget):
         self.help = QPushButton(tr("Help"))
         self.help.setToolTip(tr("Open the page on this dock"))
         self.help.setAutoDefault(False)
-        self.help.clicked.connect(lambda: show_help())
+        self.help.clicked.connect(lambda: show_help("dock.md"))
+        self._show_help = show_help
         self._lay_out()
         self.session.swim_changed.connect(self.draw)
         self.session.plan_changed.connect(self._plan_changed)
@@ -51,18 +53,22 @@ class TidelegDock(QgsDockWidget):
         inside = QWidget()
         column = QVBoxLayout(inside)
         for section in (self.plan, self.swim, self.legs, self.mind, self.turn_back):
-            column.addWidget(section)
+            column.addWidget(SectionFrame(section, self._show_help))
         last = QHBoxLayout()
         last.addStretch()
         last.addWidget(self.help)
         column.addLayout(last)
         column.addStretch()
-        area = QgsScrollArea()
-        area.setWidgetResizable(True)
-        area.setFrameShape(QFrame.Shape.NoFrame)
-        area.setWidget(inside)
-        area.setMinimumWidth(LEAST_CHARACTERS * self.fontMetrics().averageCharWidth())
-        self.setWidget(area)
+        self.area = QgsScrollArea()
+        self.area.setWidgetResizable(True)
+        self.area.setFrameShape(QFrame.Shape.NoFrame)
+        self.area.setWidget(inside)
+        self.area.setMinimumWidth(LEAST_CHARACTERS * self.fontMetrics().averageCharWidth())
+        whole = QWidget()
+        self.rows = QVBoxLayout(whole)
+        self.rows.setContentsMargins(0, 0, 0, 0)
+        self.rows.addWidget(self.area)
+        self.setWidget(whole)
 
     def draw(self) -> None:
         """Draw the session's swim on the map; while another is planned the one before it stays."""

@@ -18,6 +18,8 @@ SAMPLE = Path(__file__).resolve().parents[2] / "sample_layers" / "invented_bay.g
 class PlanSection(Section):
     """New, open, recent, sample; the name of the plan that is open, or why one is refused."""
 
+    page = "dock.md#plan"
+
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__("Plan", tr("Plan"), parent)
         self._session = session

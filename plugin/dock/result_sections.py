@@ -50,6 +50,8 @@ class ResultSection(Section):
 class LegsSection(ResultSection):
     """Where to point and for how long."""
 
+    page = "dock.md#legs"
+
     def __init__(self, session: Session, go_to: Callable[[Row], None], parent: QWidget | None = None) -> None:
         super().__init__("Legs", tr("Legs"), RowTable(leg_headers()), session, go_to)
         self.refresh()
@@ -61,6 +63,8 @@ class LegsSection(ResultSection):
 
 class MindSection(ResultSection):
     """What to mind, gravest first."""
+
+    page = "dock.md#what-to-mind"
 
     def __init__(self, session: Session, go_to: Callable[[Row], None], parent: QWidget | None = None) -> None:
         super().__init__("Mind", tr("What to Mind"), RowTable([("", "")]), session, go_to)
@@ -82,6 +86,8 @@ class MindSection(ResultSection):
 
 class TurnBackSection(ResultSection):
     """By when each stop must be left, whatever the fish do."""
+
+    page = "dock.md#turn-back"
 
     def __init__(self, session: Session, go_to: Callable[[Row], None], parent: QWidget | None = None) -> None:
         super().__init__("TurnBack", tr("Turn Back"), RowTable(turn_headers()), session, go_to)

@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
+from qgis.core import QgsApplication
 from qgis.gui import QgsCollapsibleGroupBox
-from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtWidgets import QLabel, QVBoxLayout, QWidget
+from qgis.PyQt.QtCore import QEvent, QObject, Qt
+from qgis.PyQt.QtWidgets import QGridLayout, QLabel, QToolButton, QVBoxLayout, QWidget
+
+from .words import tr
 
 
 def label(text: str = "", *, strong: bool = False) -> QLabel:
@@ -21,7 +26,12 @@ def label(text: str = "", *, strong: bool = False) -> QLabel:
 
 
 class Section(QgsCollapsibleGroupBox):
-    """``hint`` says what to do next where there is nothing to show; ``body`` holds the rest."""
+    """``hint`` says what to do next where there is nothing to show; ``body`` holds the rest.
+
+    ``page`` is the page of the documentation on it, with the heading there: ``dock.md#turn-back``.
+    """
+
+    page: str = "dock.md"
 
     def __init__(self, name: str, title: str, parent: QWidget | None = None) -> None:
         super().__init__(title, parent)
@@ -42,3 +52,34 @@ class Section(QgsCollapsibleGroupBox):
         self.hint.setText(words)
         self.hint.setVisible(bool(words))
         self.body.setVisible(not words)
+
+
+class SectionFrame(QWidget):
+    """A section with its help button in the upper corner.
+
+    The button stands beside the section, not in it, so that help can also be had where that is still grey or folded.
+    """
+
+    def __init__(self, section: Section, show_help: Callable[[str], None], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.section = section
+        self.help = QToolButton()
+        self.help.setIcon(QgsApplication.getThemeIcon("/mActionHelpContents.svg"))
+        self.help.setAutoRaise(True)
+        self.help.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        name = tr("Help: {}").format(section.title())
+        self.help.setAccessibleName(name)
+        self.help.setToolTip(name)
+        self.help.clicked.connect(lambda: show_help(section.page))
+        self.place = QGridLayout(self)
+        self.place.setContentsMargins(0, 0, 0, 0)
+        self.place.addWidget(section, 0, 0)
+        self.place.addWidget(self.help, 0, 0, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignRight)
+        self.help.raise_()
+        section.installEventFilter(self)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """A section that is hidden takes its help with it."""
+        if watched is self.section and event.type() in (QEvent.Type.HideToParent, QEvent.Type.ShowToParent):
+            self.setVisible(event.type() == QEvent.Type.ShowToParent)
+        return super().eventFilter(watched, event)

@@ -13,6 +13,7 @@ from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QWidget
 from swims import DAY, LEDGE, TITLE, add_swimmer, invented_bay, swum
 from tideleg.dock.dock import TidelegDock
+from tideleg.dock.help_window import HelpWindow
 from tideleg.dock.plan_in_project import plans_in
 from tideleg.dock.recent_plans import recent_plans
 from tideleg.dock.session import PLANNING, SETTLED
@@ -235,12 +236,10 @@ def test_another_plan_takes_the_place_of_the_first_whose_layers_stay(at_desk, ba
     assert len(results) == 3
 
 
-def test_help_is_asked_for_by_its_button(at_desk, monkeypatch) -> None:
-    _, dock = at_desk
-    asked: list[str] = []
-    monkeypatch.setattr("tideleg.entry.QDesktopServices.openUrl", lambda url: asked.append(url.fileName()))
+def test_help_on_the_dock_opens_its_page(at_desk) -> None:
+    desk, dock = at_desk
     click(dock.help)
-    assert asked == ["dock.md"]
+    assert desk.window.findChild(HelpWindow).page == "dock.md"
 
 
 def test_every_control_has_a_name_for_those_who_cannot_see_it_and_is_reached_by_keys(at_desk, bay: Path) -> None:
@@ -267,7 +266,7 @@ def test_tables_are_as_tall_as_their_rows_at_any_width(at_desk, bay: Path) -> No
         for table in (dock.legs.table, dock.mind.table, dock.turn_back.table):
             last = table.rowCount() - 1
             assert table.rowViewportPosition(last) + table.rowHeight(last) <= table.viewport().height()
-        assert dock.widget().horizontalScrollBar().maximum() == 0, "something is cut off at the side"
+        assert dock.area.horizontalScrollBar().maximum() == 0, "something is cut off at the side"
 
 
 def test_the_map_may_be_in_another_reference_system(at_desk, bay: Path) -> None:
