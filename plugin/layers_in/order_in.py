@@ -2,39 +2,50 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from pathlib import Path
 
 import numpy as np
+from qgis.core import QgsFeatureSource
 
 from ..core.chart.marks import TAKES_NAME_WITHIN_M, Mark, Route
 from ..core.errors import SwimPlanError
 from ..core.geodesy import geodesic_leg
+from ..core.results.card import position_text
 from ..core.solve.order.request import MOST_MARKS, OrderRequest
 from ..core.solve.windows.find_windows import departures_between
 from .swim_in import SwimAsked, request_from
 
 MOST_EXITS = 6
 LEAST_APART_M = 1.0
+SAME_DEG = 1e-9  # a place read from the same row; a tenth of a millimetre
+Place = tuple[float, float]
 
 
 @dataclass(frozen=True, kw_only=True)
 class OrderAsked:
     """What the user asked for, texts as typed: ``marks`` names with ; between them, empty for all of kind mark;
     ``entry`` empty for the only one, ``exit`` empty for any; ``swim`` says who swims, and the departures to try, every
-    ``step_min``."""
+    ``step_min``.
 
-    marks: str = ""
-    entry: str = ""
-    exit: str = ""
+    In the place of names there may be the marks' own places (lon, lat), which tell two of one name apart.
+    """
+
+    marks: str | tuple[Place, ...] = ""
+    entry: str | Place = ""
+    exit: str | Place = ""
     step_min: float
     swim: SwimAsked
 
 
-def order_from(plan: str | Path, asked: OrderAsked) -> OrderRequest:
-    """The request for an order. SwimPlanError where a name is not in the plan, or there are none or too many marks."""
+def order_from(
+    plan: str | Path, asked: OrderAsked, sources: Mapping[str, QgsFeatureSource] | None = None
+) -> OrderRequest:
+    """The request for an order; ``sources`` as for ``request_from``. SwimPlanError where a name is not in the plan, or
+    there are none or too many marks."""
     places = _Places(asked)
-    swim = request_from(plan, {}, asked.swim, places.laid)
+    swim = request_from(plan, sources or {}, asked.swim, places.laid)
     keep = len(swim.stops) - len(places.exits) + 1
     route = Route(name="order", lonlat=swim.route.lonlat[:keep])
     swim = replace(swim, route=route, stops=swim.stops[:keep], warnings=(*swim.warnings, *places.warnings))
@@ -73,7 +84,7 @@ class _Places:
         return entries[0]
 
     def _visited(self, marks: list[Mark], entry: Mark) -> list[Mark]:
-        names = list(dict.fromkeys(name.strip() for name in self.asked.marks.split(";") if name.strip()))
+        names = self._names()
         visited = [_named(marks, name, "mark") for name in names] or [mark for mark in marks if mark.kind == "mark"]
         visited = [mark for mark in visited if mark is not entry]
         if not 1 <= len(visited) <= MOST_MARKS:
@@ -86,6 +97,12 @@ class _Places:
         if not names:
             self.warnings.append(f"No marks were named: all of kind mark are visited, {len(visited)} of them.")
         return visited
+
+    def _names(self) -> list[str | Place]:
+        """The marks asked for, each once."""
+        asked = self.asked.marks
+        names = asked if not isinstance(asked, str) else [name.strip() for name in asked.split(";") if name.strip()]
+        return list(dict.fromkeys(names))
 
     def _exits(self, marks: list[Mark], entry: Mark, visited: list[Mark]) -> list[Mark]:
         if self.asked.exit:
@@ -115,9 +132,13 @@ def _check_apart(some: list[Mark], others: list[Mark]) -> None:
                 )
 
 
-def _named(marks: list[Mark], name: str, what: str) -> Mark:
-    """The mark of that name; SwimPlanError where there is none or several."""
-    found = [mark for mark in marks if mark.name == name.strip()]
+def _named(marks: list[Mark], name: str | Place, what: str) -> Mark:
+    """The mark of that name, or at that place; SwimPlanError where there is none or several."""
+    if isinstance(name, str):
+        found = [mark for mark in marks if mark.name == name.strip()]
+    else:
+        found = [mark for mark in marks if max(abs(mark.lon - name[0]), abs(mark.lat - name[1])) < SAME_DEG]
+        name = position_text(*name)
     if len(found) != 1:
         raise SwimPlanError(
             asked=f"Asked for the {what} '{name}'" + (f", which stands there {len(found)} times" if found else ""),

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 import numpy as np
+from qgis.core import QgsFeatureSource
 
 from ..core.chart.marks import TAKES_NAME_WITHIN_M, Mark, Route
 from ..core.clock import PlanClock, later, moment_from_text, zone_named
@@ -56,8 +57,13 @@ class PathAsked:
     pace_m_s: float | None = None
 
 
-def reach_from(plan: str | Path, asked: ReachAsked) -> ReachRequest:
-    """The request for a reach. SwimPlanError where a time cannot be read or the two are not in order."""
+def reach_from(
+    plan: str | Path, asked: ReachAsked, sources: Mapping[str, QgsFeatureSource] | None = None
+) -> ReachRequest:
+    """The request for a reach; ``sources`` as for ``request_from``.
+
+    SwimPlanError where a time cannot be read or the two are not in order.
+    """
     zone = zone_named(read_settings(plan)["zone"])
     depart = _moment("DEPART", asked.depart, zone)
     back_by = _moment("BACK_BY", asked.back_by, zone)
@@ -72,7 +78,7 @@ def reach_from(plan: str | Path, asked: ReachAsked) -> ReachRequest:
     swim_asked = SwimAsked(
         depart=depart.isoformat(), until=back_by.isoformat(), swimmer=asked.swimmer, pace_m_s=asked.pace_m_s
     )
-    swim = request_from(plan, {}, swim_asked, places.laid, places.around_data)
+    swim = request_from(plan, sources or {}, swim_asked, places.laid, places.around_data)
     return ReachRequest(
         swim=swim,
         back_by=back_by,
