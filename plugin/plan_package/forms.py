@@ -15,9 +15,9 @@ from qgis.core import (
     QgsFieldConstraints,
     QgsVectorLayer,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
 from .field_spec import FieldSpec, LayerSpec
+from .words import schema_words, tr
 
 FID = "fid"
 # QGIS's own code for "no value" in a value map (QgsValueMapFieldFormatter.NULL_VALUE).
@@ -32,7 +32,7 @@ def give_form(layer: QgsVectorLayer, spec: LayerSpec) -> None:
     """Set up the layer's fields, form and attribute table as `spec` says."""
     for field in spec.fields:
         index = layer.fields().lookupField(field.name)
-        layer.setFieldAlias(index, _tr(field.alias))
+        layer.setFieldAlias(index, schema_words(field.alias))
         layer.setEditorWidgetSetup(index, _widget(field))
         _constrain(layer, index, field)
         default = default_expression(field)
@@ -80,16 +80,16 @@ def _constrain(layer: QgsVectorLayer, index: int, field: FieldSpec) -> None:
         layer.setFieldConstraint(index, QgsFieldConstraints.Constraint.ConstraintNotNull, hard)
     expression = constraint_expression(field)
     if expression:
-        words = f"{_tr(field.help)} {_tr('Allowed:')} {field.allowed_words()}."
+        words = f"{schema_words(field.help)} {tr('Allowed:')} {field.allowed_words()}."
         layer.setConstraintExpression(index, expression, words)
         layer.setFieldConstraint(index, QgsFieldConstraints.Constraint.ConstraintExpression, hard)
 
 
 def _widget(field: FieldSpec) -> QgsEditorWidgetSetup:
     if field.choices is not None:
-        choices: list[dict[str, str]] = [{_tr(label): value} for value, label in field.choices.items()]
+        choices: list[dict[str, str]] = [{schema_words(label): value} for value, label in field.choices.items()]
         if not field.required:
-            choices.insert(0, {_tr("(not given)"): _NO_VALUE})
+            choices.insert(0, {tr("(not given)"): _NO_VALUE})
         return QgsEditorWidgetSetup("ValueMap", {"map": choices})
     if field.is_number:
         return QgsEditorWidgetSetup("Range", _range(field))
@@ -130,7 +130,7 @@ def _lay_out(layer: QgsVectorLayer, spec: LayerSpec) -> None:
         parent = root
         if field.group:
             if field.group not in boxes:
-                boxes[field.group] = QgsAttributeEditorContainer(_tr(field.group), root)
+                boxes[field.group] = QgsAttributeEditorContainer(schema_words(field.group), root)
                 root.addChildElement(boxes[field.group])
             parent = boxes[field.group]
         index = layer.fields().lookupField(field.name)
@@ -146,7 +146,3 @@ def _hide_fid_in_table(layer: QgsVectorLayer) -> None:
         column.hidden = column.name == FID
     config.setColumns(columns)
     layer.setAttributeTableConfig(config)
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Tideleg", text)

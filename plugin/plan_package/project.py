@@ -5,11 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsVectorLayer
-from qgis.PyQt.QtCore import QCoreApplication
 
 from .schema import LAYER_BY_NAME, LayerSpec
 from .settings import read_settings
 from .store import open_layer
+from .words import schema_words, tr
 
 # Top of the layer tree first: what is drawn last lies on top, tables stand below the chart.
 TREE_ORDER = (
@@ -40,7 +40,6 @@ TREE_ORDER = (
     "settings",
     "catches",
 )
-_PART_TITLES = {"LineString": "{} (lines)", "Polygon": "{} (areas)"}
 
 
 def add_plan_to_project(path: str | Path, project: QgsProject) -> QgsLayerTreeGroup:
@@ -60,18 +59,15 @@ def add_plan_to_project(path: str | Path, project: QgsProject) -> QgsLayerTreeGr
 
 
 def _layers_of(path: Path, spec: LayerSpec) -> list[QgsVectorLayer]:
-    title = _tr(spec.title)
+    title = schema_words(spec.title)
+    part_titles = {"LineString": tr("{} (lines)"), "Polygon": tr("{} (areas)")}
     if len(spec.geometry_types) < 2:
         layers = {title: open_layer(path, spec.name)}
     else:
         layers = {
-            _tr(_PART_TITLES[part]).format(title): open_layer(path, spec.name, geometry_type=part)
+            part_titles[part].format(title): open_layer(path, spec.name, geometry_type=part)
             for part in spec.geometry_types
         }
     for name, layer in layers.items():
         layer.setName(name)
     return list(layers.values())
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Tideleg", text)

@@ -32,30 +32,20 @@ if TYPE_CHECKING:
 VECTOR = QgsProcessing.SourceType.TypeVector
 POINT, LINE = QgsProcessing.SourceType.TypeVectorPoint, QgsProcessing.SourceType.TypeVectorLine
 POLYGON = QgsProcessing.SourceType.TypeVectorPolygon
-SOURCES = (
-    ("ROUTES", "Routes", LINE),
-    ("MARKS", "Marks", POINT),
-    ("CHANNELS", "Channels", VECTOR),
-    ("CLOSED_AREAS", "Closed areas", POLYGON),
-    ("LAND", "Land", POLYGON),
-    ("DEPTH_CONTOURS", "Depth contours", LINE),
-    ("SOUNDINGS", "Soundings", POINT),
-    ("TIDES", "Tides", VECTOR),
-    ("STREAM_STATIONS", "Stream stations", POINT),
-    ("STREAM_RATES", "Stream rates by the hour", VECTOR),
-)
-SINKS = (
-    ("LEGS", "Legs", LINE),
-    ("TRACK", "Track swum", LINE),
-    ("FLAGS", "What to mind", POINT),
-    ("STOPS", "Stops", POINT),
-)
-FILES = (
-    ("REPORT", "Report", "JSON (*.json)"),
-    ("GPX", "Marks and route for a GPS", "GPX (*.gpx)"),
-    ("CARD", "Wet card", "PDF (*.pdf)"),
-    ("CSV", "Legs as a table", "CSV (*.csv)"),
-)
+SOURCES = {
+    "ROUTES": LINE,
+    "MARKS": POINT,
+    "CHANNELS": VECTOR,
+    "CLOSED_AREAS": POLYGON,
+    "LAND": POLYGON,
+    "DEPTH_CONTOURS": LINE,
+    "SOUNDINGS": POINT,
+    "TIDES": VECTOR,
+    "STREAM_STATIONS": POINT,
+    "STREAM_RATES": VECTOR,
+}
+SINKS = {"LEGS": LINE, "TRACK": LINE, "FLAGS": POINT, "STOPS": POINT}
+FILES = {"REPORT": "JSON (*.json)", "GPX": "GPX (*.gpx)", "CARD": "PDF (*.pdf)", "CSV": "CSV (*.csv)"}
 
 
 class PlanSwim(PlanAlgorithm):
@@ -101,25 +91,47 @@ class PlanSwim(PlanAlgorithm):
         self.add_text("DEPART", self._tr("Departure (date and time)"))
         self.add_text("SWIMMER", self._tr("Name of the swimmer"), optional=True)
         self.add_number("PACE", self._tr("Pace through the water (m/s)"), None, 0.1, 2.5)
-        ways = [self._tr(way) for way in ("One heading per leg", "A new heading every so often", "Hold the line")]
+        ways = [self._tr("One heading per leg"), self._tr("A new heading every so often"), self._tr("Hold the line")]
         self.addParameter(QgsProcessingParameterEnum("HEADING_MODE", self._tr("Headings"), ways, defaultValue=0))
         self.add_number("HEADING_EVERY", self._tr("New heading every (min)"), 10, 1, 120, kind=INTEGER)
-        for name, label, kind in SOURCES:
-            layer = QgsProcessingParameterFeatureSource(name, self._tr(label), [kind], optional=True)
+        words = self._words()
+        for name, kind in SOURCES.items():
+            layer = QgsProcessingParameterFeatureSource(name, words[name], [kind], optional=True)
             # A plan has them all: only who has none, or wants another layer for once, looks further down.
             layer.setFlags(layer.flags() | QgsProcessingParameterDefinition.Flag.FlagAdvanced)
             self.addParameter(layer)
-        for name, label, kind in SINKS:
-            self.add_sink(name, self._tr(label), kind)
-        for name, label, ending in FILES:
+        for name, kind in SINKS.items():
+            self.add_sink(name, words[name], kind)
+        for name, ending in FILES.items():
             default = name == "REPORT"
             self.addParameter(
-                QgsProcessingParameterFileDestination(
-                    name, self._tr(label), ending, optional=True, createByDefault=default
-                )
+                QgsProcessingParameterFileDestination(name, words[name], ending, optional=True, createByDefault=default)
             )
         self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
         self.addOutput(QgsProcessingOutputNumber("MINUTES", self._tr("Minutes in all")))
+
+    def _words(self) -> dict[str, str]:
+        """What each layer and file is called in the dialog."""
+        return {
+            "ROUTES": self._tr("Routes"),
+            "MARKS": self._tr("Marks"),
+            "CHANNELS": self._tr("Channels"),
+            "CLOSED_AREAS": self._tr("Closed areas"),
+            "LAND": self._tr("Land"),
+            "DEPTH_CONTOURS": self._tr("Depth contours"),
+            "SOUNDINGS": self._tr("Soundings"),
+            "TIDES": self._tr("Tides"),
+            "STREAM_STATIONS": self._tr("Stream stations"),
+            "STREAM_RATES": self._tr("Stream rates by the hour"),
+            "LEGS": self._tr("Legs"),
+            "TRACK": self._tr("Track swum"),
+            "FLAGS": self._tr("What to mind"),
+            "STOPS": self._tr("Stops"),
+            "REPORT": self._tr("Report"),
+            "GPX": self._tr("Marks and route for a GPS"),
+            "CARD": self._tr("Wet card"),
+            "CSV": self._tr("Legs as a table"),
+        }
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
         if not self.plan(parameters, context) and not parameters.get("ROUTES"):
@@ -172,7 +184,7 @@ class PlanSwim(PlanAlgorithm):
     def _sources(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
         """The layers given, by the plan's names; one that cannot be opened is refused, not replaced by the plan's."""
         sources = {}
-        for name, _, _ in SOURCES:
+        for name in SOURCES:
             source = self.parameterAsSource(parameters, name, context)
             if source is not None:
                 sources[name.lower()] = source
@@ -185,8 +197,8 @@ class PlanSwim(PlanAlgorithm):
         from ..layers_out.plan_layers import OUTPUT_LAYERS
         from .sinks import write_sinks
 
-        paths = {name: self.file_of(parameters, name, context) for name, _, _ in FILES}
-        written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name, _, _ in SINKS)]
+        paths = {name: self.file_of(parameters, name, context) for name in FILES}
+        written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name in SINKS)]
         self._outputs = WholeOutputs(written, read=self._files_read(parameters, context))
         try:
             layers = write_sinks(
@@ -202,7 +214,7 @@ class PlanSwim(PlanAlgorithm):
 
     def _files_read(self, parameters: dict[str, Any], context: QgsProcessingContext) -> list[str]:
         """The plan and the files of the layers given: no output may take their place."""
-        layers = [self.parameterAsVectorLayer(parameters, name, context) for name, _, _ in SOURCES]
+        layers = [self.parameterAsVectorLayer(parameters, name, context) for name in SOURCES]
         files = [file_of_layer(layer) for layer in layers if layer is not None]
         return [self.plan(parameters, context), *files]
 

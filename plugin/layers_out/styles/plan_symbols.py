@@ -26,10 +26,11 @@ from qgis.core import (
     QgsSymbolLayer,
     QgsUnitTypes,
 )
-from qgis.PyQt.QtCore import QCoreApplication, Qt
+from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtGui import QColor
 
 from ...plan_package import value_lists
+from ...plan_package.words import schema_words, tr
 
 INK = "#1a1a1a"
 PAPER = "#ffffff"
@@ -55,7 +56,6 @@ RULE_HATCHES = {
     "caution": (),
 }
 HATCH_DISTANCE_MM = 2.4
-_OTHER = "other"
 
 
 def plan_renderer(layer_name: str) -> QgsFeatureRenderer | None:
@@ -88,9 +88,9 @@ def _channels() -> QgsFeatureRenderer:
     """Rules for lines and for areas stand side by side, as the layer holds both."""
     root = QgsRuleBasedRenderer.Rule(None)
     for kind, label in value_lists.CHANNEL_KIND.items():
-        _add_channel_rules(root, f"\"kind\" = '{kind}'", _tr(label), CHANNEL_DASHES[kind])
+        _add_channel_rules(root, f"\"kind\" = '{kind}'", schema_words(label), CHANNEL_DASHES[kind])
     kinds = ", ".join(f"'{kind}'" for kind in value_lists.CHANNEL_KIND)
-    _add_channel_rules(root, f'("kind" IS NULL OR "kind" NOT IN ({kinds}))', _tr(_OTHER), "1;1")
+    _add_channel_rules(root, f'("kind" IS NULL OR "kind" NOT IN ({kinds}))', tr("other"), "1;1")
     return QgsRuleBasedRenderer(root)
 
 
@@ -173,8 +173,8 @@ def _by_value(
     field: str, labels: Mapping[str, str], symbols: Mapping[str, QgsSymbol], other: QgsSymbol
 ) -> QgsCategorizedSymbolRenderer:
     """One symbol per value of the list, and one for a value that is missing or foreign, so that nothing vanishes."""
-    categories = [QgsRendererCategory(value, symbols[value], _tr(label)) for value, label in labels.items()]
-    categories.append(QgsRendererCategory(None, other, _tr(_OTHER)))
+    categories = [QgsRendererCategory(value, symbols[value], schema_words(label)) for value, label in labels.items()]
+    categories.append(QgsRendererCategory(None, other, tr("other")))
     return QgsCategorizedSymbolRenderer(field, categories)
 
 
@@ -207,10 +207,6 @@ def _filled(color: str, border: QgsLineSymbol) -> QgsFillSymbol:
     for index in range(border.symbolLayerCount()):
         symbol.appendSymbolLayer(border.symbolLayer(index).clone())
     return symbol
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Tideleg", text)
 
 
 _RENDERERS: dict[str, Callable[[], QgsFeatureRenderer]] = {
