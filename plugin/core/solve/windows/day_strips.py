@@ -50,7 +50,7 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
         datum=request.settings.datum,
         tide_times_s=times - first_s,
         tide_heights_m=np.full(len(times), np.nan) if request.tide is None else request.tide.height_m(times),
-        tides=_tides(request, first_s, last_s),
+        tides=tides_between(request, first_s, last_s),
         stream_times_s=times - first_s,
         stream_least_kn=least,
         stream_most_kn=most,
@@ -66,18 +66,24 @@ def _touches(request: SwimRequest, window: DepartureWindow, first_s: float, last
     return request.clock.seconds(window.first) < last_s and request.clock.seconds(window.last) >= first_s
 
 
-def _rates_kn(request: SwimRequest, times: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Weakest and strongest rate (n,) on the route, NaN where not known everywhere."""
+def route_places_m(request: SwimRequest) -> np.ndarray:
+    """Where the stream on the route is looked at (n, 2), in metres of the frame: its stops and between them."""
     stops = request.stops_m
     shares = np.arange(PLACES_A_LEG) / PLACES_A_LEG
     between = stops[:-1, None] + (stops[1:] - stops[:-1])[:, None] * shares[:, None]
-    places = np.vstack([between.reshape(-1, 2), stops[-1:]])
+    return np.vstack([between.reshape(-1, 2), stops[-1:]])
+
+
+def _rates_kn(request: SwimRequest, times: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Weakest and strongest rate (n,) on the route, NaN where not known everywhere."""
+    places = route_places_m(request)
     sample = request.stream.at(places[:, :1], places[:, 1:], times)
     rates = knots_from_m_s(sample.rate_m_s)
     return rates.min(axis=0), rates.max(axis=0)
 
 
-def _tides(request: SwimRequest, first_s: float, last_s: float) -> tuple[TideMoment, ...]:
+def tides_between(request: SwimRequest, first_s: float, last_s: float) -> tuple[TideMoment, ...]:
+    """The high and low waters between two times, in seconds from the plan's start."""
     if request.tide is None:
         return ()
     tide = request.tide
