@@ -47,6 +47,12 @@ def moment_of(digits: QDateTime, zone: tzinfo) -> datetime:
     return local_moment(datetime.fromisoformat(digits.toString("yyyy-MM-ddTHH:mm")), zone)
 
 
+def days_later(moment: datetime, days: int) -> datetime:
+    """The same digits of the clock so many days later; where clocks jump over them that night, the hour after them."""
+    shown = datetime.combine(moment.date() + timedelta(days=days), moment.time(), tzinfo=moment.tzinfo)
+    return shown.astimezone(UTC).astimezone(moment.tzinfo)
+
+
 def zone_words(moment: datetime, zone_name: str) -> str:
     """``Atlantic/Azores, UTC-1``: the plan's zone and its offset at that moment."""
     offset = offset_text(moment)

@@ -152,6 +152,10 @@ class Session(QObject):
             return False
         return True
 
+    def choose_moment(self, moment: datetime) -> None:
+        """Leave at an aware moment, also in an hour that comes twice: the moment says which of the two is meant."""
+        self._choose("depart", moment.astimezone(zone_named(self.zone_name)))
+
     def step_departure(self, steps: int) -> None:
         """Leave so many times ten minutes later: minutes that pass, also through a night on which clocks change."""
         if self.depart is not None:
@@ -181,7 +185,7 @@ class Session(QObject):
         self.plan_again()
 
     def _choose(self, name: str, value: object) -> None:
-        if getattr(self, name) != value or self.problem:
+        if not _same(getattr(self, name), value) or self.problem:
             setattr(self, name, value)
             self.choices_changed.emit()
             self.plan_again(name)
@@ -259,3 +263,9 @@ class Session(QObject):
             self.request, self.swim, self.problem = None, None, ""
         self.was_stopped, self.stage = True, SETTLED
         self.swim_changed.emit()
+
+
+def _same(one: object, other: object) -> bool:
+    """Whether a choice stays as it is. For Python two moments of one zone are equal where their digits are, though an
+    hour that comes twice lie between them."""
+    return one == other and getattr(one, "fold", 0) == getattr(other, "fold", 0)
