@@ -9,8 +9,8 @@ from qgis.PyQt.QtCore import QDate, QDateTime, Qt, QTime
 
 from ..core.clock import UTC, local_moment
 from ..core.results.card import offset_text
+from ..layers_in.copied_source import CopiedSource
 from ..layers_in.moments import utc_moment
-from .copied_source import CopiedSource
 
 MORNING = time(10, 0)
 STEP_MIN = 10

@@ -7,10 +7,10 @@ from pathlib import Path
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsProviderRegistry, QgsVectorLayer
 from qgis.PyQt.QtCore import QMetaObject, QObject, pyqtSignal
 
+from ..layers_in.copied_source import CopiedSource
 from ..plan_package.database import row_count
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
-from .copied_source import CopiedSource
 
 WATCHED = ("layerModified", "afterRollBack", "afterCommitChanges", "dataSourceChanged", "subsetStringChanged")
 
@@ -87,17 +87,21 @@ class PlanInProject(QObject):
         return node.parent() if node is not None else None
 
     def copies(self) -> dict[str, CopiedSource]:
-        """A copy of each of the plan's layers that is in the project; only what has changed is copied again.
+        """A copy of each of the plan's layers that is in the project; only what has changed is copied again, and the
+        same object comes as long as the rows are the same.
 
         SwimPlanError where the file is gone or a layer does not give all of its rows.
         """
-        stamp = _stamp(self.path)
-        if stamp != self._stamp:  # written to beside the layers, as the algorithms that read tables into a plan do
-            self._copies.clear()
-        self._stamp = stamp
+        stamp, before = _stamp(self.path), {}
+        if stamp != self._stamp:
+            # Written to beside the layers, as by the algorithms that read tables into a plan; or an edit was begun,
+            # which stamps the file too.
+            self._copies, before = {}, self._copies
         for name in {name for name, _ in self._names.values()} - self._copies.keys():
             layers = self._whole(name)
-            self._copies[name] = CopiedSource(layers, self._least(name, layers))
+            copy = CopiedSource(layers, self._least(name, layers))
+            self._copies[name] = before[name] if name in before and copy.holds_the_same(before[name]) else copy
+        self._stamp = stamp
         return dict(self._copies)
 
     def _least(self, name: str, layers: list[QgsVectorLayer]) -> int:

@@ -1,5 +1,8 @@
 """Plans a swim in the background: the request, the swim, then its turn back; the latest request wins.
 
+While things change under the mouse the chart and the water kept from the swim before give a first answer at once; when
+they have come to rest the swim is planned from the plan itself, as by the algorithm, and then its turn back.
+
 The copies of the layers are made before on the main thread and are all that the worker reads of the project. Making the
 request from them belongs to the worker as well, since seeing which station looks round which corner takes as long as
 ten swims; a layer that is not in the project, and the models of currents, it opens from the plan's files for itself.
@@ -9,14 +12,24 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from pathlib import Path
+from time import monotonic, sleep
+from typing import TYPE_CHECKING
 
 from qgis.PyQt.QtCore import QObject, pyqtSignal
 
+from ..core.errors import StoppedError, SwimPlanError
 from ..core.results.swim_plan import SwimPlan
 from ..core.solve.request import SwimRequest
-from .copied_source import CopiedSource
+from ..layers_in.copied_source import CopiedSource
 from .latest_work import LatestWork
 from .words import tr
+
+if TYPE_CHECKING:
+    from ..layers_in.kept_request import KeptRequest
+    from ..layers_in.swim_in import SwimAsked
+
+QUIET_S = 0.15
+LOOK_S = 0.01
 
 
 class Planner(QObject):
@@ -36,6 +49,7 @@ class Planner(QObject):
         super().__init__(parent)
         self._work = LatestWork(self)
         self._has_told = False
+        self._kept: KeptRequest | None = None  # replaced whole, in the worker
 
     @property
     def is_busy(self) -> bool:
@@ -54,14 +68,35 @@ class Planner(QObject):
             from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
             from ..layers_in.swim_in import SwimAsked, request_from
 
-            request = request_from(path, copies, SwimAsked(**asked))
+            wanted, kept = SwimAsked(**asked), self._kept
+            quick = kept.of(path, copies, wanted) if kept is not None else None
+            if quick is not None:
+                tell((quick, plan_swim(quick, is_cancelled=is_cancelled)))
+            _wait_for_quiet(is_cancelled)
+            request = request_from(path, copies, wanted)
             swim = plan_swim(request, is_cancelled=is_cancelled)
             tell((request, swim))
+            if quick is None:
+                self._keep(path, copies, wanted, request)
             return with_turn_back(swim, turn_back(request, swim, is_cancelled=is_cancelled))
 
         self._has_told = False
         title = tr("Tideleg: planning the swim")
         self._work.start(title, work, self._tell, self.turned.emit, self._refuse, self.stopped.emit)
+
+    def forget(self) -> None:
+        """Stop, and keep nothing of the plan."""
+        self.cancel()
+        self._kept = None
+
+    def _keep(self, path: Path, copies: Mapping[str, CopiedSource], asked: SwimAsked, swum: SwimRequest) -> None:
+        """In the worker: for the next swim; what cannot be had round this one is read anew each time."""
+        from ..layers_in.kept_request import kept_from
+
+        try:
+            self._kept = kept_from(path, copies, asked, swum)
+        except SwimPlanError:
+            self._kept = None
 
     def _tell(self, told: tuple[SwimRequest, SwimPlan]) -> None:
         self._has_told = True
@@ -70,3 +105,12 @@ class Planner(QObject):
     def _refuse(self, words: str) -> None:
         """What is refused after the swim was told of is its turn back."""
         (self.turn_refused if self._has_told else self.refused).emit(words)
+
+
+def _wait_for_quiet(is_cancelled: Callable[[], bool]) -> None:
+    """In the worker: StoppedError where another request comes meanwhile. Reading a plan cannot be stopped half-way."""
+    until = monotonic() + QUIET_S
+    while monotonic() < until:
+        if is_cancelled():
+            raise StoppedError
+        sleep(LOOK_S)

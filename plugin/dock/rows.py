@@ -10,6 +10,7 @@ from ..core.results.card import (
     card_angle,
     clock_down,
     clock_up,
+    heading_changes,
     leg_state,
     whole_minutes,
     worst_first,
@@ -48,10 +49,10 @@ def leg_headers() -> list[tuple[str, str]]:
 
 def leg_rows(swim: SwimPlan) -> list[Row]:
     """The legs in swimming order; one that cannot be swum says so in words."""
-    return [_leg_row(leg) for leg in swim.legs]
+    return [_leg_row(leg, swim.heading_step_deg) for leg in swim.legs]
 
 
-def _leg_row(leg: Leg) -> Row:
+def _leg_row(leg: Leg, step_deg: float) -> Row:
     points = ((leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat))
     state = leg_state(leg)
     if state != "swim":
@@ -59,9 +60,13 @@ def _leg_row(leg: Leg) -> Row:
         return Row(cells=(leg.end_name, words.format(leg.reason)), points=points, severity="stop")
     speed = tr("not known") if leg.ground_speed_m_s is None else f"{leg.ground_speed_m_s:.2f}"
     times = (whole_minutes(leg.minutes), f"{clock_up(leg.depart)}\n{clock_up(leg.arrive)}")
-    return Row(
-        cells=(leg.end_name, leg.card_heading or tr("not known"), *times, stream_words(leg), speed), points=points
-    )
+    return Row(cells=(leg.end_name, _held(leg, step_deg), *times, stream_words(leg), speed), points=points)
+
+
+def _held(leg: Leg, step_deg: float) -> str:
+    """``095M`` and, where new headings are taken on the way, each with its time on a line of its own."""
+    later = [f"{moment} {heading}" for moment, heading in heading_changes(leg, step_deg)]
+    return "\n".join([leg.card_heading or tr("not known"), *later])
 
 
 def stream_words(leg: Leg) -> str:

@@ -12,6 +12,7 @@ from ..core.clock import later, zone_named
 from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
 from ..core.solve.request import SwimRequest
+from ..core.solve.swim import SwimWay
 from ..plan_package.project import add_plan_to_project
 from ..plan_package.settings import read_settings
 from .departure import STEP_MIN, first_departure, moment_of, tide_moments
@@ -20,7 +21,7 @@ from .planner import Planner
 from .recent_plans import remember_plan
 from .words import tr
 
-SETTLE_MS = 150
+SETTLE_MS = 5  # what one edit changes at several places is one change
 # What is on its way: nothing; the swim, so that what is shown is not what is chosen; only its turn back.
 SETTLED, PLANNING, TURNING = "settled", "planning", "turning"
 
@@ -49,6 +50,7 @@ class Session(QObject):
         self.ticked: tuple[str, ...] = ()
         self.depart: datetime | None = None
         self.pace_m_s: float | None = None
+        self.way = SwimWay()
         self.request: SwimRequest | None = None
         self.swim: SwimPlan | None = None
         self.problem = self.turn_problem = ""
@@ -84,6 +86,7 @@ class Session(QObject):
             "depart": self.depart.isoformat(),
             "swimmer": ";".join(self.ticked),
             "pace_m_s": self.pace_m_s,
+            "way": self.way,
         }
 
     def adopt_plan(self) -> bool:
@@ -117,12 +120,12 @@ class Session(QObject):
     def close_plan(self) -> None:
         """Work on no plan; its layers stay in the project."""
         self._settle.stop()
-        self._planner.cancel()
+        self._planner.forget()
         if self.layers is not None:
             self.layers.close()
             self.layers.deleteLater()
         self.layers = self.request = self.swim = self.depart = self.pace_m_s = None
-        self.routes, self.swimmers, self.ticked = [], [], ()
+        self.routes, self.swimmers, self.ticked, self.way = [], [], (), SwimWay()
         self.title = self.zone_name = self.route = self.problem = self.turn_problem = self.plan_problem = ""
         self.was_stopped, self.stage = False, SETTLED
         for signal in (self.plan_changed, self.choices_changed, self.swim_changed):
@@ -139,6 +142,10 @@ class Session(QObject):
     def choose_pace(self, pace_m_s: float | None) -> None:
         """Swim at this pace through the water; None for the swimmers' own."""
         self._choose("pace_m_s", pace_m_s)
+
+    def choose_way(self, mode: int, heading_every_min: float) -> None:
+        """Hold one heading a leg, take a new one every so many minutes, or hold the line: the modes of ``SwimWay``."""
+        self._choose("way", SwimWay(mode=mode, heading_every_s=60.0 * heading_every_min))
 
     def choose_digits(self, digits: QDateTime) -> bool:
         """Leave when the plan's clock shows these digits. False, with the reason shown, for an hour that the zone skips

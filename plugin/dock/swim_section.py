@@ -14,10 +14,12 @@ from qgis.PyQt.QtWidgets import (
     QListWidgetItem,
     QPushButton,
     QSizePolicy,
+    QSpinBox,
     QToolButton,
     QWidget,
 )
 
+from ..core.solve.swim import NEW_HEADINGS
 from ..core.swimmer import LIMITS
 from .departure import STEP_MIN, digits_of, zone_words
 from .rows import headline
@@ -27,10 +29,13 @@ from .words import tr
 
 PACE_STEP_M_S = 0.05
 MOST_NAMES_SHOWN = 4
+HEADING_EVERY_MIN = (1, 120)
 
 
 class SwimSection(Section):
     """What is chosen goes to the session; what the session holds is shown, so that both never differ."""
+
+    page = "dock.md#swim"
 
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__("Swim", tr("Swim"), parent)
@@ -41,6 +46,7 @@ class SwimSection(Section):
         self.earlier, self.later = QToolButton(), QToolButton()
         self.zone = label()
         self.pace = QDoubleSpinBox()
+        self.way, self.every = QComboBox(), QSpinBox()
         self.headline = label(strong=True)
         self.status = label()
         self.stop = QPushButton(tr("Stop"))
@@ -53,6 +59,8 @@ class SwimSection(Section):
         self.earlier.clicked.connect(lambda: session.step_departure(-1))
         self.later.clicked.connect(lambda: session.step_departure(1))
         self.pace.valueChanged.connect(lambda _value: session.choose_pace(self._pace()))
+        self.way.activated.connect(lambda _mode: self._choose_way())
+        self.every.valueChanged.connect(lambda _minutes: self._choose_way())
         self.stop.clicked.connect(session.stop)
         self.again.clicked.connect(lambda: session.plan_again("again"))
         session.choices_changed.connect(self.show_choices)
@@ -72,6 +80,11 @@ class SwimSection(Section):
         self.pace.setSuffix(tr(" m/s"))
         self.pace.setSpecialValueText(tr("The swimmer's own"))
         self.pace.setKeyboardTracking(False)
+        # In the order of SwimWay's modes, as in the algorithm.
+        self.way.addItems([tr("One heading per leg"), tr("A new heading every so often"), tr("Hold the line")])
+        self.every.setRange(*HEADING_EVERY_MIN)
+        self.every.setSuffix(tr(" min"))
+        self.every.setKeyboardTracking(False)
         about = {
             self.route: (tr("Route"), tr("A route of the plan, by its name")),
             self.swimmers: (tr("Swimmers"), tr("Tick those who swim together: the slowest sets the pace")),
@@ -79,6 +92,11 @@ class SwimSection(Section):
             self.earlier: (tr("Ten minutes earlier"), tr("Leave ten minutes earlier")),
             self.later: (tr("Ten minutes later"), tr("Leave ten minutes later")),
             self.pace: (tr("Pace"), tr("Pace through the water, m/s; the lowest step means the swimmer's own")),
+            self.way: (
+                tr("Headings"),
+                tr("Keep a heading for the leg, take new ones on the way, or follow the ruler line"),
+            ),
+            self.every: (tr("Minutes between new headings"), tr("Minutes for which a heading is held")),
             self.stop: (tr("Stop planning"), tr("Stop planning")),
             self.again: (tr("Plan again"), tr("Plan the swim as it is chosen here")),
         }
@@ -100,6 +118,7 @@ class SwimSection(Section):
             ("", steps, None),
             ("", self.zone, None),
             (tr("&Pace"), self.pace, self.pace),
+            (tr("&Headings"), _side_by_side(self.way, self.every), self.way),
         ):
             name = QLabel(words)
             if buddy is not None:
@@ -114,7 +133,9 @@ class SwimSection(Section):
         session = self._session
         self.setEnabled(session.path is not None)
         self.show_hint("" if session.path is not None else tr("Open a plan first."))
-        blockers = [QSignalBlocker(one) for one in (self.route, self.swimmers, self.depart, self.pace)]
+        blockers = [
+            QSignalBlocker(one) for one in (self.route, self.swimmers, self.depart, self.pace, self.way, self.every)
+        ]
         if [self.route.itemText(number) for number in range(self.route.count())] != session.routes:
             self.route.clear()
             self.route.addItems(session.routes)
@@ -124,6 +145,9 @@ class SwimSection(Section):
             self.depart.setDateTime(digits_of(session.depart))
             self.zone.setText(zone_words(session.depart, session.zone_name))
         self.pace.setValue(self.pace.minimum() if session.pace_m_s is None else session.pace_m_s)
+        self.way.setCurrentIndex(session.way.mode)
+        self.every.setValue(round(session.way.heading_every_s / 60.0))
+        self.every.setVisible(session.way.mode == NEW_HEADINGS)
         del blockers
 
     def _show_swimmers(self) -> None:
@@ -155,6 +179,9 @@ class SwimSection(Section):
     def _ticked(self) -> tuple[str, ...]:
         items: list[QListWidgetItem] = [self.swimmers.item(row) for row in range(self.swimmers.count())]
         return tuple(item.text() for item in items if item.checkState() == Qt.CheckState.Checked)
+
+    def _choose_way(self) -> None:
+        self._session.choose_way(self.way.currentIndex(), self.every.value())
 
     def _pace(self) -> float | None:
         return None if self.pace.value() < LIMITS["pace_m_s"][0] else round(self.pace.value(), 2)

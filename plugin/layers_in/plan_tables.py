@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from contextlib import suppress
 from pathlib import Path
 
 from qgis.core import QgsFeatureSource, QgsVectorLayer
 
-from ..plan_package.database import table_names
+from ..core.errors import SwimPlanError
+from ..plan_package.database import row_count, table_names
 from ..plan_package.offsets import check_offsets
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
+from .copied_source import CopiedSource
 from .table import Table
 
 USED = (
@@ -41,6 +44,7 @@ WATER_FORMS = (
     "winds",
     "drifts",
 )
+TRIES = 6
 
 
 def tables_of(
@@ -58,13 +62,29 @@ def tables_of(
             if name not in present and name != "routes":
                 warnings.append(f"The plan has no layer '{name}', which was taken as empty: bring the plan up to date.")
                 continue
-            source = _plan_layer(plan, name)
+            source = _plan_rows(plan, name)
         if source is not None:
             found[name] = Table(source, LAYER_BY_NAME[name], warnings)
     return found
 
 
-def _plan_layer(plan: str | Path, name: str) -> QgsVectorLayer:
-    """The plan's layer to read from, without its form and style: they take longer to load than the rows."""
-    layer = QgsVectorLayer(f"{plan}|layername={name}", name, "ogr", QgsVectorLayer.LayerOptions(False))
-    return layer if layer.isValid() else open_layer(plan, name)  # which says why it cannot be opened
+def _plan_rows(plan: str | Path, name: str) -> CopiedSource:
+    """The rows of the plan's layer, read at once and all of them.
+
+    While somebody edits a GeoPackage in QGIS, what QGIS had open of it before gives errors in the place of rows, once
+    for each time it was open; the layer then looks empty or has no system. So it is asked again, and the rows are
+    counted without GDAL. Raises SwimPlanError where they do not come.
+    """
+    least = row_count(Path(plan), name)
+    for _ in range(TRIES - 1):
+        layer = _opened(plan, name)
+        if layer.isValid() and (layer.crs().isValid() or not LAYER_BY_NAME[name].has_geometry):
+            with suppress(SwimPlanError):
+                return CopiedSource([layer], least)
+    layer = _opened(plan, name)
+    return CopiedSource([layer if layer.isValid() else open_layer(plan, name)], least)
+
+
+def _opened(plan: str | Path, name: str) -> QgsVectorLayer:
+    """The plan's layer without its form and style: they take longer to load than the rows."""
+    return QgsVectorLayer(f"{plan}|layername={name}", name, "ogr", QgsVectorLayer.LayerOptions(False))

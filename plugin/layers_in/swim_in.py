@@ -66,7 +66,7 @@ def request_from(
         warnings.append("No plan was given: times are read and shown in UTC, and settings are the defaults.")
     tables = tables_of(plan, sources, warnings)
     marks = marks_from(tables.get("marks"))
-    route, stops = laid(marks) if laid else _drawn(tables, asked, marks, warnings)
+    route, stops = laid(marks) if laid else drawn_route(tables, asked, marks, warnings)
     frame = LocalFrame.around(route.lonlat)
     zone = zone_named(settings.zone)
     depart, end = (
@@ -76,7 +76,7 @@ def request_from(
     )
     clock = PlanClock(start=depart, zone_name=settings.zone, end=end)
     chart = chart_from(tables, frame, zone, warnings)
-    places_m = places(tables, frame) if places else _places_m(route, frame)
+    places_m = places(tables, frame) if places else route_box_m(route, frame)
     water = water_from(tables, chart, frame, clock, places_m, plan, warnings)
     return SwimRequest(
         route=route,
@@ -91,7 +91,7 @@ def request_from(
         chart=chart,
         depths=depths_from(tables, frame),
         settings=settings,
-        exits=tuple(mark for mark in marks if mark.kind == "exit"),
+        exits=exits_of(marks),
         warnings=tuple(warnings + _missing(chart, tables)),
     )
 
@@ -103,10 +103,15 @@ def _missing(chart: Chart, tables: Mapping[str, Table]) -> list[str]:
     return [f"The plan holds no {' and no '.join(empty)}: that is not to say there is none."] if empty else []
 
 
-def _drawn(
+def exits_of(marks: list[Mark]) -> tuple[Mark, ...]:
+    """The marks where a swimmer can land."""
+    return tuple(mark for mark in marks if mark.kind == "exit")
+
+
+def drawn_route(
     tables: Mapping[str, Table], asked: SwimAsked, marks: list[Mark], warnings: list[str]
 ) -> tuple[Route, list[Mark]]:
-    """The route asked for, and its stops."""
+    """The route asked for, and its stops; SwimPlanError where it is not there once."""
     route = _route(tables.get("routes"), asked.route)
     stops = marks_at_stops(route, marks)
     warnings += doubts_about_stops(route, stops, marks)
@@ -130,7 +135,7 @@ def _route(table: Table | None, name: str) -> Route:
     return Route(name=chosen[0].values["name"], lonlat=lonlat, note=chosen[0].values["note"] or "")
 
 
-def _places_m(route: Route, frame: LocalFrame) -> np.ndarray:
-    """Corners around the route within which the stream may be asked for."""
+def route_box_m(route: Route, frame: LocalFrame) -> np.ndarray:
+    """Corners (2, 2) around the route, in metres of the frame, within which the stream may be asked for."""
     stops = frame.to_xy(route.lonlat)
     return np.array([stops.min(axis=0) - AROUND_ROUTE_M, stops.max(axis=0) + AROUND_ROUTE_M])

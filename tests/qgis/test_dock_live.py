@@ -6,17 +6,20 @@ import sqlite3
 import threading
 from collections.abc import Iterator
 from contextlib import closing
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
 from desk import Desk, cells, desk_with_dock, group_names, layer_of, leave, opened, settle, wait_for
 from qgis.core import QgsApplication, QgsFeature, QgsProject
-from swims import DAY, LEDGE, SLIP, TIDE_ROWS, box, invented_bay, line, moved, point
+from swims import DAY, LEDGE, SLIP, TIDE_ROWS, box, invented_bay, line, moved, point, swum
 from tideleg.core.errors import StoppedError, SwimPlanError
-from tideleg.dock.copied_source import CopiedSource
+from tideleg.layers_in.copied_source import CopiedSource
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.latest_work import LatestWork
+from tideleg.dock.result_layers import SHOWN
 from tideleg.dock.session import PLANNING, SETTLED
+from tideleg.layers_in.swim_in import SwimAsked
 from tideleg.plan_package.database import row_count
 
 
@@ -198,7 +201,7 @@ def test_a_project_saved_with_a_plan_is_worked_on_again_with_one_set_of_results(
     assert dock.session.swim is not None
     assert group_names().count("Planned swim (result)") == 1
     results = [one for one in QgsProject.instance().mapLayers().values() if one.customProperty("tideleg/result")]
-    assert len(results) == 3 and all(layer.featureCount() for layer in results)
+    assert len(results) == len(SHOWN) and all(layer.featureCount() for layer in results)
 
 
 def test_a_plan_file_that_goes_away_meanwhile_is_said_so(dock) -> None:
@@ -329,5 +332,57 @@ def test_every_row_is_copied_while_several_layers_are_edited(dock) -> None:
     counts = {name: copy.featureCount() for name, copy in dock.session.layers.copies().items()}
     assert counts["closed_areas"] == 0 and counts["routes"] == 1 and counts["tides"] == len(TIDE_ROWS)
     assert counts["depth_contours"] == 2 and counts["channels"] == 1 and counts["stream_rates"] == 13
+    areas.rollBack()
+    routes.rollBack()
+
+
+def test_under_the_mouse_chart_and_water_are_kept_and_the_last_word_is_the_plans(dock) -> None:
+    routes, told = layer_of(dock, "routes"), []
+    dock.session.swim_changed.connect(
+        lambda: told.append((dock.session.request, dock.session.swim, dock.session.stage))
+    )
+    route = next(routes.getFeatures())
+    assert routes.startEditing()
+    assert routes.moveVertex(*moved(620.0, 40.0), route.id(), 1)
+    settle(dock.session)
+    swims = {id(swim): (request, swim) for request, swim, stage in told if swim is not None and stage != PLANNING}
+    (quick_request, quick), (_, exact), *_ = swims.values()
+    assert quick_request.clock.start < quick_request.depart  # kept from before: wider than this swim
+    assert dock.session.request.clock.start == dock.session.request.depart
+    assert [leg.minutes for leg in quick.legs] == pytest.approx([leg.minutes for leg in exact.legs], rel=0.01)
+    assert exact.legs == dock.session.swim.legs
+    ran = swim_of_algorithm(dock, routes)
+    assert [leg["minutes"] for leg in ran["legs"]] == pytest.approx([leg.minutes for leg in exact.legs], abs=1e-3)
+    routes.rollBack()
+
+
+def swim_of_algorithm(dock: TidelegDock, routes) -> dict:
+    """The report of planswim for the routes as they are drawn now."""
+    folder = dock.session.path.parent
+    return swum(
+        dock.session.path, folder, DEPART=dock.session.depart.isoformat(), ROUTE=dock.session.route, ROUTES=routes
+    )
+
+
+def test_what_is_kept_does_not_outlive_a_change_of_the_chart_or_reach_too_far(dock) -> None:
+    kept = dock.session._planner._kept
+    asked, copies = SwimAsked(**dock.session.asked()), dock.session.layers.copies()
+    assert kept.of(dock.session.path, copies, asked) is not None
+    later = replace(asked, depart=f"{DAY}T14:59+00:00")
+    assert kept.of(dock.session.path, copies, later) is not None
+    assert kept.of(dock.session.path, copies, replace(asked, depart=f"{DAY}T15:01+00:00")) is None
+    assert kept.of(dock.session.path.with_name("other.gpkg"), copies, asked) is None
+    areas, routes = layer_of(dock, "closed_areas"), layer_of(dock, "routes")
+    assert areas.startEditing() and routes.startEditing()
+    row = QgsFeature(areas.fields())
+    row["name"], row["rule"] = "New reserve", "no_entry"
+    row.setGeometry(box(250.0, -400.0, 350.0, 400.0))
+    assert areas.addFeature(row)
+    assert kept.of(dock.session.path, dock.session.layers.copies(), asked) is None
+    settle(dock.session)
+    kept = dock.session._planner._kept
+    assert kept.of(dock.session.path, dock.session.layers.copies(), asked) is not None
+    routes.moveVertex(*moved(9000.0, 250.0), next(routes.getFeatures()).id(), 1)
+    assert kept.of(dock.session.path, dock.session.layers.copies(), asked) is None
     areas.rollBack()
     routes.rollBack()

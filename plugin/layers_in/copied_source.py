@@ -63,6 +63,11 @@ class CopiedSource:
         """A copy of every row: two workers may read at the same time."""
         return (QgsFeature(feature) for feature in self._features)
 
+    def holds_the_same(self, other: CopiedSource) -> bool:
+        """Whether the rows, their order, fields and system are those of another copy."""
+        alike = self._fields == other._fields and self._crs == other._crs and self._kind == other._kind
+        return alike and self._name == other._name and self._features == other._features
+
     def texts(self, field: str) -> list[str]:
         """The values of a field as text, empty ones left out."""
         index = self._fields.indexOf(field)
