@@ -14,16 +14,19 @@ from .session import Session
 from .words import tr
 
 IsCancelled = Callable[[], bool]
+Tell = Callable[[str], None]
 
 
 class WorkSection(Section):
     """``questions`` holds what may be chosen, ``answer`` what came of it, greyed once the plan has changed.
 
     ``minds`` are the choices that make an answer old; what is edited in the plan always does. A kind of it says in
-    ``gather`` what to compute and in ``show_answer`` what to show.
+    ``gather`` what to compute and in ``show_answer`` what to show; where it ``tells``, what it computes is given a
+    second function that shows words on how far it is.
     """
 
     minds: tuple[str, ...] = ("route", "ticked", "pace_m_s", "depart", "way")
+    tells = False
 
     def __init__(self, name: str, title: str, session: Session, ask: str, parent: QWidget | None = None) -> None:
         super().__init__(name, title, parent)
@@ -47,7 +50,7 @@ class WorkSection(Section):
         session.asked_changed.connect(self.grow_old)
         self.forget()
 
-    def gather(self) -> Callable[[IsCancelled], Any]:
+    def gather(self) -> Callable[..., Any]:
         """On the main thread: read the widgets and the session, and give what is to be computed in the worker.
 
         The worker may touch no widget, no project and no layer. SwimPlanError for what cannot be asked.
@@ -72,10 +75,8 @@ class WorkSection(Section):
             self._refused(str(error))
             return
         self._say(tr("Working…"), busy=True)
-        title = self._task
-        self._work.start(
-            title, lambda is_cancelled, _tell: work(is_cancelled), bool, self._done, self._refused, self.halt
-        )
+        ran = work if self.tells else lambda is_cancelled, _tell: work(is_cancelled)
+        self._work.start(self._task, ran, self.status.setText, self._done, self._refused, self.halt)
 
     def halt(self) -> None:
         """Stop; nothing is shown of it."""
