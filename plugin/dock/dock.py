@@ -8,6 +8,7 @@ from qgis.core import QgsProject
 from qgis.gui import QgsDockWidget, QgsMapCanvas, QgsScrollArea
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from .draw_section import DrawSection
 from .map_look import MapLook
 from .plan_section import PlanSection
 from .result_layers import ResultLayers
@@ -32,6 +33,7 @@ class TidelegDock(QgsDockWidget):
         self.look = MapLook(canvas)
         self.results = ResultLayers(QgsProject.instance())
         self.plan = PlanSection(self.session)
+        self.drawing = DrawSection(self.session, canvas)
         self.swim = SwimSection(self.session)
         self.legs = LegsSection(self.session, self.go_to)
         self.mind = MindSection(self.session, self.go_to)
@@ -52,7 +54,7 @@ class TidelegDock(QgsDockWidget):
     def _lay_out(self) -> None:
         inside = QWidget()
         column = QVBoxLayout(inside)
-        for section in (self.plan, self.swim, self.legs, self.mind, self.turn_back):
+        for section in (self.plan, self.drawing, self.swim, self.legs, self.mind, self.turn_back):
             column.addWidget(SectionFrame(section, self._show_help))
         last = QHBoxLayout()
         last.addStretch()
@@ -87,11 +89,13 @@ class TidelegDock(QgsDockWidget):
         self.session.swim_changed.disconnect(self.draw)
         self.session.plan_changed.disconnect(self._plan_changed)
         self.session.close_plan()
+        self.drawing.release()
         self.results.remove()
 
     def _closed(self) -> None:
         """Out of sight: nothing is planned that nobody sees, and the results go."""
         self.session.rest(True)
+        self.drawing.put_away()
         self.results.remove()
 
     def _opened(self) -> None:

@@ -1,0 +1,132 @@
+"""A small form for a row that has just been drawn: some of the layer's fields, with its own widgets and defaults."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, field
+
+from qgis.core import QgsFeature, QgsGeometry, QgsVectorLayer, QgsVectorLayerUtils
+from qgis.gui import QgsEditorWidgetWrapper, QgsGui
+from qgis.PyQt.QtCore import Qt
+from qgis.PyQt.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+
+from ..core.errors import BadInputError, SwimPlanError
+from ..plan_package.field_spec import LayerSpec
+from ..plan_package.row_check import checked_value
+from ..plan_package.schema import LAYER_BY_NAME
+from ..plan_package.words import schema_words
+from .words import tr
+
+
+@dataclass(frozen=True, kw_only=True)
+class RowAsked:
+    """What a form asks for: the plan's layer by its name, the fields to fill, values to begin with, fields that must be
+    filled besides those of the schema, and names that are taken. ``words`` names the step of undo."""
+
+    layer: str
+    title: str
+    words: str
+    fields: tuple[str, ...]
+    values: Mapping[str, object] = field(default_factory=dict)
+    needed: tuple[str, ...] = ()
+    taken: frozenset[str] = frozenset()
+
+    @property
+    def spec(self) -> LayerSpec:
+        """The schema of the layer."""
+        return LAYER_BY_NAME[self.layer]
+
+
+def names_in(layer: QgsVectorLayer) -> frozenset[str]:
+    """The names that stand in a layer, saved or not."""
+    index = layer.fields().indexOf("name")
+    return frozenset(name for row in layer.getFeatures() if isinstance(name := row.attribute(index), str))
+
+
+def free_name(word: str, taken: frozenset[str]) -> str:
+    """The word with the first number that no row has yet."""
+    return next(name for name in (f"{word} {number}" for number in range(1, len(taken) + 2)) if name not in taken)
+
+
+class RowForm(QDialog):
+    """``feature`` is the row with what was filled in, once the form is accepted."""
+
+    def __init__(
+        self, layer: QgsVectorLayer, geometry: QgsGeometry, asked: RowAsked, about: Sequence[str], parent: QWidget
+    ) -> None:
+        super().__init__(parent)
+        self.setObjectName("TidelegRowForm")
+        self.setWindowTitle(asked.title)
+        self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        self.asked = asked
+        self.feature = self._begun(layer, geometry)
+        self.wrappers: dict[str, QgsEditorWidgetWrapper] = {}
+        self.problem = _plain_label("")
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        whole = QVBoxLayout(self)
+        if about:
+            whole.addWidget(_plain_label("\n".join(about)))
+        form = QFormLayout()
+        whole.addLayout(form)
+        for name in asked.fields:
+            self._add_field(form, layer, name)
+        whole.addWidget(self.problem)
+        whole.addWidget(self.buttons)
+        self.problem.hide()
+        self.wrappers[asked.fields[0]].widget().setFocus()
+
+    def _begun(self, layer: QgsVectorLayer, geometry: QgsGeometry) -> QgsFeature:
+        """A row with the layer's own defaults, under the values asked for."""
+        given = {layer.fields().indexOf(name): value for name, value in self.asked.values.items()}
+        return QgsVectorLayerUtils.createFeature(layer, geometry, given)
+
+    def _add_field(self, form: QFormLayout, layer: QgsVectorLayer, name: str) -> None:
+        index = layer.fields().indexOf(name)
+        spec = self.asked.spec.field(name)
+        wrapper = QgsGui.editorWidgetRegistry().create(layer, index, None, self)
+        widget = wrapper.widget()
+        title = layer.attributeDisplayName(index)
+        label = QLabel(title)
+        label.setBuddy(widget)
+        for one in (label, widget):
+            one.setToolTip(schema_words(spec.help))
+        widget.setAccessibleName(title)
+        wrapper.setValues(self.feature.attribute(index), [])
+        form.addRow(label, widget)
+        self.wrappers[name] = wrapper
+
+    def accept(self) -> None:
+        """Take the values if the plan allows them; else say which one is wrong and stay."""
+        try:
+            for name, wrapper in self.wrappers.items():
+                self.feature.setAttribute(self.feature.fieldNameIndex(name), self._value(name, wrapper))
+        except SwimPlanError as error:
+            self.problem.setText(str(error))
+            self.problem.show()
+            return
+        super().accept()
+
+    def _value(self, name: str, wrapper: QgsEditorWidgetWrapper) -> object:
+        title = wrapper.widget().accessibleName()
+        try:
+            value = checked_value(self.asked.spec, 0, self.asked.spec.field(name), _stripped(wrapper.value()))
+        except BadInputError as error:  # which names a row; this one has no number yet
+            raise SwimPlanError(asked=f"'{title}'", allowed=error.allowed, remedy=error.remedy) from error
+        if value is None and name in self.asked.needed:
+            raise SwimPlanError(asked=tr("'{}' is empty").format(title), remedy=tr("Fill it in"))
+        if name == "name" and value in self.asked.taken:
+            raise SwimPlanError(asked=tr("'{}' is there already").format(value), remedy=tr("Give it another name"))
+        return value
+
+
+def _stripped(value: object) -> object:
+    return value.strip() if isinstance(value, str) else value
+
+
+def _plain_label(text: str) -> QLabel:
+    made = QLabel(text)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setWordWrap(True)
+    return made
