@@ -13,8 +13,9 @@ from importlib import import_module
 from pathlib import Path
 
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-for folder in ("sample_layers", "tests/qgis", "tests/bench"):
-    sys.path.insert(0, str(Path(__file__).resolve().parents[2] / folder))
+sys.path.insert(0, str(Path(__file__).resolve().parents[2] / "sample_layers"))
+sys.path.insert(0, str(Path(__file__).resolve().parents[2] / "tests" / "qgis"))
+sys.path.insert(0, str(Path(__file__).resolve().parent))
 sys.path.append("/usr/share/qgis/python/plugins")
 
 from qgis.core import QgsApplication
