@@ -17,6 +17,7 @@ from .rows import Row
 from .section import SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
+from .time_section import TimeSection
 from .words import tr
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
@@ -36,6 +37,7 @@ class TidelegDock(QgsDockWidget):
         self.drawing = DrawSection(self.session, canvas)
         self.swim = SwimSection(self.session)
         self.legs = LegsSection(self.session, self.go_to)
+        self.time = TimeSection(self.session, canvas)
         self.mind = MindSection(self.session, self.go_to)
         self.turn_back = TurnBackSection(self.session, self.go_to)
         self.help = QPushButton(tr("Help"))
@@ -46,6 +48,7 @@ class TidelegDock(QgsDockWidget):
         self._lay_out()
         self.session.swim_changed.connect(self.draw)
         self.session.plan_changed.connect(self._plan_changed)
+        self.time.looked_at.connect(self.results.show_in_time)
         self.closed.connect(self._closed)
         self.opened.connect(self._opened)
         QgsProject.instance().readProject.connect(self._project_read)
@@ -54,7 +57,7 @@ class TidelegDock(QgsDockWidget):
     def _lay_out(self) -> None:
         inside = QWidget()
         column = QVBoxLayout(inside)
-        for section in (self.plan, self.drawing, self.swim, self.legs, self.mind, self.turn_back):
+        for section in (self.plan, self.drawing, self.swim, self.legs, self.time, self.mind, self.turn_back):
             column.addWidget(SectionFrame(section, self._show_help))
         last = QHBoxLayout()
         last.addStretch()
@@ -89,12 +92,14 @@ class TidelegDock(QgsDockWidget):
         self.session.swim_changed.disconnect(self.draw)
         self.session.plan_changed.disconnect(self._plan_changed)
         self.session.close_plan()
+        self.time.release()
         self.drawing.release()
         self.results.remove()
 
     def _closed(self) -> None:
         """Out of sight: nothing is planned that nobody sees, and the results go."""
         self.session.rest(True)
+        self.time.rest()
         self.drawing.put_away()
         self.results.remove()
 

@@ -1,29 +1,28 @@
-"""The planned swim on the map: legs, track and flags in a group of their own under the plan's, marked as results.
+"""The planned swim on the map: legs, track, flags and what can be played, in a group of their own under the plan's.
 
-They live in memory and go with the dock. A layer that the user takes out stays out until the plan is opened again.
+They are marked as results, live in memory and go with the dock. A layer that the user takes out stays out until the
+plan is opened again.
 """
 
 from __future__ import annotations
 
-from qgis.core import (
-    QgsLayerTreeGroup,
-    QgsMemoryProviderUtils,
-    QgsProject,
-    QgsUnitTypes,
-    QgsVectorLayer,
-    QgsVectorLayerSimpleLabeling,
-)
+from collections.abc import Callable
 
+from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, QgsVectorLayer
+
+from ..core.results.swim_in_time import SwimInTime
 from ..core.results.swim_plan import SwimPlan
 from ..layers_out.plan_layers import FLAGS, LEGS, TRACK, OutputLayer, output_crs
 from ..layers_out.styling import STYLES
+from ..layers_out.time_layers import STREAM_ALONG, STREAM_AROUND, SWIMMER
+from ..layers_out.time_styles import TIME_STYLES
 from .words import tr
 
 PROPERTY = "tideleg/result"
-MOST_WANTED = 10  # of the priorities of labels, 0 to 10
-OVERRUN_MM = 20.0  # a label may be longer than its leg by this much
+PLANNED: tuple[OutputLayer, ...] = (FLAGS, LEGS, TRACK)
+IN_TIME: tuple[OutputLayer, ...] = (SWIMMER, STREAM_ALONG, STREAM_AROUND)
 # The layer drawn on top first.
-SHOWN: tuple[OutputLayer, ...] = (FLAGS, LEGS, TRACK)
+SHOWN: tuple[OutputLayer, ...] = (FLAGS, SWIMMER, STREAM_ALONG, LEGS, TRACK, STREAM_AROUND)
 
 
 class ResultLayers:
@@ -42,14 +41,15 @@ class ResultLayers:
             return
         if swim is not None and not self._ids and group is not None:
             self._make(group)
-        for output in SHOWN:
-            layer = self.layer(output.parameter)
-            if layer is not None:
-                _fill(layer, output, swim)
+        self._fill(PLANNED, swim)
         self._shown = swim
 
+    def show_in_time(self, swim: SwimInTime | None) -> None:
+        """Give the layers that are played this swim; None empties them."""
+        self._fill(IN_TIME, swim)
+
     def layer(self, parameter: str) -> QgsVectorLayer | None:
-        """The layer of ``LEGS``, ``TRACK`` or ``FLAGS``; None where there is none or the user took it out."""
+        """The layer of one of ``SHOWN`` by its parameter; None where there is none or the user took it out."""
         return self._project.mapLayer(self._ids.get(parameter, ""))
 
     def remove(self) -> None:
@@ -65,38 +65,46 @@ class ResultLayers:
     def _make(self, group: QgsLayerTreeGroup) -> None:
         results = group.insertGroup(0, tr("Planned swim (result)"))
         results.setCustomProperty(PROPERTY, True)
-        titles = {"FLAGS": tr("What to mind"), "LEGS": tr("Legs"), "TRACK": tr("Track swum")}
         for output in SHOWN:
-            layer = QgsMemoryProviderUtils.createMemoryLayer(
-                titles[output.parameter], output.fields(), output.wkb_type, output_crs()
-            )
-            layer.setCustomProperty(PROPERTY, True)
-            layer.setCustomProperty("skipMemoryLayersCheck", True)  # QGIS need not warn that they will be lost
-            STYLES[output.parameter](layer)
-            _put_words_first(layer)
-            layer.setReadOnly(True)
+            layer = _made(output)
             self._project.addMapLayer(layer, False)
             results.addLayer(layer).setExpanded(False)
             self._ids[output.parameter] = layer.id()
 
-
-def _put_words_first(layer: QgsVectorLayer) -> None:
-    """Heading and minutes of a leg are what the map is looked at for: they go before the names of the chart."""
-    if layer.labeling() is None:
-        return
-    settings = layer.labeling().settings()
-    settings.priority = MOST_WANTED
-    along = settings.lineSettings()
-    along.setOverrunDistance(OVERRUN_MM)
-    along.setOverrunDistanceUnit(QgsUnitTypes.RenderUnit.RenderMillimeters)
-    settings.setLineSettings(along)
-    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
+    def _fill(self, outputs: tuple[OutputLayer, ...], result: SwimPlan | SwimInTime | None) -> None:
+        for output in outputs:
+            layer = self.layer(output.parameter)
+            if layer is not None:
+                _fill_one(layer, output, result)
 
 
-def _fill(layer: QgsVectorLayer, output: OutputLayer, swim: SwimPlan | None) -> None:
+def _title(output: OutputLayer) -> str:
+    return {
+        "FLAGS": tr("What to mind"),
+        "SWIMMER": tr("Swimmer by the minute"),
+        "STREAM_ALONG": tr("Stream at your times"),
+        "LEGS": tr("Legs (ruler lines)"),
+        "TRACK": tr("Track swum"),
+        "STREAM_AROUND": tr("Stream round the route"),
+    }[output.parameter]
+
+
+def _made(output: OutputLayer) -> QgsVectorLayer:
+    layer = QgsMemoryProviderUtils.createMemoryLayer(_title(output), output.fields(), output.wkb_type, output_crs())
+    layer.setCustomProperty(PROPERTY, True)
+    layer.setCustomProperty("skipMemoryLayersCheck", True)  # QGIS need not warn that they will be lost
+    styles: dict[str, Callable[[QgsVectorLayer], None]] = {**STYLES, **TIME_STYLES}
+    styles[output.parameter](layer)
+    if output is TRACK:
+        layer.temporalProperties().setIsActive(False)  # the whole track stays in sight while the swimmer goes along it
+    layer.setReadOnly(True)
+    return layer
+
+
+def _fill_one(layer: QgsVectorLayer, output: OutputLayer, result: SwimPlan | SwimInTime | None) -> None:
     provider = layer.dataProvider()
     provider.truncate()
-    if swim is not None:
-        provider.addFeatures(output.features(swim))
+    if result is not None:
+        provider.addFeatures(output.features(result))
     layer.updateExtents()
     layer.triggerRepaint()

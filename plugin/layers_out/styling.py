@@ -33,6 +33,12 @@ SWUM = "#12355b"
 MIND = "#b34700"
 PAPER = "#ffffff"
 INK = "#000000"
+BRIEF_LETTERS, BRIEF_TO_SCALE = 28, 12_000.0  # what a flag says on the map; the whole of it is in its map tip
+MOST_WANTED = 10  # of the priorities of labels, 0 to 10
+LEG_TIP = (
+    '<b>[% "number" %]: [% "end_name" %]</b><br>[% coalesce("card_heading", \'-\') %], '
+    '[% coalesce(to_string(ceil("minutes" - 0.001)), \'-\') %] min, [% round("distance_m") %] m<br>[% "reason" %]'
+)
 
 
 def tr(text: str) -> str:
@@ -50,7 +56,11 @@ def style_legs(layer: QgsVectorLayer) -> None:
     not_swum = tr("not swimmable").replace("'", "''")
     swum_words = "\"card_heading\" || '  ' || ceil(\"minutes\" - 0.001) || ' min'"
     words = f'if("feasible" = 0 or "card_heading" is null, \'{not_swum}\', {swum_words})'
-    _label(layer, f"\"number\" || ': ' || {words}", QgsPalLayerSettings.Placement.Line)
+    # Level words find room beside a leg that is shorter than they are, which words along it do not.
+    beside = QgsPalLayerSettings.Placement.Horizontal
+    put_label(layer, f"\"number\" || ': ' || {words}", beside, priority=MOST_WANTED)
+    layer.setMapTipTemplate(LEG_TIP)
+    layer.setDisplayExpression('"number" || \': \' || "end_name"')
 
 
 def style_track(layer: QgsVectorLayer) -> None:
@@ -60,10 +70,23 @@ def style_track(layer: QgsVectorLayer) -> None:
     swum.appendSymbolLayer(core.symbolLayer(0).clone())
     drifted = _line(color=SWUM, width="0.4", customdash="0.6;1.8", use_custom_dash="1", capstyle="round")
     layer.setRenderer(_categories("feasible", ((1, swum, tr("Swum")), (0, drifted, tr("Cannot be swum")))))
+    follow_the_clock(layer)
+    layer.setMapTipTemplate(
+        f'<b>{tr("Track swum")}</b> [% "leg" %]: [% "end_name" %]<br>'
+        f"{tr('Off the ruler line')} [% coalesce(to_string(round(\"off_line_m\")), '-') %] m"
+    )
+
+
+def follow_the_clock(layer: QgsVectorLayer) -> None:
+    """Rows belong to the time from ``begin`` to ``end``, the end left out; one without times to every time.
+
+    QGIS compares such times by their digits alone; both are UTC's, so the zone of the machine does not matter.
+    """
     times = layer.temporalProperties()
     times.setMode(Qgis.VectorTemporalMode.FeatureDateTimeStartAndEndFromFields)
     times.setStartField("begin")
     times.setEndField("end")
+    times.setLimitMode(Qgis.VectorTemporalLimitMode.IncludeBeginExcludeEnd)
     times.setIsActive(True)
 
 
@@ -77,8 +100,10 @@ def style_flags(layer: QgsVectorLayer) -> None:
     _stretch(note, width="0.6", line_style="dot")
     kinds = (("stop", stop, tr("Stop")), ("warn", warn, tr("Warning")), ("note", note, tr("Note")))
     layer.setRenderer(_categories("severity", kinds))
-    layer.setMapTipTemplate("<b>[% severity %]</b> [% message %]")
+    layer.setMapTipTemplate('<b>[% "name" %]</b> [% "message" %]')
     layer.setDisplayExpression('"message"')
+    brief = f"if(\"severity\" = 'note', '', left(\"brief\", {BRIEF_LETTERS}))"
+    put_label(layer, brief, QgsPalLayerSettings.Placement.AroundPoint, size_pt=8.0, color=MIND, to_scale=BRIEF_TO_SCALE)
 
 
 def style_stops(layer: QgsVectorLayer) -> None:
@@ -96,7 +121,7 @@ def style_stops(layer: QgsVectorLayer) -> None:
         ("", waypoint.clone(), tr("Other")),
     )
     layer.setRenderer(_categories("kind", kinds))
-    _label(layer, '"name"', QgsPalLayerSettings.Placement.AroundPoint)
+    put_label(layer, '"name"', QgsPalLayerSettings.Placement.AroundPoint)
 
 
 def style_arrivals(layer: QgsVectorLayer) -> None:
@@ -105,7 +130,7 @@ def style_arrivals(layer: QgsVectorLayer) -> None:
         QgsSingleSymbolRenderer(_marker(name="circle", size="3", color=PAPER, outline_color=INK, outline_width="0.5"))
     )
     times = " || ' / ' || ".join(f"coalesce(substr(\"{name}_local\", 12, 5), '-')" for name in ("p10", "p50", "p90"))
-    _label(layer, f"\"name\" || '  ' || {times}", QgsPalLayerSettings.Placement.AroundPoint)
+    put_label(layer, f"\"name\" || '  ' || {times}", QgsPalLayerSettings.Placement.AroundPoint)
 
 
 def style_ellipses(layer: QgsVectorLayer) -> None:
@@ -130,16 +155,21 @@ def style_drift(layer: QgsVectorLayer) -> None:
 
 def style_reach(layer: QgsVectorLayer) -> None:
     """Areas reached: dashed outlines with their minutes; the area with time to stay: slanting lines, a dark edge."""
-    reached = _outline(color=SWUM, width="0.35", style="dash")
+    reached, stay = _outline(color=SWUM, width="0.35", style="dash"), stay_symbol()
+    kinds = (("out", reached, tr("Reached in so many minutes")), ("stay", stay, tr("Time to stay and be home")))
+    layer.setRenderer(_categories("kind", kinds))
+    put_label(layer, "if(\"kind\" = 'out', \"label\", '')", QgsPalLayerSettings.Placement.Line)
+
+
+def stay_symbol() -> QgsFillSymbol:
+    """Slanting lines and a dark edge: where there is time to stay."""
     stay = _outline(color=SWUM, width="0.9", style="solid")
     slanting = QgsLinePatternFillSymbolLayer()
     slanting.setLineAngle(45.0)
     slanting.setDistance(2.6)
     slanting.setSubSymbol(_line(color=SWUM, width="0.2"))
     stay.insertSymbolLayer(0, slanting)
-    kinds = (("out", reached, tr("Reached in so many minutes")), ("stay", stay, tr("Time to stay and be home")))
-    layer.setRenderer(_categories("kind", kinds))
-    _label(layer, "if(\"kind\" = 'out', \"label\", '')", QgsPalLayerSettings.Placement.Line)
+    return stay
 
 
 def style_marks_reach(layer: QgsVectorLayer) -> None:
@@ -149,7 +179,7 @@ def style_marks_reach(layer: QgsVectorLayer) -> None:
     )
     leave = "coalesce(substr(\"latest_leave_local\", 12, 5), '-')"
     words = f"\"name\" || '  ' || coalesce(ceil(\"out_min\"), '-') || ' min, ' || {leave}"
-    _label(layer, words, QgsPalLayerSettings.Placement.AroundPoint)
+    put_label(layer, words, QgsPalLayerSettings.Placement.AroundPoint)
 
 
 STYLES = {
@@ -213,18 +243,31 @@ def _categories(field: str, kinds: tuple[tuple[object, QgsSymbol, str], ...]) ->
     return QgsCategorizedSymbolRenderer(field, [QgsRendererCategory(*kind) for kind in kinds])
 
 
-def _label(layer: QgsVectorLayer, expression: str, placement: QgsPalLayerSettings.Placement) -> None:
+def put_label(
+    layer: QgsVectorLayer,
+    expression: str,
+    placement: QgsPalLayerSettings.Placement,
+    *,
+    size_pt: float = 9.0,
+    color: str = INK,
+    priority: int = 5,
+    to_scale: float = 0.0,
+) -> None:
+    """Labels with an edge of paper, which any background lets read; up to a scale's denominator where one is given."""
     edge = QgsTextBufferSettings()
     edge.setEnabled(True)
     edge.setSize(0.9)
     edge.setColor(QColor(PAPER))
-    look = plain_letters(9.0, INK)
+    look = plain_letters(size_pt, color)
     look.setBuffer(edge)
     settings = QgsPalLayerSettings()
     settings.fieldName = expression
     settings.isExpression = True
     settings.placement = placement
     settings.dist = 1.5
+    settings.priority = priority
+    settings.scaleVisibility = bool(to_scale)
+    settings.minimumScale = to_scale
     settings.setFormat(look)
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(True)

@@ -16,6 +16,7 @@ from tideleg.dock.dock import TidelegDock
 from tideleg.dock.help_window import HelpWindow
 from tideleg.dock.plan_in_project import plans_in
 from tideleg.dock.recent_plans import recent_plans
+from tideleg.dock.result_layers import SHOWN
 from tideleg.dock.session import PLANNING, SETTLED
 
 
@@ -233,7 +234,7 @@ def test_another_plan_takes_the_place_of_the_first_whose_layers_stay(at_desk, ba
     assert dock.session.path == second and dock.session.pace_m_s is None
     assert sorted(plans_in(QgsProject.instance())) == sorted([bay, second])
     results = [layer for layer in QgsProject.instance().mapLayers().values() if layer.customProperty("tideleg/result")]
-    assert len(results) == 3
+    assert len(results) == len(SHOWN)
 
 
 def test_help_on_the_dock_opens_its_page(at_desk) -> None:

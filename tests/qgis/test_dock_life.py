@@ -10,6 +10,7 @@ from qgis.core import QgsApplication, QgsProject, QgsSettings
 from qgis.PyQt.QtCore import QObject
 from qgis.PyQt.QtWidgets import QAction, QDockWidget
 from swims import DAY, invented_bay, moved
+from tideleg.dock.result_layers import SHOWN
 from tideleg.dock.session import SETTLED
 
 SIGNALS = ("layersAdded", "layersRemoved", "readProject")
@@ -92,7 +93,7 @@ def test_closing_the_dock_takes_the_results_off_the_map_and_opening_it_brings_th
     plugin.initGui()
     plugin.dock_action.trigger()
     opened(plugin.dock, invented_bay(tmp_path / "bay.gpkg"), depart=f"{DAY} 10:00")
-    assert len(remains(desk)["results"]) == 3
+    assert len(remains(desk)["results"]) == len(SHOWN)
     plugin.dock_action.trigger()
     assert plugin.dock.isHidden() and remains(desk)["results"] == []
     routes = layer_of(plugin.dock, "routes")
@@ -102,7 +103,7 @@ def test_closing_the_dock_takes_the_results_off_the_map_and_opening_it_brings_th
     settle(plugin.dock.session)
     assert plugin.dock.session.swim.legs[0].distance_m > 1400.0  # what was edited meanwhile counts
     assert routes.rollBack()
-    assert len(remains(desk)["results"]) == 3
+    assert len(remains(desk)["results"]) == len(SHOWN)
     plugin.unload()
     QgsProject.instance().clear()
     desk.canvas.stopRendering()
