@@ -201,6 +201,7 @@ def test_a_project_saved_with_a_plan_is_worked_on_again_with_one_set_of_results(
     assert dock.session.swim is not None
     assert group_names().count("Planned swim (result)") == 1
     results = [one for one in QgsProject.instance().mapLayers().values() if one.customProperty("tideleg/result")]
+    wait_for(lambda: dock.time.swim is not None, "the swim in time")
     assert len(results) == len(SHOWN) and all(layer.featureCount() for layer in results)
 
 
