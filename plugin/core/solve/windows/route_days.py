@@ -57,11 +57,16 @@ def _mean_stream(request: SwimRequest, times: np.ndarray) -> tuple[np.ndarray, n
 
 
 def _weakest(request: SwimRequest, first_s: float, last_s: float) -> tuple[WeakestStream, ...]:
-    """The moments of the day, to the minute, at which the strongest stream on the route is least."""
+    """The moments of the day, to the minute, at which the strongest stream on the route is least.
+
+    Where another place of the route takes over as the strongest it dips as well: only what is below the mean counts.
+    """
     places, times = route_places_m(request), np.arange(first_s - WEAKEST_LOOK_S, last_s + 1.0, WEAKEST_LOOK_S)
     most = knots_from_m_s(request.stream.at(places[:, :1], places[:, 1:], times).rate_m_s).max(axis=0)
     with np.errstate(invalid="ignore"):
-        rows = np.flatnonzero((most[1:-1] < most[:-2]) & (most[1:-1] <= most[2:])) + 1
+        inner, known = most[1:-1], most[np.isfinite(most)]
+        low = inner < (known.mean() if len(known) else np.nan)
+        rows = np.flatnonzero((inner < most[:-2]) & (inner <= most[2:]) & low) + 1
     return tuple(
         WeakestStream(moment=request.clock.moment(float(times[row])), most_kn=float(most[row])) for row in rows
     )

@@ -1,0 +1,57 @@
+"""Saves the picture of a day: a button with a kind of file each."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from qgis.PyQt.QtCore import pyqtSignal
+from qgis.PyQt.QtWidgets import QFileDialog, QMenu, QToolButton, QWidget
+
+from ..cards.day_export import write_day_pictures
+from ..core.errors import SwimPlanError
+from ..core.results.day_strip import DayStrip
+from .words import tr
+
+KINDS = ("pdf", "png", "svg")
+
+
+class DayExportButton(QToolButton):
+    """``strip`` gives the day to save, None while there is none; ``told`` says where it went, or why it did not."""
+
+    told = pyqtSignal(str)
+
+    def __init__(self, strip: Callable[[], DayStrip | None], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._strip = strip
+        self.setText(tr("Save Picture"))
+        self.setToolTip(tr("Save the picture of this day as a PDF, PNG or SVG file"))
+        self.setAccessibleName(tr("Save the picture of this day"))
+        self.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
+        menu = QMenu(self)
+        for kind in KINDS:
+            menu.addAction(f"{kind.upper()}…", lambda kind=kind: self._ask(kind))
+        self.setMenu(menu)
+
+    def save(self, path: str | Path) -> bool:
+        """Write the picture, black on white as for paper; False where it is refused."""
+        strip = self._strip()
+        try:
+            if strip is None:
+                raise SwimPlanError(
+                    asked=tr("There is no picture of this day yet"), remedy=tr("Wait until it is there")
+                )
+            write_day_pictures((strip,), path)
+        except SwimPlanError as error:
+            self.told.emit(str(error))
+            return False
+        self.told.emit(tr("Saved to {}").format(path))
+        return True
+
+    def _ask(self, kind: str) -> None:
+        strip = self._strip()
+        name = f"{strip.start:%Y-%m-%d}.{kind}" if strip is not None else f"day.{kind}"
+        kinds = {"pdf": tr("PDF (*.pdf)"), "png": tr("PNG (*.png)"), "svg": tr("SVG (*.svg)")}
+        path, _ = QFileDialog.getSaveFileName(self, tr("Save Picture of the Day"), name, kinds[kind])
+        if path:
+            self.save(path if path.lower().endswith(f".{kind}") else f"{path}.{kind}")

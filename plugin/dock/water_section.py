@@ -1,0 +1,186 @@
+"""The dock's section on the water of the day: its picture, what is read on it, and the same in words."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from qgis.PyQt.QtCore import QEvent, Qt
+from qgis.PyQt.QtWidgets import QGridLayout, QHBoxLayout, QToolButton, QWidget
+
+from ..cards.day_words import clock_text
+from ..core.clock import UTC
+from ..core.results.day_strip import DayStrip
+from .day_export_menu import DayExportButton
+from .day_reading import captions, day_sentences, readings, tips
+from .day_strip_view import DayStripView
+from .day_work import DayWork
+from .departure import days_later
+from .section import Section, label
+from .session import PLANNING, Session
+from .words import tr
+
+
+class DayReadout(QWidget):
+    """What is read at one moment, line by line; as high as it ever was at this width, so that nothing jumps."""
+
+    _most = 0
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.when = label(strong=True)
+        self.captions, self.values = ([label() for _ in captions()] for _ in range(2))
+        rows = QGridLayout(self)
+        rows.setContentsMargins(0, 0, 0, 0)
+        rows.setColumnStretch(1, 1)
+        rows.addWidget(self.when, 0, 0, 1, 2)
+        for row, (words, caption, value) in enumerate(zip(captions(), self.captions, self.values), start=1):
+            caption.setText(words)
+            caption.setWordWrap(False)
+            value.setAccessibleName(words)
+            value.setAlignment(Qt.AlignmentFlag.AlignTop)
+            rows.addWidget(caption, row, 0, Qt.AlignmentFlag.AlignTop)
+            rows.addWidget(value, row, 1)
+
+    def show_words(self, when: str, values: tuple[str, ...]) -> None:
+        """Show them; no values leave the lines empty."""
+        self.when.setText(when)
+        for value, words in zip(self.values, values or ("",) * len(self.values)):
+            value.setText(words)
+        self._keep_height()
+
+    def show_tips(self, tips: tuple[str, ...]) -> None:
+        """What the values are."""
+        for caption, value, tip in zip(self.captions, self.values, tips):
+            caption.setToolTip(tip)
+            value.setToolTip(tip)
+
+    def resizeEvent(self, event: QEvent) -> None:
+        """Another width wraps otherwise."""
+        super().resizeEvent(event)
+        self._most = 0
+        self._keep_height()
+
+    def _keep_height(self) -> None:
+        """The last value is the one that wraps: why a departure cannot be swum."""
+        last = self.values[-1]
+        needed = max(last.heightForWidth(last.width()), 2 * self.fontMetrics().lineSpacing())
+        self._most = max(self._most, needed)
+        last.setMinimumHeight(self._most)
+
+
+class WaterSection(Section):
+    """The picture follows the session's day, its handle the session's departure, and the other way round."""
+
+    page = "dock.md#water-of-the-day"
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__("Water", tr("Water of the Day"), parent)
+        self._session = session
+        self.work = DayWork(session, self)
+        self.view = DayStripView()
+        self.readout = DayReadout()
+        self.words = label()
+        self.status = label()
+        self.before, self.after = QToolButton(), QToolButton()
+        self.export = DayExportButton(self.strip)
+        self._set_up()
+        self.view.moved.connect(session.choose_moment)
+        self.view.stepped.connect(session.step_departure)
+        self.view.day_stepped.connect(self.step_day)
+        self.view.read.connect(lambda _moment: self.show_reading())
+        self.before.clicked.connect(lambda: self.step_day(-1))
+        self.after.clicked.connect(lambda: self.step_day(1))
+        self.export.told.connect(self.status.setText)
+        self.work.changed.connect(self.show_day)
+        session.choices_changed.connect(self.show_departure)
+        session.swim_changed.connect(self.show_departure)
+        self.collapsedStateChanged.connect(self.work.rest)
+        self.show_day()
+
+    def _set_up(self) -> None:
+        for button, words, tip in (
+            (self.before, "\N{MINUS SIGN}" + tr("1 day"), tr("Leave at this hour the day before")),
+            (self.after, "+" + tr("1 day"), tr("Leave at this hour the day after")),
+        ):
+            button.setText(words)
+            button.setToolTip(tip)
+            button.setAccessibleName(tip)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.before)
+        buttons.addWidget(self.after)
+        buttons.addStretch()
+        buttons.addWidget(self.export)
+        self.inside.addLayout(buttons)
+        for widget in (self.view, self.readout, self.status, self.words):
+            self.inside.addWidget(widget)
+
+    def strip(self) -> DayStrip | None:
+        """The day as it is drawn; None while there is none that holds."""
+        return self.view.strip() if self.view.day is not None and not self.work.is_old else None
+
+    def step_day(self, days: int) -> None:
+        """Leave at the same clock time so many days later."""
+        if self._session.depart is not None:
+            self._session.choose_moment(days_later(self._session.depart, days))
+
+    def show_day(self) -> None:
+        """Show the day that there is, pale while it is old, or why there is none."""
+        work = self.work
+        self.setEnabled(self._session.path is not None)
+        self.show_hint(self._missing())
+        self.view.show_day(work.day, is_old=work.is_old)
+        self.view.setVisible(work.day is not None)
+        if work.day is not None:
+            self.readout.show_tips(tips(work.day))
+        self.export.setEnabled(work.day is not None and not work.is_old)
+        self.status.setText(work.problem or (tr("Looking at the day…") if work.is_old or work.is_busy else ""))
+        self.status.setVisible(bool(self.status.text()))
+        self.show_departure()
+
+    def _missing(self) -> str:
+        """What to do where there can be no day."""
+        if self._session.path is None:
+            return tr("Open a plan first.")
+        if not self._session.routes:
+            return tr("The plan has no route with a name. Draw one in the layer of routes and name it.")
+        return ""
+
+    def show_departure(self) -> None:
+        """The handle stands at the session's departure, with the home of its swim where that is known."""
+        session, day = self._session, self.work.day
+        self.view.show_departure(session.depart, self._home())
+        words = day_sentences(day, session.depart) if day is not None and not self.work.is_old else ""
+        self.words.setText(words)
+        self.view.setAccessibleDescription(f"{self._departure_words()} {words}")
+        self.show_reading()
+
+    def _home(self) -> datetime | None:
+        """When the planned swim is home, where it is that of the departure."""
+        session = self._session
+        if session.swim is None or session.depart is None or session.stage == PLANNING:
+            return None
+        same = session.swim.depart.astimezone(UTC) == session.depart.astimezone(UTC)
+        return session.swim.arrive if same else None
+
+    def show_reading(self) -> None:
+        """What is read at the cursor; without one at the departure."""
+        day, cursor = self.work.day, self.view.cursor_at
+        moment = cursor if cursor is not None and not self.view.is_dragging else self._session.depart
+        if day is None or self.work.is_old or moment is None or not _is_of(day.strip, moment):
+            self.readout.show_words(self._departure_words(), ())
+        elif moment is cursor:
+            at = clock_text(day.strip, moment)
+            self.readout.show_words(tr("At the cursor, {}").format(at), readings(day, moment))
+        else:
+            self.readout.show_words(self._departure_words(), readings(day, moment))
+
+    def _departure_words(self) -> str:
+        depart, day = self._session.depart, self.work.day
+        if depart is None:
+            return ""
+        at = clock_text(day.strip, depart) if day is not None else f"{depart:%H:%M}"
+        return tr("Departure {date} {at}").format(date=f"{depart:%Y-%m-%d}", at=at)
+
+
+def _is_of(strip: DayStrip, moment: datetime) -> bool:
+    return strip.start.astimezone(UTC) <= moment.astimezone(UTC) <= strip.end.astimezone(UTC)
