@@ -18,6 +18,7 @@ from .section import SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
 from .time_section import TimeSection
+from .water_section import WaterSection
 from .words import tr
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
@@ -35,6 +36,7 @@ class TidelegDock(QgsDockWidget):
         self.results = ResultLayers(QgsProject.instance())
         self.plan = PlanSection(self.session)
         self.drawing = DrawSection(self.session, canvas)
+        self.water = WaterSection(self.session)
         self.swim = SwimSection(self.session)
         self.legs = LegsSection(self.session, self.go_to)
         self.time = TimeSection(self.session, canvas)
@@ -57,7 +59,7 @@ class TidelegDock(QgsDockWidget):
     def _lay_out(self) -> None:
         inside = QWidget()
         column = QVBoxLayout(inside)
-        for section in (self.plan, self.drawing, self.swim, self.legs, self.time, self.mind, self.turn_back):
+        for section in (self.plan, self.drawing, self.water, self.swim, self.legs, self.time, self.mind, self.turn_back):
             column.addWidget(SectionFrame(section, self._show_help))
         last = QHBoxLayout()
         last.addStretch()
