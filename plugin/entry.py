@@ -48,6 +48,7 @@ class TidelegPlugin:
         icon = QIcon(str(ICON))
         parent = self.iface.mainWindow()
         self.add_dock_action(QAction(icon, tr("Tideleg dock"), parent))
+        self.add_walk(QAction(icon, tr("Walk through the sample"), parent))
         for algorithm in self.provider.algorithms():
             self.add_to_menu(QAction(icon, f"{algorithm.displayName()}…", parent), algorithm.id())
         if docs_folder() is not None:
@@ -70,6 +71,17 @@ class TidelegPlugin:
         self.iface.addPluginToMenu(MENU, action)
         self.iface.addToolBarIcon(action)
         self.dock_action = action
+
+    def add_walk(self, action: QAction) -> None:
+        """Put the entry that shows the sample step by step into the menu."""
+        action.triggered.connect(self.walk)
+        self.iface.addPluginToMenu(MENU, action)
+        self.menu_actions.append(action)
+
+    def walk(self) -> None:
+        """Walk through the sample in the dock, from the first step."""
+        self.show_dock()
+        self.dock.walk.begin()
 
     def show_dock(self, wanted: bool = True) -> None:
         """Show the dock, made when it is first wanted, or hide it."""

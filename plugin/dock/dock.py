@@ -19,6 +19,7 @@ from .session import PLANNING, Session
 from .swim_section import SwimSection
 from .time_section import TimeSection
 from .water_section import WaterSection
+from .walk import Walk
 from .words import tr
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
@@ -74,6 +75,8 @@ class TidelegDock(QgsDockWidget):
         whole = QWidget()
         self.rows = QVBoxLayout(whole)
         self.rows.setContentsMargins(0, 0, 0, 0)
+        self.walk = Walk(self.session, inside.findChildren(SectionFrame), self.area)
+        self.rows.addWidget(self.walk)
         self.rows.addWidget(self.area)
         self.setWidget(whole)
 

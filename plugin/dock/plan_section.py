@@ -7,12 +7,12 @@ from pathlib import Path
 
 from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QMenu, QPushButton, QWidget
 
+from ..core.errors import SwimPlanError
 from .recent_plans import forget_plan, recent_plans
+from .sample_plan import has_sample, sample_plan
 from .section import Section, label
 from .session import Session
 from .words import tr
-
-SAMPLE = Path(__file__).resolve().parents[2] / "sample_layers" / "invented_bay.gpkg"
 
 
 class PlanSection(Section):
@@ -40,7 +40,7 @@ class PlanSection(Section):
         self.inside.addWidget(self.problem)
         self.new.clicked.connect(self.make_new)
         self.open.clicked.connect(self.choose_file)
-        self.sample.clicked.connect(lambda: self._session.open_plan(SAMPLE))
+        self.sample.clicked.connect(self.open_sample)
         self.menu.aboutToShow.connect(self._list_recent)
         session.plan_changed.connect(self.refresh)
         self.refresh()
@@ -70,7 +70,15 @@ class PlanSection(Section):
         )
         self.hint.setVisible(path is None)
         self.recent.setEnabled(bool(recent_plans()))
-        self.sample.setVisible(SAMPLE.exists())
+        self.sample.setVisible(has_sample())
+
+    def open_sample(self) -> None:
+        """Open the invented bay."""
+        try:
+            self._session.open_plan(sample_plan())
+        except SwimPlanError as error:
+            self.problem.setText(str(error))
+            self.problem.show()
 
     def make_new(self) -> None:
         """Show the dialog of the algorithm that makes a plan, and open what it made."""

@@ -47,7 +47,7 @@ def test_ten_lives_leave_nothing_behind(qgis_iface) -> None:
         plugin.initGui()
         during = remains(window)
         assert "tideleg" in during[2]
-        assert len(during[0]) - len(before[0]) == len(ALGORITHMS) + 1 + (plugin.help_action is not None)
+        assert len(during[0]) - len(before[0]) == len(ALGORITHMS) + 2 + (plugin.help_action is not None)
         plugin.unload()
         assert remains(window) == before
 

@@ -1,0 +1,143 @@
+"""The walk through the sample: a bar above the sections that says what to do next and goes on when it is done."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from qgis.core import QgsSettings
+from qgis.gui import QgsScrollArea
+from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+
+from .outline import Outline
+from .sample_plan import has_sample
+from .section import SectionFrame, label
+from .session import Session
+from .walk_steps import WalkStep, walk_steps
+from .words import tr
+
+KEY = "tideleg/walk_offered"
+
+
+class Walk(QFrame):
+    """Hidden, offering itself once where no plan is open, or at one of its steps. Nothing of the dock is blocked."""
+
+    def __init__(
+        self, session: Session, frames: Iterable[SectionFrame], area: QgsScrollArea, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.setObjectName("TidelegWalk")
+        self.setAccessibleName(tr("Walk through the sample"))
+        self.setFrameShape(QFrame.Shape.StyledPanel)
+        self._session = session
+        self._frames = {frame.section.objectName().removeprefix("Tideleg"): frame for frame in frames}
+        self._area = area
+        self._outline: Outline | None = None
+        self._awaited = None
+        self.steps: list[WalkStep] = []
+        self.number = -1  # of the step, from 0; -1 while it is not walked
+        self.heading, self.words = label(strong=True), label()
+        self.start, self.no = QPushButton(tr("Start")), QPushButton(tr("No, Thanks"))
+        self.back, self.next, self.end = QPushButton(tr("Back")), QPushButton(tr("Next")), QPushButton(tr("Close"))
+        self._lay_out()
+        self.start.clicked.connect(self.begin)
+        self.no.clicked.connect(self.finish)
+        self.end.clicked.connect(self.finish)
+        self.back.clicked.connect(lambda: self.go_to(self.number - 1))
+        self.next.clicked.connect(self.go_on)
+        session.plan_changed.connect(self.offer)
+        # What stands above it comes and grows while a swim is planned.
+        area.verticalScrollBar().rangeChanged.connect(self.show_place)
+        self.offer()
+
+    def _lay_out(self) -> None:
+        self.start.setToolTip(tr("About two minutes; it can be closed at any step"))
+        self.no.setToolTip(tr("Not asked again; the menu Plugins > Tideleg has the walk too"))
+        buttons = QHBoxLayout()
+        buttons.addStretch()
+        for button in (self.start, self.no, self.back, self.next, self.end):
+            button.setAutoDefault(False)
+            buttons.addWidget(button)
+        whole = QVBoxLayout(self)
+        whole.addWidget(self.heading)
+        whole.addWidget(self.words)
+        whole.addLayout(buttons)
+
+    def offer(self) -> None:
+        """Ask whether to walk, until that is answered once, while no plan is open."""
+        if self.number >= 0:
+            return
+        asks = has_sample() and self._session.path is None and not QgsSettings().value(KEY, False, type=bool)
+        self.heading.setText(tr("New here?"))
+        self.words.setText(tr("A walk through an invented bay shows in two minutes how a swim is planned."))
+        self._show_buttons(self.start, self.no)
+        self.setVisible(asks)
+
+    def begin(self) -> None:
+        """Walk from the first step."""
+        QgsSettings().setValue(KEY, True)
+        self.steps = [step for step in walk_steps() if step.section in self._frames]
+        self.show()
+        self.go_to(0)
+        self.next.setFocus()
+
+    def finish(self) -> None:
+        """Walk no more, and do not offer it again."""
+        QgsSettings().setValue(KEY, True)
+        self._leave_step()
+        self.number = -1
+        self.hide()
+
+    def go_on(self) -> None:
+        """The next step. Without a plan the walk opens the sample itself, since all that follows needs one."""
+        if self.number == 0 and self._session.path is None:
+            self._frames["Plan"].section.open_sample()
+        elif self.number + 1 < len(self.steps):
+            self.go_to(self.number + 1)
+        else:
+            self.finish()
+
+    def go_to(self, number: int) -> None:
+        """Point at the section of a step, say what to do there, and wait for it."""
+        self._leave_step()
+        self.number = number
+        step, frame = self.steps[number], self._frames[self.steps[number].section]
+        self.heading.setText(tr("Step {} of {}: {}").format(number + 1, len(self.steps), frame.section.title()))
+        self.words.setText(step.words)
+        self.back.setEnabled(number > 0)
+        self.next.setText(tr("Next") if number + 1 < len(self.steps) else tr("Done"))
+        self._show_buttons(self.back, self.next, *([self.end] if number + 1 < len(self.steps) else []))
+        frame.section.setCollapsed(False)
+        self._outline = Outline()
+        frame.place.addWidget(self._outline, 0, 0)
+        self._outline.show()
+        self.show_place()
+        if step.done is not None:
+            self._awaited = step.done(frame.section, self._session)
+            self._awaited.connect(self._look)
+
+    def show_place(self, *_: int) -> None:
+        """Scroll as little as shows the section pointed at, from its top where it is longer than the window."""
+        if self._outline is None:
+            return
+        frame, bar, room = self._outline.parentWidget(), self._area.verticalScrollBar(), self._area.viewport().height()
+        top = frame.y()
+        bottom = top + min(frame.height(), room)
+        bar.setValue(max(min(bar.value(), top), bottom - room))
+
+    def _look(self, *what: object) -> None:
+        """Something was done: go on where it is what the step waits for."""
+        if self.steps[self.number].counts(self._session, *what):
+            self.go_to(self.number + 1)
+
+    def _leave_step(self) -> None:
+        if self._awaited is not None:
+            self._awaited.disconnect(self._look)
+            self._awaited = None
+        if self._outline is not None:
+            self._outline.hide()
+            self._outline.deleteLater()
+            self._outline = None
+
+    def _show_buttons(self, *shown: QPushButton) -> None:
+        for button in (self.start, self.no, self.back, self.next, self.end):
+            button.setVisible(button in shown)
