@@ -71,7 +71,8 @@ class RowTable(QTableWidget):
         bar.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         bar.setHighlightSections(False)
         bar.setVisible(any(title for title, _ in headers))
-        bar.sectionResized.connect(self.fit)
+        # Queued: while the signal is sent the columns still have the widths from before.
+        bar.sectionResized.connect(self.fit, Qt.ConnectionType.QueuedConnection)
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these in place of what is shown; the number of the row that was chosen stays."""
