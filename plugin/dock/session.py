@@ -13,8 +13,8 @@ from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
 from ..core.solve.request import SwimRequest
 from ..core.solve.swim import SwimWay
+from ..layers_in.swim_people import settings_read
 from ..plan_package.project import add_plan_to_project
-from ..plan_package.settings import read_settings
 from .departure import STEP_MIN, first_departure, moment_of, tide_moments
 from .plan_in_project import PlanInProject, plans_in
 from .planner import Planner
@@ -100,8 +100,8 @@ class Session(QObject):
         path = Path(path).resolve()
         layers = None
         try:
-            settings = read_settings(path)
             layers = PlanInProject(path, self.project, self)
+            settings = settings_read(path, layers.copies())
             if not layers.is_there:
                 add_plan_to_project(path, self.project)
             self._begin(layers, settings["title"] or path.stem, settings["zone"])
@@ -218,11 +218,11 @@ class Session(QObject):
         self.ticked = tuple(one for one in self.ticked if one in self.swimmers) or tuple(self.swimmers[:1])
 
     def _read_settings(self) -> None:
-        """The plan's zone as stored: the settings, alone of all layers, count once they are saved."""
+        """The plan's zone as it stands now."""
         try:
-            self.zone_name = read_settings(self.path)["zone"]
+            self.zone_name = settings_read(self.path, self.layers.copies())["zone"]
         except SwimPlanError:
-            return  # planning asks the file again and says what is wrong with it
+            return  # planning asks again and says what is wrong
         self.depart = self.depart.astimezone(zone_named(self.zone_name))
 
     def _layer_changed(self, name: str) -> None:

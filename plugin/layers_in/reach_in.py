@@ -18,6 +18,7 @@ from ..core.planar import bounds_of
 from ..core.solve.reach.request import MOST_HOURS, ReachRequest
 from ..plan_package.store import read_settings
 from .swim_in import SwimAsked, request_from
+from .swim_people import settings_read
 from .table import Table
 
 FASTEST_M_S = 4.0  # over the ground: a fast swimmer in a strong stream
@@ -64,7 +65,7 @@ def reach_from(
 
     SwimPlanError where a time cannot be read or the two are not in order.
     """
-    zone = zone_named(read_settings(plan)["zone"])
+    zone = zone_named(settings_read(plan, sources or {})["zone"])
     depart = _moment("DEPART", asked.depart, zone)
     back_by = _moment("BACK_BY", asked.back_by, zone)
     seconds = PlanClock(start=depart, zone_name="UTC").seconds(back_by)

@@ -16,11 +16,10 @@ from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
 from ..core.solve.request import PlanSettings, SwimRequest
 from ..core.solve.swim import SwimWay
-from ..plan_package.store import read_settings
 from .marks_in import marks_from
 from .plan_tables import tables_of
 from .swim_chart import chart_from, depths_from
-from .swim_people import settings_from, swimmer_from
+from .swim_people import settings_from, settings_read, swimmer_from
 from .table import Table
 from .water_in import water_from
 
@@ -61,7 +60,8 @@ def request_from(
     field and value.
     """
     warnings: list[str] = []
-    settings = settings_from(read_settings(plan)) if plan else PlanSettings()
+    stored = settings_read(plan, sources) if plan else {}
+    settings = settings_from(stored) if plan else PlanSettings()
     if not plan:
         warnings.append("No plan was given: times are read and shown in UTC, and settings are the defaults.")
     tables = tables_of(plan, sources, warnings)
@@ -77,7 +77,7 @@ def request_from(
     clock = PlanClock(start=depart, zone_name=settings.zone, end=end)
     chart = chart_from(tables, frame, zone, warnings)
     places_m = places(tables, frame) if places else route_box_m(route, frame)
-    water = water_from(tables, chart, frame, clock, places_m, plan, warnings)
+    water = water_from(tables, chart, frame, clock, places_m, plan, warnings, port=stored.get("port", ""))
     return SwimRequest(
         route=route,
         stops=tuple(stops),

@@ -2,12 +2,30 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import replace
+from pathlib import Path
+
+from qgis.core import QgsFeatureSource
 
 from ..core.errors import SwimPlanError
 from ..core.solve.request import SETTING_LIMITS, PlanSettings
 from ..core.swimmer import LIMITS, NUMBERS, Swimmer, group_of, in_words
+from ..plan_package.settings import TABLE as SETTINGS
+from ..plan_package.settings import read_settings, require_readable, settings_of
 from .table import Table, TableRow
+
+
+def settings_read(plan: str | Path, sources: Mapping[str, QgsFeatureSource]) -> dict[str, str]:
+    """Every setting of the plan as text: those of a given layer, edits that are not saved included, else the file's.
+
+    Raises as ``read_settings`` does.
+    """
+    table = sources.get(SETTINGS)
+    if table is None:
+        return read_settings(plan)
+    require_readable(Path(plan))
+    return settings_of(tuple(row.attribute(name) or None for name in ("key", "value")) for row in table.getFeatures())
 
 
 def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warnings: list[str]) -> Swimmer:

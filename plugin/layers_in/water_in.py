@@ -39,14 +39,15 @@ def water_from(
     places_m: np.ndarray,
     plan: str | Path | None,
     warnings: list[str],
+    *,
+    port: str,
 ) -> PlanWater:
     """The water from the plan's tables. ``places_m`` (2, 2) are the corners of where the stream will be asked for;
-    ``plan`` is the file whose settings name the port for heights and beside which models lie, None for none."""
+    models lie beside the file ``plan``, None for none; ``port`` is that of the heights, empty for the only one."""
     tides = tides_from(tables, clock, warnings)
     land = tuple(piece.area for piece in chart.land)
     folder = Path(plan).resolve().parent if plan else None
     models = models_from(tables, frame, clock, folder, places_m, warnings)
-    port = read_settings(plan).get("port", "") if plan else ""
     return PlanWater(
         stream=stream_from(tables, tides, frame, clock, land, places_m, warnings, models=models),
         tide=tide_for_heights(tides, port, warnings),
@@ -58,7 +59,8 @@ def water_at(
 ) -> tuple[StreamField, LocalFrame]:
     """The stream around one place of a plan, and the frame it is given in."""
     frame = LocalFrame(lon=lon, lat=lat)
+    port = read_settings(plan).get("port", "")
     tables = tables_of(plan, {}, warnings)
     chart = chart_from(tables, frame, clock.zone, warnings)
     around = np.array([[-AROUND_PLACE_M, -AROUND_PLACE_M], [AROUND_PLACE_M, AROUND_PLACE_M]])
-    return water_from(tables, chart, frame, clock, around, plan, warnings).stream, frame
+    return water_from(tables, chart, frame, clock, around, plan, warnings, port=port).stream, frame

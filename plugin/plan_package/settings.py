@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from pathlib import Path
 
 from ..core.clock import zone_named
@@ -22,7 +22,16 @@ def read_settings(path: str | Path) -> dict[str, str]:
     """
     path = Path(path)
     require_readable(path)
-    return {**default_settings(), **_stored(path)}
+    return settings_of(database.read_pairs(path))
+
+
+def settings_of(pairs: Iterable[tuple[str | None, str | None]]) -> dict[str, str]:
+    """Every setting as text out of the table's rows (key, value), as ``read_settings``; BadInputError as there."""
+    stored = {key: value or "" for key, value in pairs if key}
+    for key, text in stored.items():
+        if key in SETTING_BY_KEY:
+            _check_one(key, text)
+    return {**default_settings(), **stored}
 
 
 def write_settings(path: str | Path, settings: Mapping[str, str | int | float]) -> None:
@@ -63,14 +72,6 @@ def package_version(path: Path) -> int:
     return (
         0 if text is None else int(checked_text(SETTING_BY_KEY[VERSION_KEY].value, text, layer=TABLE, row=VERSION_KEY))
     )
-
-
-def _stored(path: Path) -> dict[str, str]:
-    stored = {key: value or "" for key, value in database.read_pairs(path) if key}
-    for key, text in stored.items():
-        if key in SETTING_BY_KEY:
-            _check_one(key, text)
-    return stored
 
 
 def _check_one(key: str, text: str) -> None:

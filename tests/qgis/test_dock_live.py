@@ -7,6 +7,7 @@ import threading
 from collections.abc import Iterator
 from contextlib import closing
 from dataclasses import replace
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -14,13 +15,14 @@ from desk import Desk, cells, desk_with_dock, group_names, layer_of, leave, open
 from qgis.core import QgsApplication, QgsFeature, QgsProject
 from swims import DAY, LEDGE, SLIP, TIDE_ROWS, box, invented_bay, line, moved, point, swum
 from tideleg.core.errors import StoppedError, SwimPlanError
-from tideleg.layers_in.copied_source import CopiedSource
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.latest_work import LatestWork
 from tideleg.dock.result_layers import SHOWN
 from tideleg.dock.session import PLANNING, SETTLED
+from tideleg.layers_in.copied_source import CopiedSource
 from tideleg.layers_in.swim_in import SwimAsked
 from tideleg.plan_package.database import row_count
+from tideleg.plan_package.settings import read_settings
 
 
 @pytest.fixture()
@@ -387,3 +389,23 @@ def test_what_is_kept_does_not_outlive_a_change_of_the_chart_or_reach_too_far(do
     assert kept.of(dock.session.path, dock.session.layers.copies(), asked) is None
     areas.rollBack()
     routes.rollBack()
+
+
+def test_settings_count_before_they_are_saved(dock) -> None:
+    before, table = dock.session.swim, layer_of(dock, "settings")
+    rows = {row["key"]: row.id() for row in table.getFeatures()}
+    value = table.fields().indexOf("value")
+    assert table.startEditing()
+    assert table.changeAttributeValue(rows["zone"], value, "Asia/Kathmandu")
+    assert table.changeAttributeValue(rows["heading_step_deg"], value, "1")
+    settle(dock.session)
+    assert dock.session.swim.zone == "Asia/Kathmandu" and dock.session.swim.heading_step_deg == 1.0
+    assert dock.session.swim.depart == before.depart  # the same moment on another clock
+    assert dock.session.swim.depart.utcoffset() == timedelta(hours=5, minutes=45)
+    assert read_settings(dock.session.path)["zone"] == before.zone
+    assert table.changeAttributeValue(rows["zone"], value, "Nowhere/Land")
+    settle(dock.session)
+    assert "Nowhere/Land" in dock.session.problem
+    table.rollBack()
+    settle(dock.session)
+    assert dock.session.swim.zone == before.zone
