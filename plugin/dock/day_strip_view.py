@@ -202,8 +202,9 @@ class DayStripView(QWidget):
         self.setFixedHeight(round(height))
 
     def _place(self, event: QEvent) -> QPointF:
-        """Where the mouse is, in the picture's units."""
-        return QPointF(event.pos()) / self.scale
+        """Where the mouse is, in the picture's units: between pixels as well, where the screen is finer."""
+        at = event.position() if hasattr(event, "position") else event.localPos()  # Qt 6, Qt 5
+        return QPointF(at) / self.scale
 
     def _is_among_times(self, place: QPointF) -> bool:
         """Whether a place lies on the lanes that have times."""
