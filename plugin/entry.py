@@ -5,12 +5,13 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from qgis.core import QgsApplication
-from qgis.PyQt.QtCore import QCoreApplication, Qt
+from qgis.PyQt.QtCore import QCoreApplication, Qt, QTranslator
 from qgis.PyQt.QtGui import QIcon
 from qgis.PyQt.QtWidgets import QAction
 
 from .dock.help_pages import docs_folder
 from .processing.provider import ICON, TidelegProvider
+from .translation import install_translator, remove_translator
 
 if TYPE_CHECKING:
     from qgis.gui import QgisInterface
@@ -32,6 +33,7 @@ class TidelegPlugin:
 
     def __init__(self, iface: QgisInterface | None) -> None:
         self.iface = iface
+        self.translator: QTranslator | None = None
         self.provider: TidelegProvider | None = None
         self.menu_actions: list[QAction] = []
         self.help_action: QAction | None = None
@@ -40,6 +42,7 @@ class TidelegPlugin:
         self.help_window: HelpWindow | None = None
 
     def initProcessing(self) -> None:
+        self.translator = install_translator()  # before anything has a name
         self.provider = TidelegProvider()
         QgsApplication.processingRegistry().addProvider(self.provider)
 
@@ -144,6 +147,8 @@ class TidelegPlugin:
         if self.provider is not None:
             QgsApplication.processingRegistry().removeProvider(self.provider)
             self.provider = None
+        remove_translator(self.translator)
+        self.translator = None
 
 
 def open_algorithm(algorithm_id: str) -> None:

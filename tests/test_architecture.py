@@ -18,6 +18,7 @@ QGIS_LIBRARIES = {"qgis", "osgeo", "sip"}
 MAY_USE: dict[str, set[str]] = {
     "core": set(),
     "version": set(),
+    "translation": set(),
     "resources": set(),
     "plan_package": {"core", "layers_out.styles", "layers_in.moments"},
     "layers_in": {"core", "plan_package", "version"},
@@ -26,14 +27,21 @@ MAY_USE: dict[str, set[str]] = {
     "map_tools": {"core", "layers_in", "layers_out", "plan_package"},
     "dock": {"core", "layers_in", "layers_out", "plan_package", "cards", "map_tools", "version"},
     "processing": {"core", "layers_in", "layers_out", "plan_package", "cards", "version"},
-    "entry": {"processing", "dock", "map_tools", "core", "version"},
+    "entry": {"processing", "dock", "map_tools", "core", "version", "translation"},
     "__init__": {"entry"},
 }
 IFACE_PARTS = {"__init__", "entry", "dock", "map_tools"}
 # Slow or absent on some machines: never while QGIS starts, only inside the function that needs them.
 LAZY_LIBRARIES = {"shapely", "pyproj", "pygeomag", "astral"}
 # What QGIS imports when it starts with the plugin enabled.
-START_UP = {"__init__.py", "entry.py", "version.py", "processing/__init__.py", "processing/provider.py"}
+START_UP = {
+    "__init__.py",
+    "entry.py",
+    "version.py",
+    "translation.py",
+    "processing/__init__.py",
+    "processing/provider.py",
+}
 
 
 def modules() -> list[str]:

@@ -19,6 +19,7 @@ def gates() -> list[tuple[str, list[str]]]:
         ("ruff format", ["-m", "ruff", "format", "--check", "--output-format=concise", *CODE]),
         ("flake8-qgis", ["-m", "flake8", *FLAKE8, "plugin"]),
         ("enum scopes", ["tools/enum_scopes.py", "plugin"]),
+        ("words", ["tools/strings.py", "--check"]),
         ("plugin site", ["tools/scan.py", "plugin"]),
         ("architecture", ["-m", "pytest", "-q", "tests/test_architecture.py"]),
     ]

@@ -1,0 +1,6952 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>Tideleg</name>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/sheet_files.py"/>
+        <source>PREDICTED</source>
+        <translation>VORHERSAGE</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>NOT FEASIBLE</source>
+        <translation>NICHT MACHBAR</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>times in {zone}</source>
+        <translation>Zeiten in {zone}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>swimmer {name}</source>
+        <translation>Schwimmer {name}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>from {name}</source>
+        <translation>ab {name}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>STOP:</source>
+        <translation>STOPP:</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>WARNING:</source>
+        <translation>WARNUNG:</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>note:</source>
+        <translation>Hinweis:</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>1 more flag: read the report.</source>
+        <translation>1 weitere Meldung: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>{count} more flags: read the report.</source>
+        <translation>{count} weitere Meldungen: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>No flags. Feasible is not safe.</source>
+        <translation>Keine Meldungen. Machbar heißt nicht sicher.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>leg {number}</source>
+        <translation>Abschnitt {number}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>legs {first} and {last}</source>
+        <translation>Abschnitte {first} und {last}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>ALARM (shore contact)</source>
+        <translation>ALARM (Kontakt an Land)</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>shore ALARM</source>
+        <translation>ALARM an Land</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Weakest stream, then sets to:</source>
+        <translation>Schwächster Strom, setzt danach nach:</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Predicted, not observed. Not for navigation of vessels. Never dive alone.</source>
+        <translation>Vorhersage, keine Beobachtung. Nicht zur Navigation von Fahrzeugen. Nie allein tauchen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/day_light.py"/>
+        <source>sunset</source>
+        <translation>Sonnenuntergang</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>The depth of 1 more mark is not shown.</source>
+        <translation>Die Tiefe von 1 weiteren Marke ist nicht gezeigt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Depths of {count} more marks are not shown.</source>
+        <translation>Die Tiefen von {count} weiteren Marken sind nicht gezeigt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>depth, m, at</source>
+        <translation>Tiefe, m, um</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Let out up to {line} m of line.</source>
+        <translation>Bis zu {line} m Leine geben.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>On all of it the float swings: {places}.</source>
+        <translation>Bei der ganzen Leine schwingt die Boje: {places}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>No arrival, so no alarm time.</source>
+        <translation>Keine Ankunft, daher keine Alarmzeit.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Tide not known.</source>
+        <translation>Gezeit nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Depths not known.</source>
+        <translation>Tiefen nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>M is magnetic: variation {variation}, {model}, {day}.</source>
+        <translation>M ist magnetisch: Missweisung {variation}, {model}, {day}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Set arrows: true north is up.</source>
+        <translation>Strompfeile: rechtweisend Nord ist oben.</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_curves.py"/>
+        <location filename="../cards/day_words.py"/>
+        <source>stream not known</source>
+        <translation>Strom nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_curves.py"/>
+        <source>tide not known</source>
+        <translation>Gezeit nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_curves.py"/>
+        <source>you make {pace}</source>
+        <translation>eigenes Tempo {pace}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_curves.py"/>
+        <source>you make {pace} kn</source>
+        <translation>eigenes Tempo {pace} kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_departures.py"/>
+        <source>planned {at}</source>
+        <translation>geplant {at}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_departures.py"/>
+        <source>now</source>
+        <translation>jetzt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_departures.py"/>
+        <source>no departures looked at</source>
+        <translation>keine Startzeiten geprüft</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_light.py"/>
+        <source>daylight not known</source>
+        <translation>Tageslicht nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_light.py"/>
+        <source>dark all day</source>
+        <translation>den ganzen Tag dunkel</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_light.py"/>
+        <source>light all night</source>
+        <translation>die ganze Nacht hell</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_light.py"/>
+        <source>dawn</source>
+        <translation>Morgendämmerung</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_light.py"/>
+        <source>sunrise</source>
+        <translation>Sonnenaufgang</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_light.py"/>
+        <source>dusk</source>
+        <translation>Abenddämmerung</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_page.py"/>
+        <source>{first} to {last}</source>
+        <translation>{first} bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>feasible</source>
+        <translation>machbar</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>stream</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <location filename="../dock/day_reading.py"/>
+        <source>dark</source>
+        <translation>dunkel</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>hours</source>
+        <translation>Stunden</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>range</source>
+        <translation>Weite</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>land</source>
+        <translation>Land</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>closed</source>
+        <translation>gesperrt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>ferry</source>
+        <translation>Fähre</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>depth</source>
+        <translation>Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <location filename="../cards/leg_rows.py"/>
+        <location filename="../cards/sheet_words.py"/>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../dock/reach_rows.py"/>
+        <location filename="../dock/rows.py"/>
+        <location filename="../dock/time_words.py"/>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>not known</source>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>feasible departures</source>
+        <translation>machbare Startzeiten</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>stream too strong</source>
+        <translation>Strom zu stark</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <location filename="../dock/day_reading.py"/>
+        <source>twilight</source>
+        <translation>Dämmerung</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>longer than your hours</source>
+        <translation>länger als die eigenen Stunden</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>beyond your range</source>
+        <translation>weiter als die eigene Reichweite</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>land in the way</source>
+        <translation>Land im Weg</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>closed water</source>
+        <translation>gesperrtes Wasser</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>ferry due</source>
+        <translation>Fähre erwartet</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>depth at a mark</source>
+        <translation>Tiefe an einer Marke</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>above {datum}</source>
+        <translation>über {datum}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>datum not known</source>
+        <translation>Bezugsniveau nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>Departures</source>
+        <translation>Startzeiten</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>Stream, kn</source>
+        <translation>Strom, kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>on the route</source>
+        <translation>auf der Route</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>Tide, m</source>
+        <translation>Gezeit, m</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>Daylight</source>
+        <translation>Tageslicht</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>then {offset}</source>
+        <translation>dann {offset}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>clocks go on {minutes} min</source>
+        <translation>Uhren {minutes} min vor</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>clocks go back {minutes} min</source>
+        <translation>Uhren {minutes} min zurück</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>any time</source>
+        <translation>jederzeit</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>until {last}</source>
+        <translation>bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>from {first}</source>
+        <translation>ab {first}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>{span}, best {best}</source>
+        <translation>{span}, am besten {best}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>{minutes} min, home {at}</source>
+        <translation>{minutes} min, zurück {at}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>home {at}</source>
+        <translation>zurück {at}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>No departure of this day is feasible.</source>
+        <translation>Keine Startzeit dieses Tages ist machbar.</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>The stream lies partly outside its tables: less sure.</source>
+        <translation>Der Strom liegt zum Teil außerhalb seiner Tafeln: weniger sicher.</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>Stream in kn; dashed: what you make.</source>
+        <translation>Strom in kn; gestrichelt: eigenes Tempo.</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>Predicted, not observed. Feasible is not safe. Not for the navigation of vessels.</source>
+        <translation>Vorhersage, keine Beobachtung. Machbar heißt nicht sicher. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>{span}. Opens: {opens}. Closes: {closes}.</source>
+        <translation>{span}. Öffnet: {opens}. Schließt: {closes}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>HEADING</source>
+        <translation>KURS</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>leave</source>
+        <translation>ab</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>arrive</source>
+        <translation>an</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>set, kn</source>
+        <translation>setzt, kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>to</source>
+        <translation>nach</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>bearing</source>
+        <translation>Peilung</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>position</source>
+        <translation>Position</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>actual times</source>
+        <translation>wirkliche Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>distance</source>
+        <translation>Strecke</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>Only if leg {number} could be swum.</source>
+        <translation>Nur falls Abschnitt {number} schwimmbar wäre.</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>NOT SWIMMABLE</source>
+        <translation>NICHT SCHWIMMBAR</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>NOT REACHED</source>
+        <translation>NICHT ERREICHT</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>and {count} more new headings: see the report</source>
+        <translation>und {count} weitere neue Kurse: siehe Bericht</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_files.py"/>
+        <source>NOT FEASIBLE AS PLANNED, PREDICTED</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_files.py"/>
+        <source>Route: {route}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_map.py"/>
+        <source>Map of the swim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_map.py"/>
+        <source>N</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Swim on {day}: for the shore contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>This plan has no time of return: it cannot be swum as it stands. There is no alarm time. Do not accept it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Back on shore, as planned: {home}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>ALARM at {alarm}: if nobody has told you by then that they are ashore, ring the emergency service.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Say: swimmers with a float are missing at sea; how many; when they left; where they were bound; the places and the drift areas below; the colours of float and flag.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Stay where you can be reached, do not go out yourself, and do what the service asks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>If they come ashore after the alarm, tell the service at once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>No emergency number was typed. Write down the number of your sea rescue before they leave:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>If they are not back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>not stated: ask before they leave</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Swimmers</source>
+        <translation>Schwimmer</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Float</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Flag</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Who</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Solid line: the way they expect to swim. Dashed: the straight legs. Dotted outlines: drift areas. North is up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>To mind: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>The plan in words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>From {start} to {end}: cannot be swum ({why}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>They leave {start} at {leave}, swim {far} to {end} in about {minutes} minutes and are there at {arrive}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>They must leave {stop} by {latest}; then the nearest safe way out may be {exit}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>arrive at {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>leave {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>ALARM, if not heard from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Times are those of {zone} ({offset}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Timeline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <location filename="../dock/order_rows.py"/>
+        <source>Time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>What</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Position (WGS84)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Where they may come ashore. Late swimmers may use another exit than planned: look there too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Ways out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <location filename="../processing/streamat.py"/>
+        <source>Place</source>
+        <translation>Ort</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Where a float with a person may be who stopped swimming. A prediction: the sea may do otherwise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>planned return, stopped anywhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>last heard of at {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>After</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>At</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Middle of the area (WGS84)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Reaches from there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Drift areas</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>{minutes:.0f} min after: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>not known: the stream there is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>, or ashore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>{km:.1f} km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>PREDICTED from tables and a chart, not observed. Water depths, streams and boats may be otherwise.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Agree how they tell you that they are ashore. The alarm is yours: it works without their telephones.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Local rules and the rescue service's word go before this sheet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sketch.py"/>
+        <location filename="../map_tools/readings.py"/>
+        <source>start</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>Turn-back times of {count} more stops: read the report.</source>
+        <translation>Umkehrzeiten von {count} weiteren Halten: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>TURN BACK BY</source>
+        <translation>UMKEHR BIS</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>no exit is reached in time</source>
+        <translation>kein Ausstieg rechtzeitig erreichbar</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>do not plan to be here</source>
+        <translation>hier nicht einplanen</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>ONLY TO {exit}</source>
+        <translation>NUR NACH {exit}</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>ELSE EXIT {exit}</source>
+        <translation>SONST AUSSTIEG {exit}</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>no other exit in time</source>
+        <translation>kein anderer Ausstieg rechtzeitig</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>on a bad day {clock}</source>
+        <translation>an schlechtem Tag {clock}</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>bad day: from {first} to {last}</source>
+        <translation>schlechter Tag: {first} bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>THE PLAN LEAVES AT {clock}</source>
+        <translation>DER PLAN GEHT UM {clock}</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>not safe at all</source>
+        <translation>gar nicht sicher</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>ELSE EXIT</source>
+        <translation>SONST AUSSTIEG</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Wet card</source>
+        <translation>Nasskarte</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>LEGS {first}-{last} ARE NOT ON THIS CARD</source>
+        <translation>ABSCHNITTE {first}-{last} FEHLEN AUF DIESER KARTE</translation>
+    </message>
+    <message>
+        <location filename="../dock/asked_layers.py"/>
+        <source>{} - before the last change</source>
+        <translation>{} - vor der letzten Änderung</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>Save Picture</source>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>Save the picture of this day as a PDF, PNG or SVG file</source>
+        <translation>Das Bild dieses Tages als PDF-, PNG- oder SVG-Datei speichern</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>Save the picture of this day</source>
+        <translation>Das Bild dieses Tages speichern</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>There is no picture of this day yet</source>
+        <translation>Von diesem Tag gibt es noch kein Bild</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>Wait until it is there</source>
+        <translation>Warten, bis es da ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>Saved to {}</source>
+        <translation>Gespeichert in {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>PNG (*.png)</source>
+        <translation>PNG (*.png)</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>SVG (*.svg)</source>
+        <translation>SVG (*.svg)</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <source>Save Picture of the Day</source>
+        <translation>Bild des Tages speichern</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Tide</source>
+        <translation>Gezeit</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Stream</source>
+        <translation>Strom</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Light</source>
+        <translation>Licht</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Leaving then</source>
+        <translation>Start dann</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>, rising</source>
+        <translation>, steigend</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>, falling</source>
+        <translation>, fallend</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>above {}</source>
+        <translation>über {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>above a datum that is not known</source>
+        <translation>über einem Bezugsniveau, das nicht bekannt ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Height of tide, metres {}</source>
+        <translation>Höhe der Gezeit, Meter {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>The weakest and the strongest rate on the route, knots, and its mean set: degrees true it runs towards</source>
+        <translation>Der schwächste und der stärkste Strom auf der Route, Knoten, und seine mittlere Richtung: rechtweisende Grad, wohin er setzt</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Twilight is from civil dawn to sunrise and from sunset to civil dusk</source>
+        <translation>Dämmerung: von der bürgerlichen Morgendämmerung bis Sonnenaufgang und von Sonnenuntergang bis zur bürgerlichen Abenddämmerung</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>What comes of leaving at that moment, looked at every five minutes; a window keeps no reserve</source>
+        <translation>Was aus einem Start in diesem Augenblick wird, alle fünf Minuten geprüft; ein Zeitfenster enthält keine Reserve</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>not known on the whole route</source>
+        <translation>nicht auf der ganzen Route bekannt</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>{least} to {most} kn</source>
+        <translation>{least} bis {most} kn</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>{rate}, its sets differ along the route</source>
+        <translation>{rate}, die Richtungen sind längs der Route verschieden</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>{rate} towards {set}° true</source>
+        <translation>{rate} nach {set}° rechtweisend</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>light</source>
+        <translation>hell</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>not looked at</source>
+        <translation>nicht geprüft</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>can be swum</source>
+        <translation>schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>can be swum: {minutes} min, home {at}</source>
+        <translation>schwimmbar: {minutes} min, zurück {at}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>cannot be swum: {}</source>
+        <translation>nicht schwimmbar: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>High and low water are not known.</source>
+        <translation>Hoch- und Niedrigwasser sind nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../dock/tables/problems.py"/>
+        <source>high water</source>
+        <translation>Hochwasser</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <location filename="../dock/tables/problems.py"/>
+        <source>low water</source>
+        <translation>Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>height not known</source>
+        <translation>Höhe nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source> the day after</source>
+        <translation> am Tag danach</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Next after {at}: {waters}.</source>
+        <translation>Als nächstes nach {at}: {waters}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>; then </source>
+        <translation>; dann </translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>The stream has no weakest moment.</source>
+        <translation>Der Strom hat keinen schwächsten Augenblick.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>The stream is not known all day.</source>
+        <translation>Der Strom ist den ganzen Tag nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Stream on the route weakest at {}.</source>
+        <translation>Strom auf der Route am schwächsten um {}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>No departures were looked at.</source>
+        <translation>Es wurden keine Startzeiten geprüft.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>No departure of this day can be swum; most often: {}.</source>
+        <translation>Keine Startzeit dieses Tages ist schwimmbar; am häufigsten: {}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Departures that can be swum: in {count} windows, the first at {first}, the last at {last}.</source>
+        <translation>Schwimmbare Startzeiten: in {count} Zeitfenstern, die erste um {first}, die letzte um {last}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Departures that can be swum: the first at {first}, the last at {last}.</source>
+        <translation>Schwimmbare Startzeiten: die erste um {first}, die letzte um {last}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Daylight is not known.</source>
+        <translation>Das Tageslicht ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>civil dawn {}</source>
+        <translation>bürgerliche Morgendämmerung {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>civil dusk {}</source>
+        <translation>bürgerliche Abenddämmerung {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Light all day and night.</source>
+        <translation>Tag und Nacht hell.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Dark all day.</source>
+        <translation>Den ganzen Tag dunkel.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_strip_view.py"/>
+        <source>Picture of the day</source>
+        <translation>Bild des Tages</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_work.py"/>
+        <source>Tideleg: the day</source>
+        <translation>Tideleg: der Tag</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_work.py"/>
+        <location filename="../dock/result_sections.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../dock/time_section.py"/>
+        <location filename="../dock/work_section.py"/>
+        <source>Stopped.</source>
+        <translation>Gestoppt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/dock.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Help</source>
+        <translation>Hilfe</translation>
+    </message>
+    <message>
+        <location filename="../dock/dock.py"/>
+        <source>Open the page on this dock</source>
+        <translation>Die Seite über dieses Bedienfeld öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Place Mark</source>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Place a mark; depth, distance (m) and bearing (degrees) from the entry show beside the cursor</source>
+        <translation>Eine Marke setzen; Tiefe, Abstand (m) und Peilung (Grad) vom Einstieg stehen neben dem Mauszeiger</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Move Mark</source>
+        <translation>Marke verschieben</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Drag a mark, or type where it goes; routes stay as they are drawn</source>
+        <translation>Eine Marke ziehen oder eingeben, wohin sie kommt; Routen bleiben, wie sie gezeichnet sind</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Draw Route</source>
+        <translation>Route zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Click the stops in swimming order; a stop at a mark takes the mark's exact place</source>
+        <translation>Die Halte in der Reihenfolge des Schwimmens anklicken; ein Halt an einer Marke übernimmt deren genauen Ort</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Edit Route</source>
+        <translation>Route ändern</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Move, put in and take out the stops of a route</source>
+        <translation>Halte einer Route verschieben, einfügen und herausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Channel Line</source>
+        <translation>Fahrwasserlinie</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Draw a boat channel along its middle; its width (m) is asked for</source>
+        <translation>Ein Fahrwasser längs seiner Mitte zeichnen; nach der Breite (m) wird gefragt</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Channel Area</source>
+        <translation>Fahrwasserfläche</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Draw a boat channel by its corners</source>
+        <translation>Ein Fahrwasser mit seinen Ecken zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Closed Area</source>
+        <translation>Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Draw an area with a rule, such as no entry or no anchoring</source>
+        <translation>Ein Gebiet mit einer Regel zeichnen, etwa kein Zutritt oder Ankern verboten</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Measure Leg</source>
+        <translation>Abschnitt messen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Distance (m), bearings and the heading to hold (degrees), minutes and speed over the ground (m/s)</source>
+        <translation>Strecke (m), Peilungen und Kurs am Kompass (Grad), Minuten und Geschwindigkeit über Grund (m/s)</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Draw</source>
+        <translation>Zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>P&amp;osition</source>
+        <translation>P&amp;osition</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Position</source>
+        <translation>Position</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Degrees and decimal minutes with N or S, E or W; or with signs, latitude first. Enter takes it.</source>
+        <translation>Grad und Dezimalminuten mit N oder S, E oder W; oder mit Vorzeichen, Breite zuerst. Die Eingabetaste übernimmt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Finish Drawing</source>
+        <translation>Zeichnung beenden</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Finish what is being drawn, as Enter and a right click on the map do</source>
+        <translation>Beenden, was gezeichnet wird, wie mit Eingabetaste und Rechtsklick auf der Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>As Backspace on the map does</source>
+        <translation>Wie die Rücktaste auf der Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Choose what to draw, or type where a mark goes.</source>
+        <translation>Wählen, was zu zeichnen ist, oder eingeben, wohin eine Marke kommt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Take Position</source>
+        <translation>Position übernehmen</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/result_sections.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../dock/tables_section.py"/>
+        <location filename="../dock/time_section.py"/>
+        <location filename="../dock/water_section.py"/>
+        <location filename="../dock/work_section.py"/>
+        <source>Open a plan first.</source>
+        <translation>Zuerst einen Plan öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>'{}' is drawn and not saved yet: QGIS saves it with the layer's edits.</source>
+        <translation>„{}“ ist gezeichnet und noch nicht gespeichert: QGIS speichert es mit den Änderungen des Layers.</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/plan_marks.py"/>
+        <source>(without a name)</source>
+        <translation>(ohne Namen)</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Undo in '{}': {}</source>
+        <translation>Rückgängig in „{}“: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Redo in '{}': {}</source>
+        <translation>Wiederholen in „{}“: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/flag_shapes.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../dock/work_section.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <source>Stop</source>
+        <translation>Stopp</translation>
+    </message>
+    <message>
+        <location filename="../dock/flag_shapes.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <source>Warning</source>
+        <translation>Warnung</translation>
+    </message>
+    <message>
+        <location filename="../dock/flag_shapes.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <source>Page of the documentation</source>
+        <translation>Seite der Dokumentation</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <location filename="../dock/walk.py"/>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <source>The page before this one</source>
+        <translation>Die Seite vor dieser</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <source>User Guide</source>
+        <translation>Handbuch</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <source>The page to begin with</source>
+        <translation>Die Seite für den Anfang</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <location filename="../dock/walk.py"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <location filename="../dock/help_window.py"/>
+        <source>Tideleg help: {}</source>
+        <translation>Tideleg-Hilfe: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/home_by.py"/>
+        <source>three hours after leaving, since no swim is planned</source>
+        <translation>drei Stunden nach dem Start, da keine Tour geplant ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/home_by.py"/>
+        <source>dusk, with the plan's minutes before sunset</source>
+        <translation>die Abenddämmerung, mit den Minuten des Plans vor Sonnenuntergang</translation>
+    </message>
+    <message>
+        <location filename="../dock/home_by.py"/>
+        <source>the swimmer's hours in the water</source>
+        <translation>die Stunden des Schwimmers im Wasser</translation>
+    </message>
+    <message>
+        <location filename="../dock/home_by.py"/>
+        <source>the plan's time to be back</source>
+        <translation>die Rückkehrzeit des Plans</translation>
+    </message>
+    <message>
+        <location filename="../dock/latest_work.py"/>
+        <source>Tideleg has a defect here: {}. The log messages say more.</source>
+        <translation>Tideleg hat hier einen Fehler: {}. Das Protokoll sagt mehr.</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>The places in swimming order, the best order first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <location filename="../dock/reach_section.py"/>
+        <source>Leave</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>The best departure for this order, in the plan's zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>Home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>Clock time of landing, rounded up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>From leaving the entry to landing, stays and all, rounded up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>Not feasible: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <location filename="../dock/reach_rows.py"/>
+        <source>{} h {:02d} min</source>
+        <translation>{} h {:02d} min</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>No order can be swum. What stops the shortest one, at how many departures: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_rows.py"/>
+        <source>{} marks, {} departures from {} to {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Add as Route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Order of Marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Find Best Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../dock/reach_section.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../dock/windows_section.py"/>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Marks to visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Tick up to {} marks to visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../dock/reach_section.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../map_tools/place_mark.py"/>
+        <location filename="../processing/bestorder.py"/>
+        <location filename="../processing/reach.py"/>
+        <source>Entry</source>
+        <translation>Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Where one sets out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../processing/bestorder.py"/>
+        <source>Exit</source>
+        <translation>Ausstieg</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Where one lands; the first choice takes whichever is best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Leave from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>The first departure to try, date and time in the plan's zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Leave to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>The last departure to try, date and time in the plan's zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Departure every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Minutes between the departures that are tried</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Find best order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Weigh every order at every departure in the stream as it changes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../processing/bestorder.py"/>
+        <source>Orders</source>
+        <translation>Reihenfolgen</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>A click draws the order on the map</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Add as route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Put the order shown into the layer of routes, unsaved, and plan its swim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>&amp;Marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>E&amp;ntry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>E&amp;xit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Leave &amp;from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Leave t&amp;o</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>E&amp;very</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>One heading a leg. No reserve is kept: look at Turn Back of the route before you go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>The entry, or the best exit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>The plan has no marks to visit. Place some in the layer of marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Tick the marks to visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>{} are ticked: up to {} can be put in order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>{} of up to {} ticked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../dock/reach_section.py"/>
+        <source>There is no entry to set out from</source>
+        <translation>Es gibt keinen Einstieg, von dem aus es losgeht</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Place a mark of the kind entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../dock/reach_section.py"/>
+        <location filename="../dock/windows_section.py"/>
+        <source>Reading the plan…</source>
+        <translation>Liest den Plan…</translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>An order that cannot be swum is no route.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>The layer of routes is not in the project: open the plan again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Add the order as a route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Added as '{}', not saved yet; the swim above leaves as this order does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Order of marks (result)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Ways between the marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Minutes of every leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Departures that get home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/order_section.py"/>
+        <source>Swimming the orders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_at_hand.py"/>
+        <source>The layer '{}' of the plan is not in the project</source>
+        <translation>Der Layer „{}“ des Plans ist nicht im Projekt</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_at_hand.py"/>
+        <source>What is drawn goes into the project's layer, where you can undo it and save it</source>
+        <translation>Gezeichnet wird in den Layer des Projekts, wo man es rückgängig machen und speichern kann</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_at_hand.py"/>
+        <source>Drag it into the project from the plan's file in the Browser panel</source>
+        <translation>Ihn im Browser-Bedienfeld aus der Datei des Plans ins Projekt ziehen</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_at_hand.py"/>
+        <location filename="../map_tools/readings.py"/>
+        <source>no departure is chosen</source>
+        <translation>keine Startzeit gewählt</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_at_hand.py"/>
+        <source>the plan is being read</source>
+        <translation>der Plan wird gelesen</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_at_hand.py"/>
+        <source>Tideleg: reading the plan around the cursor</source>
+        <translation>Tideleg: liest den Plan um den Mauszeiger</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <location filename="../processing/newplan.py"/>
+        <location filename="../processing/plan_algorithm.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>New…</source>
+        <translation>Neu…</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Open…</source>
+        <translation>Öffnen…</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Recent</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Sample</source>
+        <translation>Beispiel</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Make a new plan: one GeoPackage with all its layers and tables</source>
+        <translation>Einen neuen Plan anlegen: ein GeoPackage mit allen Layern und Tabellen</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Open a plan (.gpkg)</source>
+        <translation>Einen Plan öffnen (.gpkg)</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Plans opened of late</source>
+        <translation>Zuletzt geöffnete Pläne</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Open the sample bay: invented, not for navigation</source>
+        <translation>Die Beispielbucht öffnen: erfunden, nicht zur Navigation</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Open a plan, or make a new one. A plan is one file with the chart, tides, streams, marks and swimmers.</source>
+        <translation>Einen Plan öffnen oder neu anlegen. Ein Plan ist eine Datei mit Seekarte, Gezeiten, Strömen, Marken und Schwimmern.</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>Open Plan</source>
+        <translation>Plan öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <location filename="../processing/newplan.py"/>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>Plans (*.gpkg)</source>
+        <translation>Pläne (*.gpkg)</translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_section.py"/>
+        <source>{} (not found)</source>
+        <translation>{} (nicht gefunden)</translation>
+    </message>
+    <message>
+        <location filename="../dock/planner.py"/>
+        <source>Tideleg: planning the swim</source>
+        <translation>Tideleg: plant die Tour</translation>
+    </message>
+    <message>
+        <location filename="../dock/progress_words.py"/>
+        <source>{}… {} %</source>
+        <translation>{}… {} %</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../map_tools/place_mark.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mark</source>
+        <translation>Marke</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>For a swimmer who steers anew all the time; what differs on one heading a leg stands below</source>
+        <translation>Für einen Schwimmer, der ständig neu steuert; was bei einem Kurs je Abschnitt anders ist, steht darunter</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>There
+at</source>
+        <translation>Dort
+um</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Earliest arrival, clock time in the plan's zone, rounded up</source>
+        <translation>Früheste Ankunft, Uhrzeit in der Zone des Plans, aufgerundet</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Leave
+by</source>
+        <translation>Weg
+bis</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Latest leaving that is still home in time, rounded down; no reserve is in it</source>
+        <translation>Letzter Aufbruch, der noch rechtzeitig zurück ist, abgerundet; ohne Reserve</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Longest
+stay</source>
+        <translation>Bleiben
+max.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Time between the two, rounded down</source>
+        <translation>Zeit zwischen beiden, abgerundet</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Home at</source>
+        <translation>Zurück in</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Where one lands when leaving as late as that</source>
+        <translation>Wo man landet, wenn man so spät aufbricht</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>one heading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>there at {}</source>
+        <translation>dort um {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>to be left by {}</source>
+        <translation>weg bis {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>not in time: there at {}, but to be left by {}</source>
+        <translation>nicht rechtzeitig: dort um {}, aber weg bis {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../layers_out/reach_bands.py"/>
+        <source>{} min</source>
+        <translation>{} min</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>From {}: leave {}, back by {}, stay {} min. Time for that in {} square kilometres.</source>
+        <translation>Von {}: Start {}, zurück bis {}, {} min bleiben. Zeit dafür auf {} Quadratkilometern.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>Cells of {} m: what is narrower than {} m counts as closed.</source>
+        <translation>Zellen von {} m: was schmaler ist als {} m, gilt als geschlossen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>How much the minutes hang on the cells is not known.</source>
+        <translation>Wie sehr die Minuten von den Zellen abhängen, ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>On cells twice as large they differ by {} min on average, by {} min at most in 99 of 100 cells.</source>
+        <translation>Auf doppelt so großen Zellen sind sie im Mittel {} min anders, in 99 von 100 Zellen höchstens {} min.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>The map shows a swimmer who steers anew all the time. No reserve is in these times.</source>
+        <translation>Die Karte zeigt einen Schwimmer, der ständig neu steuert. In diesen Zeiten ist keine Reserve.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>As Late as Planned</source>
+        <translation>So spät wie geplant</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>How Far</source>
+        <translation>Wie weit</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Show Reach</source>
+        <translation>Reichweite zeigen</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Where one sets out: the start of the route, or a mark of the kind entry</source>
+        <translation>Wo man losschwimmt: der Anfang der Route oder eine Marke der Art Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Back by</source>
+        <translation>Zurück bis</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Date and time in the plan's zone by which to be ashore</source>
+        <translation>Datum und Uhrzeit in der Zone des Plans, bis wann man an Land ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Back by as planned</source>
+        <translation>Zurück wie geplant</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Dusk, the swimmer's hours or the plan's own time to be back</source>
+        <translation>Abenddämmerung, Stunden des Schwimmers oder die Rückkehrzeit des Plans</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Stay</source>
+        <translation>Bleiben</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Minutes to stay somewhere out there</source>
+        <translation>Minuten, die man irgendwo draußen bleibt</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Show reach</source>
+        <translation>Reichweite zeigen</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Work out where one can be and be home in time, and draw it on the map</source>
+        <translation>Ausrechnen, wo man sein und rechtzeitig zurück sein kann, und auf die Karte zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Marks within reach</source>
+        <translation>Marken in Reichweite</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>A click shows the mark on the map</source>
+        <translation>Ein Klick zeigt die Marke auf der Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>&amp;Entry</source>
+        <translation>&amp;Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>&amp;Back by</source>
+        <translation>&amp;Zurück bis</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>S&amp;tay</source>
+        <translation>&amp;Bleiben</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>{}, as the swim above</source>
+        <translation>{}, wie die Tour oben</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Start of the route: {}</source>
+        <translation>Anfang der Route: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>As typed here</source>
+        <translation>Wie hier eingegeben</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Draw a route, or a mark of the kind entry</source>
+        <translation>Eine Route zeichnen oder eine Marke der Art Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>How far (result)</source>
+        <translation>Wie weit (Ergebnis)</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>On the way out</source>
+        <translation>Auf dem Hinweg</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>On the way home</source>
+        <translation>Auf dem Rückweg</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>Once more on larger cells</source>
+        <translation>Noch einmal auf größeren Zellen</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_section.py"/>
+        <source>To the marks on one heading</source>
+        <translation>Zu den Marken auf einem Kurs</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <source>Planned swim (result)</source>
+        <translation>Geplante Tour (Ergebnis)</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>What to mind</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Swimmer</source>
+        <translation>Schwimmer</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <source>Stream on the way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <source>Legs (ruler lines)</source>
+        <translation>Abschnitte (gerade Linien)</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Track swum</source>
+        <translation>Geschwommene Bahn</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_layers.py"/>
+        <source>Stream around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <source>Planning…</source>
+        <translation>Plant…</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <source>There is no planned swim. The section above says what to do.</source>
+        <translation>Es ist keine Tour geplant. Der Bereich darüber sagt, was zu tun ist.</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Legs</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <source>What to Mind</source>
+        <translation>Zu beachten</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <source>A prediction, not an observation. Feasible is not safe; never dive alone. Not for navigation.</source>
+        <translation>Vorhersage, keine Beobachtung. Machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation.</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <source>The plan finds nothing to mind. That is not to say that there is nothing.</source>
+        <translation>Der Plan findet nichts zu beachten. Das heißt nicht, dass da nichts ist.</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <source>Turn Back</source>
+        <translation>Umkehr</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <source>Working out when to turn back…</source>
+        <translation>Rechnet aus, wann umzukehren ist…</translation>
+    </message>
+    <message>
+        <location filename="../dock/result_sections.py"/>
+        <source>The swim reaches no stop between its ends.</source>
+        <translation>Die Tour erreicht zwischen ihren Enden keinen Halt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <location filename="../dock/windows_section.py"/>
+        <source>To</source>
+        <translation>Nach</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>The stop at the end of the leg</source>
+        <translation>Der Halt am Ende des Abschnitts</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Hold</source>
+        <translation>Kurs</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Heading to hold on the compass, degrees magnetic, as on the card</source>
+        <translation>Kurs am Kompass, missweisende Grad, wie auf der Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <location filename="../dock/window_rows.py"/>
+        <source>Min</source>
+        <translation>Min</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Minutes for the leg, rounded up</source>
+        <translation>Minuten für den Abschnitt, aufgerundet</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Leave,
+arrive</source>
+        <translation>Ab,
+an</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Clock times in the plan's zone, rounded up</source>
+        <translation>Uhrzeiten in der Zone des Plans, aufgerundet</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Stream
+to</source>
+        <translation>Strom
+nach</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Mean stream on the leg: degrees true it runs towards, and its rate in knots</source>
+        <translation>Mittlerer Strom auf dem Abschnitt: rechtweisende Grad, wohin er setzt, und seine Stärke in Knoten</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Ground
+m/s</source>
+        <translation>Grund
+m/s</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Speed made good over the ground, metres a second</source>
+        <translation>Geschwindigkeit über Grund, Meter je Sekunde</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <location filename="../map_tools/readings.py"/>
+        <source>Cannot be swum: {}</source>
+        <translation>Nicht schwimmbar: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Not reached: {}</source>
+        <translation>Nicht erreicht: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Leg {}: </source>
+        <translation>Abschnitt {}: </translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <location filename="../dock/windows_section.py"/>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>The stop to leave</source>
+        <translation>Der Halt, der zu verlassen ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Leave by</source>
+        <translation>Weg bis</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Latest leaving time that keeps the reserve, in the water expected; rounded down</source>
+        <translation>Letzter Aufbruch, der die Reserve lässt, im erwarteten Wasser; abgerundet</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Bad day</source>
+        <translation>Schlechter Tag</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>The same with a tenth less pace, a stronger stream and its turn early or late</source>
+        <translation>Dasselbe mit einem Zehntel weniger Tempo, stärkerem Strom und früherem oder späterem Kentern</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>For</source>
+        <translation>Für</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>The exit that is quickest and safe at that minute</source>
+        <translation>Der Ausstieg, der zu dieser Minute am schnellsten und sicher ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Not safe even if left at once: no exit is reached with the reserve kept.</source>
+        <translation>Selbst bei sofortigem Aufbruch nicht sicher: kein Ausstieg wird mit der Reserve erreicht.</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>not safe</source>
+        <translation>nicht sicher</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>from {}
+to {}</source>
+        <translation>von {}
+bis {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Cannot be swum: leg {}</source>
+        <translation>Nicht schwimmbar: Abschnitt {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>home {}</source>
+        <translation>zurück {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>Not like this ({} x Stop below)</source>
+        <translation>So nicht ({} x Stopp unten)</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Can be swum</source>
+        <translation>Schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../dock/section.py"/>
+        <source>Help: {}</source>
+        <translation>Hilfe: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/session.py"/>
+        <source>Layer '{}' is filtered: the rows that its filter hides are not in the plan.</source>
+        <translation>Layer „{}“ ist gefiltert: die Zeilen, die sein Filter verbirgt, sind nicht im Plan.</translation>
+    </message>
+    <message>
+        <location filename="../dock/session.py"/>
+        <location filename="../dock/water_section.py"/>
+        <source>The plan has no route with a name. Draw one in the layer of routes and name it.</source>
+        <translation>Der Plan hat keine Route mit Namen. Eine im Layer der Routen zeichnen und benennen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Swim</source>
+        <translation>Tour</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Plan Again</source>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source> m/s</source>
+        <translation> m/s</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>The swimmer's own</source>
+        <translation>Das des Schwimmers</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>One heading per leg</source>
+        <translation>Ein Kurs je Abschnitt</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>A new heading every so often</source>
+        <translation>Immer wieder ein neuer Kurs</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Hold the line</source>
+        <translation>Auf der Linie bleiben</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Route</source>
+        <translation>Route</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>A route of the plan, by its name</source>
+        <translation>Eine Route des Plans, nach ihrem Namen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Tick those who swim together: the slowest sets the pace</source>
+        <translation>Ankreuzen, wer zusammen schwimmt: der Langsamste bestimmt das Tempo</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Departure</source>
+        <translation>Start</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Date and time in the plan's zone</source>
+        <translation>Datum und Uhrzeit in der Zone des Plans</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Ten minutes earlier</source>
+        <translation>Zehn Minuten früher</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Leave ten minutes earlier</source>
+        <translation>Zehn Minuten früher starten</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Ten minutes later</source>
+        <translation>Zehn Minuten später</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Leave ten minutes later</source>
+        <translation>Zehn Minuten später starten</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Pace</source>
+        <translation>Tempo</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Pace through the water, m/s; the lowest step means the swimmer's own</source>
+        <translation>Tempo durchs Wasser, m/s; die unterste Stufe ist das des Schwimmers</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Headings</source>
+        <translation>Kurse</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Keep a heading for the leg, take new ones on the way, or follow the ruler line</source>
+        <translation>Einen Kurs je Abschnitt halten, unterwegs neue nehmen oder der geraden Linie folgen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Minutes between new headings</source>
+        <translation>Minuten zwischen neuen Kursen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Minutes for which a heading is held</source>
+        <translation>Minuten, die ein Kurs gehalten wird</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Stop planning</source>
+        <translation>Planung stoppen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Plan again</source>
+        <translation>Neu planen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Plan the swim as it is chosen here</source>
+        <translation>Die Tour planen, wie sie hier gewählt ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>&amp;Route</source>
+        <translation>&amp;Route</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>S&amp;wimmers</source>
+        <translation>S&amp;chwimmer</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>&amp;Departure</source>
+        <translation>&amp;Start</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>&amp;Pace</source>
+        <translation>&amp;Tempo</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>&amp;Headings</source>
+        <translation>&amp;Kurse</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_editors.py"/>
+        <location filename="../plan_package/forms.py"/>
+        <source>(not given)</source>
+        <translation>(nicht angegeben)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>Allowed is {}</source>
+        <translation>Erlaubt ist {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>Write a number</source>
+        <translation>Eine Zahl schreiben</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>The column is in {}</source>
+        <translation>Die Spalte ist in {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>The column has no unit</source>
+        <translation>Die Spalte hat keine Einheit</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>Convert the number and leave the unit out</source>
+        <translation>Die Zahl umrechnen und die Einheit weglassen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>It may be {} or {}</source>
+        <translation>Es kann {} oder {} sein</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_numbers.py"/>
+        <source>Write it without the comma, or with a point before the decimals</source>
+        <translation>Ohne das Komma schreiben oder mit einem Punkt vor den Dezimalen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>(plan's zone)</source>
+        <translation>(Zone des Plans)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source> Typed and shown in {}, stored as UTC.</source>
+        <translation> Eingegeben und gezeigt in {}, gespeichert als UTC.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <location filename="../plan_package/forms.py"/>
+        <source>Allowed:</source>
+        <translation>Erlaubt:</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>a date and time</source>
+        <translation>Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>It holds characters that cannot be seen</source>
+        <translation>Es enthält Zeichen, die man nicht sieht</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>Type it anew</source>
+        <translation>Neu eingeben</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>A text has up to {} characters</source>
+        <translation>Ein Text hat bis zu {} Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>Shorten it</source>
+        <translation>Kürzen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>It lacks the time of day</source>
+        <translation>Die Uhrzeit fehlt</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>Allowed is a date and time</source>
+        <translation>Erlaubt sind Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>Write it like 2027-06-05 09:40</source>
+        <translation>Schreiben wie 2027-06-05 09:40</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source>Its date may be {}</source>
+        <translation>Das Datum kann {} sein</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_words.py"/>
+        <source>That is a formula, not its result</source>
+        <translation>Das ist eine Formel, nicht ihr Ergebnis</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_words.py"/>
+        <source>Paste the values</source>
+        <translation>Die Werte einfügen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_words.py"/>
+        <source>Got '{}'</source>
+        <translation>Da steht „{}“</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/cell_words.py"/>
+        <source>The cell is empty</source>
+        <translation>Die Zelle ist leer</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>There is no text on the clipboard</source>
+        <translation>In der Zwischenablage ist kein Text</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>Rows of cells can be pasted, as a spreadsheet copies them</source>
+        <translation>Eingefügt werden Zeilen von Zellen, wie eine Tabellenkalkulation sie kopiert</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>Select the cells there and copy them</source>
+        <translation>Dort die Zellen auswählen und kopieren</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>The text on the clipboard has {} characters in {} lines</source>
+        <translation>Der Text in der Zwischenablage hat {} Zeichen in {} Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>Up to {} lines of {} characters are pasted at once</source>
+        <translation>Bis zu {} Zeilen mit {} Zeichen werden auf einmal eingefügt</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>Paste it in parts, or save it as a file and read that into the plan</source>
+        <translation>In Teilen einfügen, oder als Datei speichern und diese in den Plan lesen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/clipboard_table.py"/>
+        <source>Each line is taken for one number with a decimal comma.</source>
+        <translation>Jede Zeile wird für eine Zahl mit Dezimalkomma genommen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_clipboard.py"/>
+        <source>Copied with headings. Rows: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_clipboard.py"/>
+        <source>Nothing was pasted.</source>
+        <translation>Nichts wurde eingefügt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_clipboard.py"/>
+        <source>Paste rows ({})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_clipboard.py"/>
+        <source>Rows pasted: {}, new among them: {}. Undo takes them back in one step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_clipboard.py"/>
+        <source>Paste into cells ({})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>Row {} of the file</source>
+        <translation>Zeile {} der Datei</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>New, not saved yet (row {})</source>
+        <translation>Neu, noch nicht gespeichert (Zeile {})</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>Edit {}</source>
+        <translation>{} ändern</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>Not taken: the plan still has {} here.</source>
+        <translation>Nicht übernommen: im Plan steht hier weiterhin {}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>Delete rows ({})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/grid_view.py"/>
+        <source>Clear cells ({})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/headings.py"/>
+        <source>The column '{}' is not used: no field is called so.</source>
+        <translation>Die Spalte „{}“ wird nicht benutzt: kein Feld heißt so.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/headings.py"/>
+        <source>{}: read as {}, as the heading says.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/headings.py"/>
+        <source>The heading '{}' says {}, and the column here is in {}. Convert the numbers first.</source>
+        <translation>Die Überschrift „{}“ sagt {}, und die Spalte hier ist in {}. Zuerst die Zahlen umrechnen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/headings.py"/>
+        <source>no unit</source>
+        <translation>keine Einheit</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/headings.py"/>
+        <source>{} columns stick out on the right and are not used.</source>
+        <translation>{} Spalten stehen rechts über und werden nicht benutzt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/headings.py"/>
+        <source>The heading '{}' names no one clock for certain. Write UTC or an offset such as +01:00 there.</source>
+        <translation>Die Überschrift „{}“ nennt keine eindeutige Uhr. Dort UTC oder einen Abstand wie +01:00 schreiben.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/layer_rows.py"/>
+        <source>The layer '{}' does not let itself be edited</source>
+        <translation>Der Layer „{}“ lässt sich nicht bearbeiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/layer_rows.py"/>
+        <source>Its file must be writable, and the layer not read-only</source>
+        <translation>Seine Datei muss beschreibbar und der Layer nicht schreibgeschützt sein</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/layer_rows.py"/>
+        <source>Check the file's permissions and the layer's properties</source>
+        <translation>Die Rechte der Datei und die Eigenschaften des Layers prüfen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/layer_rows.py"/>
+        <source>QGIS gave no reason.</source>
+        <translation>QGIS nannte keinen Grund.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_plan.py"/>
+        <source>There is no such row, and rows of this table are drawn on the map.</source>
+        <translation>Eine solche Zeile gibt es nicht, und Zeilen dieser Tabelle werden auf der Karte gezeichnet.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_plan.py"/>
+        <source>Dates and times of day stand in two columns and are taken together.</source>
+        <translation>Datum und Uhrzeit stehen in zwei Spalten und werden zusammen genommen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_plan.py"/>
+        <source>{}: '{}', as in the rows there.</source>
+        <translation>{}: „{}“, wie in den Zeilen dort.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Where the rows go</source>
+        <translation>Wohin die Zeilen kommen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Add them as new rows at the end</source>
+        <translation>Als neue Zeilen am Ende anfügen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Write them over what is there, from row {} on</source>
+        <translation>Über das schreiben, was da ist, ab Zeile {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Row of the paste</source>
+        <translation>Zeile der Einfügung</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Why it is refused</source>
+        <translation>Warum sie abgelehnt ist</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Rows that are refused</source>
+        <translation>Abgelehnte Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Paste All</source>
+        <translation>Alle einfügen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>And {} more.</source>
+        <translation>Und {} weitere.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Refused and not shown: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Paste Good Rows ({})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Rows that can be pasted: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>Refused: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>(not used)</source>
+        <translation>(nicht benutzt)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>By their headings: {}</source>
+        <translation>Nach ihren Überschriften: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/paste_preview.py"/>
+        <source>By their place: {}</source>
+        <translation>Nach ihrem Platz: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>Stands there {} times. Only one row of these may stay.</source>
+        <translation>Steht {}-mal da. Nur eine dieser Zeilen darf bleiben.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>Follows another of its kind. A {} between them is missing, or one is of the other kind.</source>
+        <translation>Folgt auf eine gleicher Art. Dazwischen fehlt {}, oder eine ist von der anderen Art.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>This high water is not higher than a low water beside it ({:.2f} m). Check both heights.</source>
+        <translation>Dieses Hochwasser ist nicht höher als ein Niedrigwasser daneben ({:.2f} m). Beide Höhen prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>This low water is not lower than a high water beside it ({:.2f} m). Check both heights.</source>
+        <translation>Dieses Niedrigwasser ist nicht niedriger als ein Hochwasser daneben ({:.2f} m). Beide Höhen prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>A slack has the rate 0. Correct the rate or the kind.</source>
+        <translation>Stauwasser hat die Stärke 0. Die Stärke oder die Art berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>Follows another slack. The maximum between them is missing.</source>
+        <translation>Folgt auf ein anderes Stauwasser. Das Maximum dazwischen fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>Flood and ebb follow each other without a slack between them. Check the signs.</source>
+        <translation>Flut und Ebbe folgen aufeinander ohne Stauwasser dazwischen. Die Vorzeichen prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>The drift ends before it begins. Correct one of the times.</source>
+        <translation>Die Drift endet, bevor sie beginnt. Eine der Zeiten berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/problems.py"/>
+        <source>The plan has nothing of this name. Known are: {}</source>
+        <translation>Der Plan hat nichts mit diesem Namen. Bekannt sind: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Add Row</source>
+        <translation>Zeile anfügen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Add a row at the end (Insert)</source>
+        <translation>Am Ende eine Zeile anfügen (Einfg)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Delete Rows</source>
+        <translation>Zeilen löschen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Delete the selected rows (Ctrl+Minus)</source>
+        <translation>Die ausgewählten Zeilen löschen (Strg+Minus)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Copy</source>
+        <translation>Kopieren</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Copy the selected rows with their headings, or all (Ctrl+C)</source>
+        <translation>Die ausgewählten Zeilen mit ihren Überschriften kopieren, oder alle (Strg+C)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Paste cells from a spreadsheet, or CSV (Ctrl+V)</source>
+        <translation>Zellen aus einer Tabellenkalkulation oder CSV einfügen (Strg+V)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Undo (Ctrl+Z)</source>
+        <translation>Rückgängig (Strg+Z)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Redo (Ctrl+Y)</source>
+        <translation>Wiederholen (Strg+Y)</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Read Printed Table…</source>
+        <translation>Gedruckte Tafel lesen…</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Read a whole table as it was printed, from a file or pasted</source>
+        <translation>Eine ganze Tafel lesen, wie sie gedruckt war, aus einer Datei oder eingefügt</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Save the edits of this table into the plan; other layers are left alone</source>
+        <translation>Die Änderungen dieser Tabelle in den Plan speichern; andere Layer bleiben unberührt</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Open the page on these tables</source>
+        <translation>Die Seite über diese Tabellen öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Close this window; edits stay in QGIS until they are saved</source>
+        <translation>Dieses Fenster schließen; Änderungen bleiben in QGIS, bis sie gespeichert sind</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>What is wrong in this table</source>
+        <translation>Was in dieser Tabelle nicht stimmt</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Each row is a place: draw it on the map, in the layer '{}'</source>
+        <translation>Jede Zeile ist ein Ort: auf der Karte zeichnen, im Layer „{}“</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>The layer is filtered: hidden rows are not shown here.</source>
+        <translation>Der Layer ist gefiltert: verborgene Zeilen sind hier nicht zu sehen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Not saved yet.</source>
+        <translation>Noch nicht gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>All saved.</source>
+        <translation>Alles gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Rows: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Row {}, {}: {}</source>
+        <translation>Zeile {}, {}: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Add row</source>
+        <translation>Zeile anfügen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Row {} is new. Type its values; Tab goes on.</source>
+        <translation>Zeile {} ist neu. Ihre Werte eingeben; Tab geht weiter.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Select the rows to delete first.</source>
+        <translation>Zuerst die Zeilen auswählen, die zu löschen sind.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Rows deleted: {}. Undo brings them back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Not saved; your edits are kept. {}</source>
+        <translation>Nicht gespeichert; die Änderungen sind noch da. {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Saved, without what the plan cannot hold. Cells so marked: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Saved.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>What the plan cannot hold is lost when the window is closed; the plan keeps what it had. Such cells: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Close Anyway</source>
+        <translation>Trotzdem schließen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Keep Open</source>
+        <translation>Offen lassen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>{}: edits are not saved yet. They stay in QGIS until you save them or throw them away.</source>
+        <translation>{}: Änderungen sind noch nicht gespeichert. Sie bleiben in QGIS, bis man sie speichert oder verwirft.</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_windows.py"/>
+        <source>The plan is of an older version and lacks: {}</source>
+        <translation>Der Plan ist von einer älteren Version, ihm fehlt: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Tables</source>
+        <translation>Tabellen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tides</source>
+        <translation>Gezeiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>High and low waters, ports, heights, constants, coefficients</source>
+        <translation>Hoch- und Niedrigwasser, Häfen, Höhen, Konstanten, Koeffizienten</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Streams</source>
+        <translation>Ströme</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Stations and their rates, events, series, constants, models</source>
+        <translation>Stationen und ihre Stärken, Ereignisse, Reihen, Konstanten, Modelle</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Swimmers…</source>
+        <translation>Schwimmer…</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Who swims: pace, limits, gear</source>
+        <translation>Wer schwimmt: Tempo, Grenzen, Ausrüstung</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Ferries…</source>
+        <translation>Fähren…</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>When ferries pass in the channels</source>
+        <translation>Wann Fähren in den Fahrwassern vorbeikommen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Marks, winds, timed drifts, catches, settings</source>
+        <translation>Marken, Winde, gestoppte Driften, Fänge, Einstellungen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>{}…</source>
+        <translation>{}…</translation>
+    </message>
+    <message>
+        <location filename="../dock/tables_section.py"/>
+        <source>Not saved yet: {}.</source>
+        <translation>Noch nicht gespeichert: {}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Play the Swim</source>
+        <translation>Tour abspielen</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>All Times</source>
+        <translation>Alle Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Minute of the swim</source>
+        <translation>Minute der Tour</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Minutes after leaving; arrow keys go on by one, Page by ten</source>
+        <translation>Minuten nach dem Start; Pfeiltasten gehen um eine weiter, Bild auf und ab um zehn</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Play or pause</source>
+        <translation>Abspielen oder anhalten</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Play the swim on the map: swimmer, stream and tide move together</source>
+        <translation>Die Tour auf der Karte abspielen: Schwimmer, Strom und Gezeit bewegen sich zusammen</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>All times</source>
+        <translation>Alle Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Show the whole swim again and leave the map's time as it was</source>
+        <translation>Wieder die ganze Tour zeigen und die Zeit der Karte lassen, wie sie war</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Play</source>
+        <translation>Abspielen</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Pause</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>There is no planned swim yet.</source>
+        <translation>Es ist noch keine Tour geplant.</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Tideleg: the swim in time</source>
+        <translation>Tideleg: die Tour in der Zeit</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>The map shows all times</source>
+        <translation>Die Karte zeigt alle Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_section.py"/>
+        <source>Move the slider, or play, to see swimmer, stream and tide at a time.</source>
+        <translation>Den Regler schieben oder abspielen, um Schwimmer, Strom und Gezeit zu einer Zeit zu sehen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>{} {}, {} min after leaving</source>
+        <translation>{} {}, {} min nach dem Start</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>{} (above {})</source>
+        <translation>{} (über {})</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>about {} m</source>
+        <translation>etwa {} m</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>Stream: {}</source>
+        <translation>Strom: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>Tide: {}</source>
+        <translation>Gezeit: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>Depth here: {}</source>
+        <translation>Tiefe hier: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <location filename="../map_tools/readings.py"/>
+        <source>At {}</source>
+        <translation>Bei {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>Leg {} to {}: cannot be swum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/time_words.py"/>
+        <source>Leg {} to {}: hold {}</source>
+        <translation>Abschnitt {} nach {}: Kurs {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <location filename="../entry.py"/>
+        <source>Walk through the sample</source>
+        <translation>Rundgang durch das Beispiel</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <location filename="../processing/fastestpath.py"/>
+        <source>Start</source>
+        <translation>Starten</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>No, Thanks</source>
+        <translation>Nein, danke</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>Next</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>About two minutes; it can be closed at any step</source>
+        <translation>Etwa zwei Minuten; lässt sich bei jedem Schritt schließen</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>Not asked again; the menu Plugins &gt; Tideleg has the walk too</source>
+        <translation>Wird nicht wieder gefragt; den Rundgang hat auch das Menü Erweiterungen &gt; Tideleg</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>New here?</source>
+        <translation>Neu hier?</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>A walk through an invented bay shows in two minutes how a swim is planned.</source>
+        <translation>Ein Rundgang durch eine erfundene Bucht zeigt in zwei Minuten, wie eine Tour geplant wird.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>Step {} of {}: {}</source>
+        <translation>Schritt {} von {}: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk.py"/>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Choose the route '{}'. The swim is planned at once; what it comes to stands in the bold line.</source>
+        <translation>Die Route „{}“ wählen. Die Tour wird sofort geplant; was dabei herauskommt, steht in der fetten Zeile.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Press Sample. It opens a bay that is invented, with chart, tides, streams, marks and swimmers.</source>
+        <translation>Beispiel drücken. Das öffnet eine erfundene Bucht mit Seekarte, Gezeiten, Strömen, Marken und Schwimmern.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Leave later: press the button of ten minutes, or type a time. All numbers follow the stream.</source>
+        <translation>Später starten: den Knopf für zehn Minuten drücken oder eine Zeit eingeben. Alle Zahlen folgen dem Strom.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Click a leg: it flashes on the map. Hold is the heading for your compass, Min how long it takes.</source>
+        <translation>Einen Abschnitt anklicken: er blinkt auf der Karte. Kurs ist der Kurs am Kompass, Min die Dauer.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Press Play: swimmer, stream and tide move together on the map. The arrow keys go on by one minute.</source>
+        <translation>Abspielen drücken: Schwimmer, Strom und Gezeit bewegen sich zusammen auf der Karte. Die Pfeiltasten gehen um eine Minute weiter.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Click the gravest row: it flashes where it is met. Can be swum does not mean safe; this says why.</source>
+        <translation>Die schwerste Zeile anklicken: es blinkt, wo sie angetroffen wird. Schwimmbar heißt nicht sicher; hier steht, warum.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Click a stop and read by when you must leave it, also on a bad day, and for which exit.</source>
+        <translation>Einen Halt anklicken und lesen, bis wann er zu verlassen ist, auch an einem schlechten Tag, und für welchen Ausstieg.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>Here a planned swim becomes a wet card, a sheet for the shore contact, or marks for a GPS.</source>
+        <translation>Hier wird aus einer geplanten Tour eine Nasskarte, ein Blatt für den Kontakt an Land oder Marken für ein GPS.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
+        <source>That is the whole way. For your own water press New, or read the user guide behind Help.</source>
+        <translation>Das ist der ganze Weg. Für das eigene Wasser Neu drücken, oder hinter Hilfe das Handbuch lesen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Water of the Day</source>
+        <translation>Wasser des Tages</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>1 day</source>
+        <translation>1 Tag</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Leave at this hour the day before</source>
+        <translation>Am Tag davor zu dieser Stunde starten</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Leave at this hour the day after</source>
+        <translation>Am Tag danach zu dieser Stunde starten</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Looking at the day…</source>
+        <translation>Sieht sich den Tag an…</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>At the cursor, {}</source>
+        <translation>Am Mauszeiger, {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Departure {date} {at}</source>
+        <translation>Start {date} {at}</translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>Day, and why it ends</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The day on which it opens, that day's rank, and what stops later departures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>First,
+last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The first and the last departure of the window, clock times in the plan's zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>Best</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The departure of the shortest swim: a click on the row chooses it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>Minutes from the best departure to the end of the route, stays included, rounded up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>{day}, rank {rank}
+{why}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>{at}, {days} d on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>{windows} windows on {days} days: {feasible} of {departures} departures can be swum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>None of {departures} departures can be swum: {stopped}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The tide that the route needs is not known: no tide of a known range lies whole in this time.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The stream lets the route be swum not even at the smallest tide of this time, {} m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The stream lets the route be swum at every tide of this time, up to a range of {} m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/window_rows.py"/>
+        <source>The stream lets the route be swum at tides up to a range of {up_to} m, and not at one of {not_at} m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>When to Go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Find Windows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Best days first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>In order of time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>The first day to look at, by the plan's clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>The last day to look at, by the plan's clock</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>A departure every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Minutes between the departures that are looked at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Find windows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Swim the route at every departure of these days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Order of the windows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Days rank by their longest window, then by the quickest swim</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Show all windows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Show the other windows as well</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Windows</source>
+        <translation>Zeitfenster</translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>A click, or Enter, chooses the best departure of the window</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>&amp;From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>&amp;To</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>&amp;Every</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>A window is a prediction and keeps no reserve: the times to turn back do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>The plan has no route with a name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Draw one and name it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Swimming at every departure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/windows_section.py"/>
+        <source>Show All {} Windows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/work_section.py"/>
+        <source>Tideleg: {}</source>
+        <translation>Tideleg: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/work_section.py"/>
+        <source>Working…</source>
+        <translation>Rechnet…</translation>
+    </message>
+    <message>
+        <location filename="../dock/work_section.py"/>
+        <source>The plan has changed meanwhile: ask again.</source>
+        <translation>Der Plan hat sich inzwischen geändert: noch einmal fragen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/work_section.py"/>
+        <source>The plan has changed since: ask again.</source>
+        <translation>Der Plan hat sich seither geändert: noch einmal fragen.</translation>
+    </message>
+    <message>
+        <location filename="../entry.py"/>
+        <source>Tideleg dock</source>
+        <translation>Tideleg-Bedienfeld</translation>
+    </message>
+    <message>
+        <location filename="../entry.py"/>
+        <source>Tideleg user guide</source>
+        <translation>Tideleg-Handbuch</translation>
+    </message>
+    <message>
+        <location filename="../entry.py"/>
+        <source>Plan a swim beside the map</source>
+        <translation>Eine Tour neben der Karte planen</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>never</source>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_styles.py"/>
+        <source>Order shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_styles.py"/>
+        <source>Stops in this order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/path_layer.py"/>
+        <source>Leave {}, {} min.</source>
+        <translation>Start {}, {} min.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_band_styles.py"/>
+        <source>Time to stay</source>
+        <translation>Zeit zu bleiben</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_band_styles.py"/>
+        <source>Minutes out (lines)</source>
+        <translation>Minuten hinaus (Linien)</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_band_styles.py"/>
+        <source>There and home in time, by minutes out</source>
+        <translation>Hin und rechtzeitig zurück, nach Minuten hinaus</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_bands.py"/>
+        <source>out in up to {} min</source>
+        <translation>hinaus in bis zu {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_bands.py"/>
+        <source>out in {} to {} min</source>
+        <translation>hinaus in {} bis {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_layers.py"/>
+        <source>time to stay {} min and be home by {}</source>
+        <translation>Zeit, {} min zu bleiben und bis {} zurück zu sein</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styles/plan_symbols.py"/>
+        <source>other</source>
+        <translation>andere</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Cannot be swum</source>
+        <translation>Nicht schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>not swimmable</source>
+        <translation>nicht schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Swum</source>
+        <translation>Geschwommen</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Off the ruler line</source>
+        <translation>Neben der geraden Linie</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Crossing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Land</source>
+        <translation>Land</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Over range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Over time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Not swimmable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Shoal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Too deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../layers_out/time_styles.py"/>
+        <location filename="../map_tools/readings.py"/>
+        <source>Stream not known</source>
+        <translation>Strom nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Stream extrapolated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Tide not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Waypoint</source>
+        <translation>Wegpunkt</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Other</source>
+        <translation>Anderes</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>After {} min</source>
+        <translation>Nach {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Reached in so many minutes</source>
+        <translation>Erreicht in so vielen Minuten</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Time to stay and be home</source>
+        <translation>Zeit, zu bleiben und zurück zu sein</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>slack, below {} kn</source>
+        <translation>Stauwasser, unter {} kn</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>to {}°, {} kn</source>
+        <translation>nach {}°, {} kn</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>{}, extrapolated</source>
+        <translation>{}, extrapoliert</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>time not known</source>
+        <translation>Zeit nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>cannot be swum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Swimmer, at the time shown</source>
+        <translation>Schwimmer, zur gezeigten Zeit</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Every {} minutes, while no time is shown</source>
+        <translation>Alle {} Minuten, solange keine Zeit gezeigt wird</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>tide</source>
+        <translation>Gezeit</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Stream goes this way, longer is faster</source>
+        <translation>Der Strom setzt hierhin, länger ist schneller</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/time_styles.py"/>
+        <source>Slack, below 0.1 kn</source>
+        <translation>Stauwasser, unter 0.1 kn</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>New Route</source>
+        <translation>Neue Route</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Draw route</source>
+        <translation>Route zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Click the stops in swimming order, from the entry to the exit.</source>
+        <translation>Die Halte in der Reihenfolge des Schwimmens anklicken, vom Einstieg bis zum Ausstieg.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Channel</source>
+        <translation>Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>New Channel</source>
+        <translation>Neues Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Draw channel</source>
+        <translation>Fahrwasser zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Click along the middle of the channel; its width is asked for afterwards.</source>
+        <translation>Längs der Mitte des Fahrwassers klicken; nach der Breite wird danach gefragt.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Click the corners of the channel.</source>
+        <translation>Die Ecken des Fahrwassers anklicken.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Closed area</source>
+        <translation>Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>New Closed Area</source>
+        <translation>Neues Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Draw closed area</source>
+        <translation>Sperrgebiet zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Click the corners of the area; its rule is asked for afterwards.</source>
+        <translation>Die Ecken des Gebiets anklicken; nach der Regel wird danach gefragt.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Esc ends.</source>
+        <translation>Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Right click or Enter finishes, Backspace takes the last one back, Esc drops it.</source>
+        <translation>Rechtsklick oder Eingabetaste schließt ab, Rücktaste nimmt den letzten zurück, Esc verwirft.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Add Vertex There</source>
+        <translation>Stützpunkt dort setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>In all {}</source>
+        <translation>Insgesamt {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>{} of {} vertices are drawn</source>
+        <translation>{} von {} Stützpunkten sind gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>An area has three corners or more, a line two vertices or more</source>
+        <translation>Eine Fläche hat drei Ecken oder mehr, eine Linie zwei Stützpunkte oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Click the next one, or press Esc to drop it</source>
+        <translation>Den nächsten anklicken oder mit Esc verwerfen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>{} corners</source>
+        <translation>{} Ecken</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>{} vertices, {}</source>
+        <translation>{} Stützpunkte, {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Snapped to: {}</source>
+        <translation>Gefangen an: {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Drag a stop, or a leg to put a stop into it. Backspace takes out the stop below the cursor. Esc ends.</source>
+        <translation>Einen Halt ziehen, oder einen Abschnitt, um einen Halt einzufügen. Rücktaste nimmt den Halt unter dem Mauszeiger heraus. Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Click where the stop goes, or type its position. Backspace takes it out, Esc leaves it where it was.</source>
+        <translation>Klicken, wohin der Halt kommt, oder seine Position eingeben. Rücktaste nimmt ihn heraus, Esc lässt ihn, wo er war.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Move Stop There</source>
+        <translation>Halt dorthin verschieben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Take Out Stop</source>
+        <translation>Halt herausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Put stop into route</source>
+        <translation>Halt in die Route einfügen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Move stop</source>
+        <translation>Halt verschieben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Take stop out of route</source>
+        <translation>Halt aus der Route nehmen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>New stop here</source>
+        <translation>Neuer Halt hier</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edit_route.py"/>
+        <source>Stop {}</source>
+        <translation>Halt {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>QGIS did not take the change into the layer '{}'</source>
+        <translation>QGIS hat die Änderung nicht in den Layer „{}“ übernommen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>What is changed must still be there</source>
+        <translation>Was geändert wird, muss noch da sein</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>Look at the layer and try again; nothing was changed</source>
+        <translation>Den Layer ansehen und noch einmal versuchen; nichts wurde geändert</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>A route of two stops cannot lose one</source>
+        <translation>Eine Route mit zwei Halten kann keinen verlieren</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>A route has two stops or more</source>
+        <translation>Eine Route hat zwei Halte oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>Move the stop, or delete the whole route in QGIS</source>
+        <translation>Den Halt verschieben, oder die ganze Route in QGIS löschen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>The layer '{}' cannot be edited</source>
+        <translation>Der Layer „{}“ kann nicht bearbeitet werden</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>It must not be read-only, and its file must be writable and not held by another program</source>
+        <translation>Er darf nicht schreibgeschützt sein, und seine Datei muss beschreibbar und von keinem anderen Programm belegt sein</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/edits.py"/>
+        <source>Allow editing in the project's properties or free the file, then try again</source>
+        <translation>In den Projekteigenschaften das Bearbeiten erlauben oder die Datei freigeben, dann noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/mark_lines.py"/>
+        <source>Place an entry to see distance and bearing from it</source>
+        <translation>Einen Einstieg setzen, um Abstand und Peilung von ihm zu sehen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/measure_leg.py"/>
+        <source>Click where the leg starts. Nothing is drawn into the plan. Esc ends.</source>
+        <translation>Klicken, wo der Abschnitt beginnt. In den Plan wird nichts gezeichnet. Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/measure_leg.py"/>
+        <source>Click where the leg ends. Esc drops it.</source>
+        <translation>Klicken, wo der Abschnitt endet. Esc verwirft ihn.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/measure_leg.py"/>
+        <source>Start There</source>
+        <translation>Dort beginnen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/measure_leg.py"/>
+        <source>End There</source>
+        <translation>Dort enden</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/measure_leg.py"/>
+        <source>To {}</source>
+        <translation>Nach {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Drag a mark to its new place, or click it. Esc ends.</source>
+        <translation>Eine Marke an ihren neuen Ort ziehen oder sie anklicken. Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Click where '{}' goes, or type its position. Esc leaves it where it was.</source>
+        <translation>Klicken, wohin „{}“ kommt, oder die Position eingeben. Esc lässt sie, wo sie war.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Move Mark There</source>
+        <translation>Marke dorthin verschieben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Move mark</source>
+        <translation>Marke verschieben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Move stops with mark</source>
+        <translation>Halte mit der Marke verschieben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Stops of routes that came along: {}.</source>
+        <translation>Halte von Routen, die mitgekommen sind: {}.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/move_mark.py"/>
+        <source>Stops of routes that stay at its old place: {}. Move them with Edit Route.</source>
+        <translation>Halte von Routen, die am alten Ort bleiben: {}. Mit Route ändern verschieben.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/place_mark.py"/>
+        <source>Click where the mark goes, or type its position. Esc ends.</source>
+        <translation>Klicken, wohin die Marke kommt, oder ihre Position eingeben. Esc beendet.</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/place_mark.py"/>
+        <source>Place Mark There</source>
+        <translation>Marke dort setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/place_mark.py"/>
+        <source>New Mark</source>
+        <translation>Neue Marke</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/place_mark.py"/>
+        <source>Place mark</source>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/plan_tool.py"/>
+        <source>Remove Last Vertex</source>
+        <translation>Letzten Stützpunkt entfernen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>Charted depth not known: {}</source>
+        <translation>Kartentiefe nicht bekannt: {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>On land</source>
+        <translation>An Land</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>Charted depth {:.1f} m ({})</source>
+        <translation>Kartentiefe {:.1f} m ({})</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>From {}: {}</source>
+        <translation>Von {}: {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>{}° true</source>
+        <translation>{}° rechtweisend</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>magnetic not known: {}</source>
+        <translation>missweisend nicht bekannt: {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>{}° magnetic</source>
+        <translation>{}° missweisend</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>the swim is being planned anew</source>
+        <translation>die Tour wird neu geplant</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>end</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>Heading not known: {}</source>
+        <translation>Kurs nicht bekannt: {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>Hold {} ({}° magnetic, {}° true)</source>
+        <translation>Kurs {} ({}° missweisend, {}° rechtweisend)</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>The first of {} headings</source>
+        <translation>Der erste von {} Kursen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>{} min, leave {}, arrive {}</source>
+        <translation>{} min, ab {}, an {}</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>{:.2f} m/s over the ground</source>
+        <translation>{:.2f} m/s über Grund</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/readings.py"/>
+        <source>Stream {:.1f} kn towards {}° true</source>
+        <translation>Strom {:.1f} kn nach {}° rechtweisend</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/row_form.py"/>
+        <source>'{}' is empty</source>
+        <translation>„{}“ ist leer</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/row_form.py"/>
+        <source>Fill it in</source>
+        <translation>Bitte ausfüllen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/row_form.py"/>
+        <source>'{}' is there already</source>
+        <translation>„{}“ ist schon da</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/row_form.py"/>
+        <source>Give it another name</source>
+        <translation>Einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/project.py"/>
+        <source>{} (lines)</source>
+        <translation>{} (Linien)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/project.py"/>
+        <source>{} (areas)</source>
+        <translation>{} (Flächen)</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>Order of marks</source>
+        <translation>Reihenfolge der Marken</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>order,marks,best,departure,route,stream,tide</source>
+        <translation>Reihenfolge,Marken,beste,Start,Route,Strom,Gezeiten</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>In which order to visit up to nine marks, staying at each, and when to leave, so that the time from the entry to the exit is the least: every order and every departure is weighed in the stream as it changes. The best orders are listed, each at its best departure; the best one comes as a route to edit.
+
+Marks: their names with ; between them; empty for all of kind mark.
+Entry, exit: names; an empty exit is the entry or whichever exit is best.
+From, to: dates such as 2027-06-26, whole days by the plan's clock, or dates with times. The departures tried lie so many minutes apart.
+Legs go round land and closed water. Where it pays to wait for the stream, a longer stay is told. Left out is what Plan swim would stop: darkness, land, closed water, a sailing, range, hours, a stream that is not known; and marks too deep or too shoal while you are there.
+
+A prediction, not an observation; no reserve is kept: look at the turn-back times of the route before you go. Feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
+        <translation>In welcher Reihenfolge bis zu neun Marken zu besuchen sind, mit Bleiben an jeder, und wann zu starten ist, so dass die Zeit vom Einstieg zum Ausstieg am kürzesten wird: jede Reihenfolge und jede Startzeit wird im Strom, wie er sich ändert, abgewogen. Die besten Reihenfolgen werden aufgelistet, jede zu ihrer besten Startzeit; die beste kommt als Route zum Bearbeiten.
+
+Marken: ihre Namen mit ; dazwischen; leer für alle der Art Marke.
+Einstieg, Ausstieg: Namen; ein leerer Ausstieg ist der Einstieg oder der Ausstieg, der am besten ist.
+Von, bis: Tage wie 2027-06-26, ganze Tage nach der Uhr des Plans, oder Tage mit Uhrzeiten. Die versuchten Startzeiten liegen so viele Minuten auseinander.
+Abschnitte gehen um Land und gesperrtes Wasser herum. Wo es lohnt, auf den Strom zu warten, wird ein längeres Bleiben genannt. Ausgelassen ist, was „Tour planen“ stoppen würde: Dunkelheit, Land, gesperrtes Wasser, eine Fähre, Reichweite, Stunden, ein Strom, der nicht bekannt ist; und Marken, die zu jener Zeit zu tief oder zu flach sind.
+
+Eine Vorhersage, keine Beobachtung; keine Reserve ist darin: vor dem Aufbruch die Umkehrzeiten der Route ansehen. Machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>Marks to visit (names with ; between them)</source>
+        <translation>Zu besuchende Marken (Namen mit ; dazwischen)</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <location filename="../processing/departurewindows.py"/>
+        <source>From (date, or date and time)</source>
+        <translation>Von (Datum, oder Datum und Uhrzeit)</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <location filename="../processing/departurewindows.py"/>
+        <source>To (date, or date and time)</source>
+        <translation>Bis (Datum, oder Datum und Uhrzeit)</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <location filename="../processing/departurewindows.py"/>
+        <source>A departure every (min)</source>
+        <translation>Eine Startzeit alle (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>Orders to list</source>
+        <translation>Reihenfolgen in der Liste</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>Best order as a route</source>
+        <translation>Beste Reihenfolge als Route</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>Feasible</source>
+        <translation>Machbar</translation>
+    </message>
+    <message>
+        <location filename="../processing/bestorder.py"/>
+        <source>Minutes of the best order</source>
+        <translation>Minuten der besten Reihenfolge</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>How sure is a plan</source>
+        <translation>Wie sicher ist ein Plan</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>sure,spread,chance,probability,ellipse,dead reckoning,drift,leeway,search,group</source>
+        <translation>sicher,Streuung,Chance,Wahrscheinlichkeit,Ellipse,Koppelnavigation,Drift,Abdrift,Suche,Gruppe</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Swims a plan many times, each time at another pace, on a longer or shorter path and in water that is stronger or weaker and earlier or later than its tables by what each source is uncertain by: when each stop is reached, how often one is home by the alarm, by dusk and within one's hours, and which leg fails.
+
+Ellipses: where 95 of 100 swimmers are who hold the planned headings for the planned minutes from the last stop and do not correct.
+Drift: where the float with its person is 30, 60 and 120 minutes after the swimmer stopped, at every quarter of an hour of the swim and at every stop; and so long after the planned return, wherever it happened. For the shore contact.
+Wind: steady; pushes the float 1.93 % of its speed downwind and up to 0.51 % to either side. With none given the push is left out, which is not to say that there is none.
+Swimmer: several names with a semicolon between them swim together, the slowest sets the pace.
+
+The spread is that of the doubts put in, most of them common practice without a source: a wrong table or a gale is not among them. A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
+        <translation>Schwimmt einen Plan viele Male, jedes Mal mit anderem Tempo, auf einem längeren oder kürzeren Weg und in Wasser, das um die Unsicherheit jeder Quelle stärker oder schwächer und früher oder später ist als in ihren Tafeln: wann jeder Halt erreicht wird, wie oft man vor dem Alarm, vor der Abenddämmerung und in den eigenen Stunden zurück ist, und welcher Abschnitt misslingt.
+
+Ellipsen: wo 95 von 100 Schwimmern sind, die die geplanten Kurse die geplanten Minuten lang vom letzten Halt aus halten und nicht berichtigen.
+Drift: wo die Boje mit ihrem Menschen 30, 60 und 120 Minuten nach dem Ende des Schwimmens ist, zu jeder Viertelstunde der Tour und an jedem Halt; und so lange nach der geplanten Rückkehr, wo immer es geschah. Für den Kontakt an Land.
+Wind: stetig; schiebt die Boje mit 1.93 % seiner Geschwindigkeit vor sich her und bis zu 0.51 % nach jeder Seite. Ohne Angabe bleibt der Schub weg, was nicht heißt, dass keiner da ist.
+Schwimmer: mehrere Namen mit Strichpunkt dazwischen schwimmen zusammen, der Langsamste bestimmt das Tempo.
+
+Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis ohne Quelle: eine falsche Tafel oder ein Sturm gehören nicht dazu. Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <location filename="../processing/departurewindows.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/turnback.py"/>
+        <source>Name of the route</source>
+        <translation>Name der Route</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <location filename="../processing/fastestpath.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/reach.py"/>
+        <location filename="../processing/turnback.py"/>
+        <source>Departure (date and time)</source>
+        <translation>Start (Datum und Uhrzeit)</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Wind from (degrees true)</source>
+        <translation>Wind aus (rechtweisende Grad)</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Wind speed (kn)</source>
+        <translation>Windgeschwindigkeit (kn)</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Members</source>
+        <translation>Anzahl der Schwimmgänge</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Seed</source>
+        <translation>Zufallszahl für den Anfang</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Arrivals at the stops</source>
+        <translation>Ankünfte an den Halten</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Ellipses of dead reckoning</source>
+        <translation>Ellipsen der Koppelnavigation</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Areas of drift</source>
+        <translation>Driftgebiete</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>Share of members who complete the swim</source>
+        <translation>Anteil der Schwimmgänge, die die Tour vollenden</translation>
+    </message>
+    <message>
+        <location filename="../processing/confidence.py"/>
+        <source>A wind needs both its speed and where it comes from; leave both empty for none.</source>
+        <translation>Ein Wind braucht Geschwindigkeit und Richtung, woher er kommt; für keinen beide leer lassen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Departure windows</source>
+        <translation>Zeitfenster für den Start</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>window,when,departure,slack,stream,tide,season,day,range</source>
+        <translation>Zeitfenster,wann,Start,Stauwasser,Strom,Gezeiten,Saison,Tag,Tidenhub</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Swims a route, stays included, leaving every so many minutes from one moment to another, over days or a season, and says when it can be swum: the windows of departures with their first, last and best one, what stops the departures just before and after, the spare time before dusk, and the days by rank.
+
+From, to: dates such as 2027-06-26, whole days by the plan's clock, or dates with times.
+A departure is out where a leg cannot be swum or its stream is not known, where Plan swim would say stop (darkness, land, closed water, a sailing, range, hours), and where a mark is too deep or too shoal.
+Weak stream: besides, the tides at which the stream at the stop farthest out stays at or below a rate for so long, and the range they have.
+
+A window is a prediction and no more: feasible is not safe; never dive alone. Windows keep no reserve: the turn-back times do.</source>
+        <translation>Schwimmt eine Route mit allem Bleiben, mit einem Start alle so viele Minuten von einem Augenblick bis zu einem anderen, über Tage oder eine Saison, und sagt, wann sie schwimmbar ist: die Zeitfenster der Startzeiten mit erster, letzter und bester, was die Startzeiten kurz davor und danach verhindert, die Zeit, die vor der Abenddämmerung übrig ist, und die Tage nach Rang.
+
+Von, bis: Tage wie 2027-06-26, ganze Tage nach der Uhr des Plans, oder Tage mit Uhrzeiten.
+Eine Startzeit scheidet aus, wo ein Abschnitt nicht schwimmbar oder sein Strom nicht bekannt ist, wo „Tour planen“ Stopp sagen würde (Dunkelheit, Land, gesperrtes Wasser, eine Fähre, Reichweite, Stunden), und wo eine Marke zu tief oder zu flach ist.
+Schwacher Strom: außerdem die Tiden, bei denen der Strom am entferntesten Halt so lange bei einer Stärke oder darunter bleibt, und der Tidenhub, den sie haben.
+
+Ein Zeitfenster ist eine Vorhersage und nicht mehr: machbar heißt nicht sicher; nie allein tauchen. Zeitfenster enthalten keine Reserve: die Umkehrzeiten tun es.</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Weak stream: at most (kn)</source>
+        <translation>Schwacher Strom: höchstens (kn)</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Weak stream: for (min)</source>
+        <translation>Schwacher Strom: für (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>All departures</source>
+        <translation>Alle Startzeiten</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Picture of the days</source>
+        <translation>Bild der Tage</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>Number of windows</source>
+        <translation>Anzahl der Zeitfenster</translation>
+    </message>
+    <message>
+        <location filename="../processing/departurewindows.py"/>
+        <source>A weak stream needs both its rate and for how many minutes.</source>
+        <translation>Ein schwacher Strom braucht seine Stärke und für wie viele Minuten.</translation>
+    </message>
+    <message>
+        <location filename="../processing/fastestpath.py"/>
+        <source>Fastest path</source>
+        <translation>Schnellster Weg</translation>
+    </message>
+    <message>
+        <location filename="../processing/fastestpath.py"/>
+        <source>fastest,path,route,shortest,stream,tide,channel,land,headland,round</source>
+        <translation>schnellster,Weg,Route,kürzester,Strom,Gezeiten,Fahrwasser,Land,Kap,herum</translation>
+    </message>
+    <message>
+        <location filename="../processing/fastestpath.py"/>
+        <source>The quickest way from one place to another, leaving at one moment, in the stream as it changes: round land and round what nobody may enter, past channels or square across them. It comes as a route of a few legs, each on one compass heading, with the minutes of the straight line and of a swimmer who steers anew all the time beside it.
+
+Departure: ISO 8601, such as 2027-06-05T10:00; without an offset in the plan's zone.
+Channels: no notice; keep out; or cross square, each crossing a leg of its own whose heading is square to the traffic.
+Cells: empty has the size chosen. Passages narrower than a few cells count as closed.
+Route: the line with the fields of the plan's routes: paste it there, move its vertices, plan the swim. Its legs are checked on the track really swum, which bows; the way keeps 20 m off land where it can.
+Report: that of Plan swim for this route, and the comparison.
+
+No reserve is in these times. A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
+        <translation>Der schnellste Weg von einem Ort zu einem anderen, mit Start in einem Augenblick, im Strom, wie er sich ändert: um Land herum und um alles, was niemand betreten darf, an Fahrwassern vorbei oder quer darüber. Er kommt als Route mit wenigen Abschnitten, jeder auf einem Kurs am Kompass, mit den Minuten der geraden Linie und eines Schwimmers, der ständig neu steuert, daneben.
+
+Start: ISO 8601, wie 2027-06-05T10:00; ohne Abstand in der Zone des Plans.
+Fahrwasser: nicht beachten; draußen bleiben; oder rechtwinklig queren, jede Querung ein eigener Abschnitt, dessen Kurs quer zum Verkehr ist.
+Zellen: leer wird die Größe gewählt. Durchlässe, die schmaler sind als ein paar Zellen, gelten als geschlossen.
+Route: die Linie mit den Feldern der Routen des Plans: dort einfügen, ihre Stützpunkte verschieben, die Tour planen. Ihre Abschnitte sind an der wirklich geschwommenen Bahn geprüft, die sich biegt; der Weg hält, wo er kann, 20 m Abstand vom Land.
+Bericht: der von „Tour planen“ für diese Route, und der Vergleich.
+
+In diesen Zeiten ist keine Reserve. Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/fastestpath.py"/>
+        <source>End</source>
+        <translation>Ende</translation>
+    </message>
+    <message>
+        <location filename="../processing/fastestpath.py"/>
+        <source>Fastest path as a route</source>
+        <translation>Schnellster Weg als Route</translation>
+    </message>
+    <message>
+        <location filename="../processing/fastestpath.py"/>
+        <source>Minutes of the route</source>
+        <translation>Minuten der Route</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>New plan</source>
+        <translation>Neuer Plan</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>plan,new,create,geopackage,package,swim,marks,route,log</source>
+        <translation>Plan,neu,anlegen,GeoPackage,Paket,Schwimmen,Marken,Route,Logbuch</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Makes an empty plan: one GeoPackage with layers for marks, routes, channels, closed areas, land, depths, tides, tidal streams, ferries, swimmers, settings and the log. Each layer brings its form, with units, value lists and checks, and its style.
+
+Time zone: the IANA name of the zone the plan is read and printed in, such as Europe/Lisbon. Tides and stream events are always typed in UTC.
+Datum: the name of the level that charted depths and tide heights are counted from. Depths and heights of one plan must share it.
+Replace: without it, a file that is already there is left alone.
+
+A plan holds what its maker puts in. An area that is not drawn is not thereby permitted, and a stream that is not known is not zero.</source>
+        <translation>Legt einen leeren Plan an: ein GeoPackage mit Layern für Marken, Routen, Fahrwasser, Sperrgebiete, Land, Tiefen, Gezeiten, Gezeitenströme, Fähren, Schwimmer, Einstellungen und das Logbuch. Jeder Layer bringt sein Formular mit Einheiten, Wertelisten und Prüfungen und seinen Stil mit.
+
+Zeitzone: der IANA-Name der Zone, in der der Plan gelesen und gedruckt wird, wie Europe/Lisbon. Gezeiten und Stromereignisse werden immer in UTC eingegeben.
+Bezugsniveau: der Name des Niveaus, von dem aus Kartentiefen und Höhen der Gezeit gezählt werden. Tiefen und Höhen eines Plans müssen es gemeinsam haben.
+Ersetzen: ohne das bleibt eine Datei, die schon da ist, unberührt.
+
+Ein Plan enthält, was sein Ersteller hineintut. Ein Gebiet, das nicht gezeichnet ist, ist damit nicht erlaubt, und ein Strom, der nicht bekannt ist, ist nicht null.</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Time zone (IANA name)</source>
+        <translation>Zeitzone (IANA-Name)</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Datum of depths and heights</source>
+        <translation>Bezugsniveau der Tiefen und Höhen</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Replace the file if it is there</source>
+        <translation>Die Datei ersetzen, wenn sie schon da ist</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Add the plan's layers to the project</source>
+        <translation>Die Layer des Plans ins Projekt holen</translation>
+    </message>
+    <message>
+        <location filename="../processing/newplan.py"/>
+        <source>Made the plan {}</source>
+        <translation>Plan {} angelegt</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>Name of the swimmer, or names with ;</source>
+        <translation>Name des Schwimmers, oder Namen mit ;</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <location filename="../processing/planswim.py"/>
+        <source>Pace through the water (m/s)</source>
+        <translation>Tempo durchs Wasser (m/s)</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>Report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Plan swim</source>
+        <translation>Tour planen</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>plan,swim,route,heading,stream,tide,legs,card,gpx</source>
+        <translation>Plan,Schwimmen,Tour,Route,Kurs,Strom,Gezeiten,Abschnitte,Karte,GPX</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Swims a route leaving at one moment, leg by leg, in the stream as it changes: the heading to hold on each leg, minutes, the track really swum and what it meets (channels, closed areas, land, darkness, depth, the swimmer's limits).
+
+Plan: a plan's GeoPackage. A layer given under the advanced parameters stands in for the plan's own.
+Departure: ISO 8601, such as 2027-06-05T10:00; without an offset it is read in the plan's zone.
+Turn back: each stop's latest leaving time, so that the best of all exits is reached before dusk, the swimmer's hours and the plan's other limits with the reserve kept, and the same for a bad day.
+Swimmer: several names with a semicolon between them swim together, the slowest sets the pace.
+Pace: through the water, m/s; overrides the swimmer's.
+Headings: one for the whole leg, solved so that the track ends on the mark; a new one every so many minutes, each ending on the line; or held on the line all the time.
+
+Stream that is not known is never taken as none: the leg is refused and said so. A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
+        <translation>Schwimmt eine Route mit Start in einem Augenblick, Abschnitt für Abschnitt, im Strom, wie er sich ändert: der Kurs, der auf jedem Abschnitt zu halten ist, Minuten, die wirklich geschwommene Bahn und was sie antrifft (Fahrwasser, Sperrgebiete, Land, Dunkelheit, Tiefe, die Grenzen des Schwimmers).
+
+Plan: das GeoPackage eines Plans. Ein Layer, der unter den erweiterten Parametern angegeben ist, tritt an die Stelle dessen im Plan.
+Start: ISO 8601, wie 2027-06-05T10:00; ohne Abstand wird er in der Zone des Plans gelesen.
+Umkehr: der letzte Aufbruch von jedem Halt, so dass der beste aller Ausstiege vor der Abenddämmerung, den Stunden des Schwimmers und den anderen Grenzen des Plans mit der Reserve erreicht wird, und dasselbe für einen schlechten Tag.
+Schwimmer: mehrere Namen mit Strichpunkt dazwischen schwimmen zusammen, der Langsamste bestimmt das Tempo.
+Tempo: durchs Wasser, m/s; geht dem des Schwimmers vor.
+Kurse: einer für den ganzen Abschnitt, so gelöst, dass die Bahn an der Marke endet; alle so viele Minuten ein neuer, jeder endet auf der Linie; oder die ganze Zeit auf der Linie gehalten.
+
+Strom, der nicht bekannt ist, wird nie für keinen genommen: der Abschnitt wird abgelehnt, und das wird gesagt. Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Name of the swimmer</source>
+        <translation>Name des Schwimmers</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>New heading every (min)</source>
+        <translation>Neuer Kurs alle (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Minutes in all</source>
+        <translation>Minuten insgesamt</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Routes</source>
+        <translation>Routen</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Marks</source>
+        <translation>Marken</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Channels</source>
+        <translation>Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Closed areas</source>
+        <translation>Sperrgebiete</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth contours</source>
+        <translation>Tiefenlinien</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Soundings</source>
+        <translation>Lotungen</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream stations</source>
+        <translation>Stromstationen</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream rates by the hour</source>
+        <translation>Stromstärken nach Stunden</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Stops</source>
+        <translation>Halte</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Marks and route for a GPS</source>
+        <translation>Marken und Route für ein GPS</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Legs as a table</source>
+        <translation>Abschnitte als Tabelle</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Give a plan, or at least a layer of routes.</source>
+        <translation>Einen Plan angeben, oder wenigstens einen Layer mit Routen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/provider.py"/>
+        <source>Tideleg swim planning</source>
+        <translation>Tideleg Tourenplanung</translation>
+    </message>
+    <message>
+        <location filename="../processing/provider.py"/>
+        <source>The algorithm {} could not be loaded: {}</source>
+        <translation>Der Algorithmus {} konnte nicht geladen werden: {}</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Reach from an entry</source>
+        <translation>Reichweite von einem Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>reach,isochrone,out,home,stay,stream,tide,range,exit,latest</source>
+        <translation>Reichweite,Isochrone,hinaus,zurück,bleiben,Strom,Gezeiten,Ausstieg,spätestens</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Leaving an entry at one moment: the earliest arrival everywhere in the stream as it changes, round land and round what nobody may enter; from the exits (every mark of the kind exit, and the entry) the latest leaving that is still back in time; and between the two where one can stay so long and be home.
+
+Departure, Back by: ISO 8601, such as 2027-06-05T10:00; without an offset in the plan's zone.
+Rasters: minutes after the departure, -9999 where there is no answer, in the plan's own frame.
+Areas: reached in so many minutes (kind out), and with time to stay (kind stay).
+Cells: empty has the size chosen; the report says how much the minutes change on cells twice as large. Passages narrower than two cells count as closed.
+Channels: no notice; keep out; or cross square, time inside counted several times over.
+
+The times are those of a swimmer who steers anew all the time for the fastest track: on one compass heading a leg it takes longer. The marks' numbers are given both ways. Who comes to a closed area before it opens waits beside it. Water whose stream is not known is not passed, and said so. No reserve is in these times. A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
+        <translation>Beim Aufbruch von einem Einstieg in einem Augenblick: die früheste Ankunft überall im Strom, wie er sich ändert, um Land herum und um alles, was niemand betreten darf; von den Ausstiegen (jede Marke der Art Ausstieg, und der Einstieg) der letzte Aufbruch, der noch rechtzeitig zurück ist; und zwischen beiden, wo man so lange bleiben und zurück sein kann.
+
+Start, Zurück bis: ISO 8601, wie 2027-06-05T10:00; ohne Abstand in der Zone des Plans.
+Raster: Minuten nach dem Start, -9999 wo es keine Antwort gibt, im eigenen Bezug des Plans.
+Flächen: erreicht in so vielen Minuten (Art out), und mit Zeit zu bleiben (Art stay).
+Zellen: leer wird die Größe gewählt; der Bericht sagt, wie sehr sich die Minuten auf doppelt so großen Zellen ändern. Durchlässe, die schmaler sind als zwei Zellen, gelten als geschlossen.
+Fahrwasser: nicht beachten; draußen bleiben; oder rechtwinklig queren, Zeit darin mehrfach gezählt.
+
+Die Zeiten sind die eines Schwimmers, der für die schnellste Bahn ständig neu steuert: auf einem Kurs je Abschnitt dauert es länger. Die Zahlen der Marken sind auf beide Weisen gegeben. Wer vor der Öffnung an ein Sperrgebiet kommt, wartet daneben. Wasser, dessen Strom nicht bekannt ist, wird nicht durchschwommen, und das wird gesagt. In diesen Zeiten ist keine Reserve. Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Back by (date and time)</source>
+        <translation>Zurück bis (Datum und Uhrzeit)</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stay (min)</source>
+        <translation>Bleiben (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Out in (min)</source>
+        <translation>Hinaus in (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Leave by (min)</source>
+        <translation>Weg bis (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Reach</source>
+        <translation>Reichweite</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Marks' numbers</source>
+        <translation>Zahlen der Marken</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>earliest arrival, min after departure</source>
+        <translation>früheste Ankunft, min nach dem Start</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>latest leaving, min after departure</source>
+        <translation>letzter Aufbruch, min nach dem Start</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Read chart into plan</source>
+        <translation>Seekarte in den Plan lesen</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>chart,s-57,cell,enc,soundings,contours,fairway,restricted,import,layer,plan</source>
+        <translation>Seekarte,S-57,Zelle,ENC,Lotungen,Tiefenlinien,Fahrwasser,gesperrt,Import,Layer,Plan</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Adds what an electronic chart holds to a plan: fairways, lanes, tracks and ferry routes, restricted and caution areas, land, depth contours, soundings, rocks and wrecks, and tidal stream tables.
+
+Chart cell: the base file of an S-57 cell (.000); updates beside it (.001 ...) are applied.
+Layer: instead or as well, an ordinary layer in any coordinate reference system, read into the one plan layer chosen below.
+Fields: for each field of the plan an expression over the layer's fields, parted by semicolons, such as
+depth_m = "DEPTH" * 0.3048; name = OBJNAM
+Fields of the same name are taken without being mentioned.
+Extent: only what lies inside is read; stream tables are read from the whole cell.
+
+Rows that the plan holds already are left out, so that reading twice changes nothing. The report counts everything read, clipped away, skipped and repaired. If anything fails, the plan stays as it was.
+
+A charted restriction becomes the strictest rule its codes allow; the citation names them all. Charts do not hold every local rule: an area that is not there is not thereby permitted. Not for navigation.</source>
+        <translation>Fügt einem Plan hinzu, was eine elektronische Seekarte enthält: Fahrwasser, Einbahnwege, Tracks und Fährstrecken, Sperr- und Warngebiete, Land, Tiefenlinien, Lotungen, Felsen und Wracks, und Gezeitenstromtafeln.
+
+Zelle: die Basisdatei einer S-57-Zelle (.000); Nachträge daneben (.001 ...) werden angewandt.
+Layer: stattdessen oder dazu ein gewöhnlicher Layer in beliebigem Koordinatenbezugssystem, gelesen in den einen Layer des Plans, der unten gewählt ist.
+Felder: für jedes Feld des Plans ein Ausdruck über die Felder des Layers, durch Strichpunkte getrennt, wie
+depth_m = "DEPTH" * 0.3048; name = OBJNAM
+Felder gleichen Namens werden ohne Erwähnung genommen.
+Ausdehnung: nur was darin liegt, wird gelesen; Stromtafeln werden aus der ganzen Zelle gelesen.
+
+Zeilen, die der Plan schon hat, werden ausgelassen, so dass zweimaliges Lesen nichts ändert. Der Bericht zählt alles, was gelesen, abgeschnitten, übergangen und repariert ist. Misslingt etwas, bleibt der Plan, wie er war.
+
+Eine Beschränkung der Karte wird zur strengsten Regel, die ihre Codes zulassen; die Fundstelle nennt sie alle. Seekarten enthalten nicht jede örtliche Regel: ein Gebiet, das nicht da ist, ist damit nicht erlaubt. Nicht zur Navigation.</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Chart cell</source>
+        <translation>Zelle der Seekarte</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>S-57 chart cells (*.000)</source>
+        <translation>S-57-Zellen (*.000)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Layer</source>
+        <translation>Layer</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Plan layer that the layer goes into</source>
+        <translation>Layer des Plans, in den der Layer kommt</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Fields of the layer</source>
+        <translation>Felder des Layers</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>Extent to read</source>
+        <translation>Zu lesende Ausdehnung</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>JSON files (*.json)</source>
+        <translation>JSON-Dateien (*.json)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>Rows written</source>
+        <translation>Geschriebene Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>Rows that were there already</source>
+        <translation>Zeilen, die schon da waren</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>There is nothing to read: give a chart cell (CHART), a layer (LAYER), or both.</source>
+        <translation>Es gibt nichts zu lesen: eine Zelle (CHART), einen Layer (LAYER) oder beides angeben.</translation>
+    </message>
+    <message>
+        <location filename="../processing/readchart.py"/>
+        <source>The extent to read (EXTENT) is empty: draw one with an area, or leave it out.</source>
+        <translation>Die zu lesende Ausdehnung (EXTENT) ist leer: eine mit Fläche zeichnen oder weglassen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Read streams into plan</source>
+        <translation>Ströme in den Plan lesen</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>tidal stream,current,slack,flood,ebb,drift,wind,coefficient,table,csv,import,plan</source>
+        <translation>Gezeitenstrom,Strom,Stauwasser,Flut,Ebbe,Drift,Wind,Koeffizient,Tafel,CSV,Import,Plan</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Reads tidal streams, from a file or pasted, into a plan.
+
+Forms: hourly tables from high or low water with set and rates at springs and neaps (hourly) or at the tide coefficients 95 and 45 (coefficients); slacks and maxima (events); sets and rates at moments (series); harmonic constants of the east and north parts (constants); the texts TS_TSP and TS_TSV of electronic charts; timed drifts (drift); winds; tide coefficients.
+
+Headings such as hour, set, spring (kn), neap (kn); time, event, rate; time, lon, lat, end time, end lon, end lat tell the columns. Preview says what each column is taken for and writes nothing.
+
+Station: whose rows they are; a new one needs its place. Lines '# station: name', '# lon: ...' in the text say the same, and let one text hold many stations.
+Zone: that of the table's clock, such as Europe/Lisbon or UTC. Letters such as EST or LST in the text never decide it, but a zone in which they cannot be true is refused. A clock time that comes twice as clocks go back, and stands in the table once, is refused by its row.
+Units: where the headings do not say it, knots or metres a second must be chosen.
+Start and step: TS_TSV texts carry no times of their own.
+
+Export writes the plan's streams, after the reading, as a text that can be read again; without a file and a text nothing but that is done.
+
+A blank is unknown, never slack. Sets are where the water goes to, true; winds are where they come from. Rows that the plan holds already are left out, empty fields of its stations are filled, other figures for the same hour or moment are refused. If anything fails, the plan stays as it was. A prediction, not an observation; not for navigation.</source>
+        <translation>Liest Gezeitenströme aus einer Datei oder eingefügt in einen Plan.
+
+Formen: Stundentafeln ab Hoch- oder Niedrigwasser mit Richtung und Stärke zur Spring- und Nippzeit (hourly) oder zu den Tidenkoeffizienten 95 und 45 (coefficients); Stauwasser und Maxima (events); Richtung und Stärke zu Zeitpunkten (series); harmonische Konstanten des Ost- und Nordanteils (constants); die Texte TS_TSP und TS_TSV elektronischer Seekarten; gestoppte Driften (drift); Winde; Tidenkoeffizienten.
+
+Überschriften wie hour, set, spring (kn), neap (kn); time, event, rate; time, lon, lat, end time, end lon, end lat sagen, was die Spalten sind. Die Vorschau sagt, wofür jede Spalte genommen wird, und schreibt nichts.
+
+Station: wessen Zeilen es sind; eine neue braucht ihren Ort. Zeilen '# station: Name', '# lon: ...' im Text sagen dasselbe und lassen einen Text viele Stationen enthalten.
+Zone: die der Uhr der Tafel, wie Europe/Lisbon oder UTC. Buchstaben wie EST oder LST im Text entscheiden sie nie, aber eine Zone, in der sie nicht stimmen können, wird abgelehnt. Eine Uhrzeit, die beim Zurückstellen zweimal kommt und in der Tafel einmal steht, wird mit ihrer Zeile abgelehnt.
+Einheiten: wo die Überschriften es nicht sagen, müssen Knoten oder Meter je Sekunde gewählt werden.
+Anfang und Schritt: TS_TSV-Texte haben keine eigenen Zeiten.
+
+Die Ausgabe schreibt die Ströme des Plans nach dem Lesen als Text, der wieder gelesen werden kann; ohne Datei und Text geschieht nur das.
+
+Leer heißt nicht bekannt, nie Stauwasser. Stromrichtungen sind, wohin das Wasser setzt, rechtweisend; Winde sind, woher sie kommen. Zeilen, die der Plan schon hat, werden ausgelassen, leere Felder seiner Stationen gefüllt, andere Zahlen für dieselbe Stunde oder denselben Zeitpunkt abgelehnt. Misslingt etwas, bleibt der Plan, wie er war. Eine Vorhersage, keine Beobachtung; nicht zur Navigation.</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Text (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation>Text (*.csv *.txt *.tsv);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../processing/readtides.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../processing/readtides.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Form</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Place of a new station</source>
+        <translation>Ort einer neuen Station</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Zone of the table</source>
+        <translation>Zone der Tafel</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Units of the rates</source>
+        <translation>Einheiten der Stärken</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Hours are counted from</source>
+        <translation>Stunden gezählt ab</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Port of the tides</source>
+        <translation>Hafen der Gezeiten</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../processing/readtides.py"/>
+        <source>Order of day, month and year</source>
+        <translation>Reihenfolge von Tag, Monat und Jahr</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>First moment (TS_TSV)</source>
+        <translation>Erster Zeitpunkt (TS_TSV)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Minutes from pair to pair (TS_TSV)</source>
+        <translation>Minuten von Paar zu Paar (TS_TSV)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>Export of the plan's streams</source>
+        <translation>Ausgabe der Ströme des Plans</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <source>the text</source>
+        <translation>der Text</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Read tides into plan</source>
+        <translation>Gezeiten in den Plan lesen</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>tide,high water,low water,height,harmonic,constants,secondary,port,csv,import,plan</source>
+        <translation>Gezeiten,Hochwasser,Niedrigwasser,Höhe,harmonisch,Konstanten,Anschlussort,Hafen,CSV,Import,Plan</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Reads heights of tide, from a file or pasted, into a plan: high and low waters (events), heights at even times (series), harmonic constants (constants), or differences of a secondary port (secondary). Text, CSV and JSON lists of records are read, gzipped too.
+
+Preview: writes nothing and shows what each column was taken for, the first rows, and what was skipped.
+Time zone: the table's: an IANA name such as Europe/Lisbon where its clock changes in summer, or UTC or UTC-8 where it does not. Needed unless the table itself says UTC or an offset; letters such as EST or LST in it never decide, but a zone in which they cannot be true is refused. Times that daylight saving skips or gives twice are refused by their row; of a series, an hour that comes twice and stands there once is left out and counted.
+Units, date order: needed where the table leaves a choice; 05/06 is not guessed.
+Columns: what the columns hold, from the left, where headings and cells leave a choice: moment, date, time, height, kind, skip, parted by commas.
+Datum offset: how far the table's datum lies above the plan's, in metres; for constants without a row Z0, their mean level above the plan's datum.
+Keep: of a series the plan keeps its curve, or only the high and low waters found on it.
+Export: writes the port's tides of the plan as CSV; alone, without file and text, nothing is read.
+
+Rows that the plan holds already are left out; other figures for the same moment are refused. If anything fails, the plan stays as it was. Predictions are not observations. Not for navigation.</source>
+        <translation>Liest Höhen der Gezeit aus einer Datei oder eingefügt in einen Plan: Hoch- und Niedrigwasser (events), Höhen in gleichen Abständen (series), harmonische Konstanten (constants) oder Unterschiede eines Anschlussorts (secondary). Text, CSV und JSON-Listen von Einträgen werden gelesen, auch mit gzip gepackt.
+
+Vorschau: schreibt nichts und zeigt, wofür jede Spalte genommen wurde, die ersten Zeilen, und was übergangen wurde.
+Zeitzone: die der Tafel: ein IANA-Name wie Europe/Lisbon, wo ihre Uhr im Sommer umgestellt wird, oder UTC oder UTC-8, wo nicht. Nötig, wenn die Tafel nicht selbst UTC oder einen Abstand nennt; Buchstaben wie EST oder LST darin entscheiden nie, aber eine Zone, in der sie nicht stimmen können, wird abgelehnt. Zeiten, die die Sommerzeit überspringt oder doppelt hat, werden mit ihrer Zeile abgelehnt; bei einer Reihe wird eine Stunde, die zweimal kommt und einmal da steht, ausgelassen und gezählt.
+Einheiten, Reihenfolge des Datums: nötig, wo die Tafel eine Wahl lässt; 05/06 wird nicht geraten.
+Spalten: was die Spalten enthalten, von links, wo Überschriften und Zellen eine Wahl lassen: moment, date, time, height, kind, skip, durch Kommas getrennt.
+Abstand des Bezugsniveaus: wie hoch das der Tafel über dem des Plans liegt, in Metern; für Konstanten ohne Zeile Z0 ihr mittleres Niveau über dem Bezugsniveau des Plans.
+Behalten: von einer Reihe behält der Plan ihre Kurve, oder nur die Hoch- und Niedrigwasser, die darauf gefunden sind.
+Ausgabe: schreibt die Gezeiten des Hafens aus dem Plan als CSV; allein, ohne Datei und Text, wird nichts gelesen.
+
+Zeilen, die der Plan schon hat, werden ausgelassen; andere Zahlen für denselben Zeitpunkt abgelehnt. Misslingt etwas, bleibt der Plan, wie er war. Vorhersagen sind keine Beobachtungen. Nicht zur Navigation.</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Tables (*.csv *.txt *.tsv *.json *.gz);;All files (*)</source>
+        <translation>Tafeln (*.csv *.txt *.tsv *.json *.gz);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Pasted text</source>
+        <translation>Eingefügter Text</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Port</source>
+        <translation>Hafen</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Time zone of the table</source>
+        <translation>Zeitzone der Tafel</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Units of the heights</source>
+        <translation>Einheiten der Höhen</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Columns, from the left</source>
+        <translation>Spalten, von links</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Datum of the table above the plan's (m)</source>
+        <translation>Bezugsniveau der Tafel über dem des Plans (m)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Latitude of the port, for constants (deg)</source>
+        <translation>Breite des Hafens, für Konstanten (Grad)</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Keep of a series</source>
+        <translation>Von einer Reihe behalten</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>Export of the port's tides</source>
+        <translation>Ausgabe der Gezeiten des Hafens</translation>
+    </message>
+    <message>
+        <location filename="../processing/readtides.py"/>
+        <source>the pasted text</source>
+        <translation>der eingefügte Text</translation>
+    </message>
+    <message>
+        <location filename="../processing/refusals.py"/>
+        <source>Stopped: everything is as it was.</source>
+        <translation>Gestoppt: alles ist, wie es war.</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>Stream at a place</source>
+        <translation>Strom an einem Ort</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>stream,tide,slack,set,rate,drift,current,table,day</source>
+        <translation>Strom,Gezeiten,Stauwasser,Richtung,Stärke,Drift,Tafel,Tag</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>The tidal stream at one place through one day: set and rate every so many minutes, where each value comes from and whether it is known, the slacks and the greatest rates to the minute, and the windows in which the rate stays at or below a limit.
+
+Day: a date such as 2027-06-26, from midnight to midnight by the clocks of the plan's zone; a day on which clocks change has 23 or 25 hours.
+
+Set is where the water goes to, true. What is not known is left empty; it is never none. A prediction, not an observation.</source>
+        <translation>Der Gezeitenstrom an einem Ort durch einen Tag: Richtung und Stärke alle so viele Minuten, woher jeder Wert kommt und ob er bekannt ist, Stauwasser und größte Stärken auf die Minute, und die Zeitfenster, in denen die Stärke bei einer Grenze oder darunter bleibt.
+
+Tag: ein Datum wie 2027-06-26, von Mitternacht bis Mitternacht nach den Uhren der Zone des Plans; ein Tag, an dem Uhren umgestellt werden, hat 23 oder 25 Stunden.
+
+Die Stromrichtung ist, wohin das Wasser setzt, rechtweisend. Was nicht bekannt ist, bleibt leer; es ist nie keiner. Eine Vorhersage, keine Beobachtung.</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>Day (year-month-day)</source>
+        <translation>Tag (Jahr-Monat-Tag)</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>Every (min)</source>
+        <translation>Alle (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>Limit of the windows (kn)</source>
+        <translation>Grenze der Zeitfenster (kn)</translation>
+    </message>
+    <message>
+        <location filename="../processing/streamat.py"/>
+        <source>Stream through the day</source>
+        <translation>Strom durch den Tag</translation>
+    </message>
+    <message>
+        <location filename="../processing/text_reading.py"/>
+        <source>Preview, write nothing</source>
+        <translation>Vorschau, nichts schreiben</translation>
+    </message>
+    <message>
+        <location filename="../processing/text_reading.py"/>
+        <source>CSV files (*.csv)</source>
+        <translation>CSV-Dateien (*.csv)</translation>
+    </message>
+    <message>
+        <location filename="../processing/text_reading.py"/>
+        <source>Give a file (FILE) or a text (TEXT), not both.</source>
+        <translation>Eine Datei (FILE) oder einen Text (TEXT) angeben, nicht beides.</translation>
+    </message>
+    <message>
+        <location filename="../processing/text_reading.py"/>
+        <source>There is nothing to read: give a file (FILE) or paste a text (TEXT).</source>
+        <translation>Es gibt nichts zu lesen: eine Datei (FILE) angeben oder einen Text (TEXT) einfügen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/text_reading.py"/>
+        <source>A preview writes nothing: leave out EXPORT or PREVIEW.</source>
+        <translation>Eine Vorschau schreibt nichts: EXPORT oder PREVIEW weglassen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/text_reading.py"/>
+        <source>{} rows exported</source>
+        <translation>{} Zeilen ausgegeben</translation>
+    </message>
+    <message>
+        <location filename="../processing/turnback.py"/>
+        <source>Turn back</source>
+        <translation>Umkehr</translation>
+    </message>
+    <message>
+        <location filename="../processing/turnback.py"/>
+        <source>turn back,latest,leave,exit,late,reserve,dusk,no return,group</source>
+        <translation>Umkehr,spätestens,Aufbruch,Ausstieg,verspätet,Reserve,Dämmerung,kein Zurück,Gruppe</translation>
+    </message>
+    <message>
+        <location filename="../processing/turnback.py"/>
+        <source>Plans a swim and says when each stop must be left: the bands of leaving times from which the best of all exits is reached before dusk, the swimmer's hours, the plan's `back_by` and the alarm, with the reserve of the plan's settings kept (reserve_factor times the way home, and reserve_min on top), on the day expected and on a bad day: a tenth slower, every stream stronger by its doubt and turning early, on time or late.
+The alarm is kept without the reserve, as it goes out a fixed time after the planned return.
+
+Ways home: by the quickest exit at and after the planned leaving, and to the planned exit by the quarter of an hour, with headings and minutes. Points of no return: the last place on each leg from which turning back is in time; a leg without one lets you turn anywhere.
+
+Exits: the route's end, its start, and every mark of the kind exit. Several swimmers, with semicolons between their names, are a group: their times together, and each one's alone in the report.
+
+A prediction: minutes late can cost hours where the stream turns. Feasible is not safe; never dive alone.</source>
+        <translation>Plant eine Tour und sagt, wann jeder Halt zu verlassen ist: die Spannen der Aufbruchszeiten, aus denen der beste aller Ausstiege vor der Abenddämmerung, den Stunden des Schwimmers, `back_by` des Plans und dem Alarm erreicht wird, mit der Reserve aus den Einstellungen des Plans (reserve_factor mal der Heimweg, und reserve_min dazu), am erwarteten Tag und an einem schlechten: ein Zehntel langsamer, jeder Strom um seine Unsicherheit stärker und früher, pünktlich oder später kenternd.
+Der Alarm wird ohne die Reserve eingehalten, da er eine feste Zeit nach der geplanten Rückkehr ausgelöst wird.
+
+Heimwege: zum schnellsten Ausstieg beim geplanten Aufbruch und danach, und zum geplanten Ausstieg jede Viertelstunde, mit Kursen und Minuten. Punkte ohne Zurück: der letzte Ort auf jedem Abschnitt, von dem aus die Umkehr rechtzeitig ist; auf einem Abschnitt ohne ihn ist die Umkehr überall möglich.
+
+Ausstiege: das Ende der Route, ihr Anfang, und jede Marke der Art Ausstieg. Mehrere Schwimmer mit Strichpunkten zwischen ihren Namen sind eine Gruppe: ihre gemeinsamen Zeiten, und die jedes Einzelnen im Bericht.
+
+Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kentert. Machbar heißt nicht sicher; nie allein tauchen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/turnback.py"/>
+        <source>Ways home</source>
+        <translation>Heimwege</translation>
+    </message>
+    <message>
+        <location filename="../processing/turnback.py"/>
+        <source>Bands of leaving times</source>
+        <translation>Spannen der Aufbruchszeiten</translation>
+    </message>
+    <message>
+        <location filename="../processing/turnback.py"/>
+        <source>Points of no return</source>
+        <translation>Punkte ohne Zurück</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Places a swim starts, stops, passes or ends at.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The name printed on the card. A vertex of a route within 15 m of the mark takes it.</source>
+        <translation>Der Name, der auf der Karte steht. Ein Stützpunkt einer Route näher als 15 m an der Marke übernimmt ihn.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What the place is for.</source>
+        <translation>Wofür der Ort da ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Entry (where the swim starts)</source>
+        <translation>Einstieg (wo die Tour beginnt)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mark (a place to dive)</source>
+        <translation>Marke (ein Ort zum Tauchen)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Exit (where one can land)</source>
+        <translation>Ausstieg (wo man landen kann)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Waypoint (passed without a stop)</source>
+        <translation>Wegpunkt (ohne Halt passiert)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes spent here before swimming on.</source>
+        <translation>Minuten, die man hier bleibt, bevor es weitergeht.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Charted depth (m)</source>
+        <translation>Kartentiefe (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth below the plan's datum, positive down. Left empty, it is taken from soundings and contours.</source>
+        <translation>Tiefe unter dem Bezugsniveau des Plans, nach unten positiv. Leer wird sie aus Lotungen und Tiefenlinien genommen.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Bottom</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What the seabed is made of: rock, sand, weed and so on.</source>
+        <translation>Woraus der Meeresgrund besteht: Fels, Sand, Kraut und so weiter.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Anything worth knowing, in words.</source>
+        <translation>Alles, was wissenswert ist, in Worten.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>One line per swim. Vertices are the stops in swimming order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The name by which a plan is asked for.</source>
+        <translation>Der Name, unter dem ein Plan verlangt wird.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where boats run. An area, or a line with a width.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The name used in warnings; ferry times refer to it.</source>
+        <translation>Der Name in Warnungen; Fährzeiten beziehen sich darauf.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What sort of channel it is.</source>
+        <translation>Was für ein Fahrwasser es ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Fairway</source>
+        <translation>Betonntes Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Ferry track</source>
+        <translation>Fährstrecke</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Traffic lane</source>
+        <translation>Einbahnweg</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Small craft channel</source>
+        <translation>Fahrwasser für Kleinfahrzeuge</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Width of a line (m)</source>
+        <translation>Breite einer Linie (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Full width of a channel drawn as a line. Areas need none.</source>
+        <translation>Volle Breite eines Fahrwassers, das als Linie gezeichnet ist. Flächen brauchen keine.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Boats' direction (deg true)</source>
+        <translation>Richtung der Boote (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction boats run. Left empty, it is taken from the shape.</source>
+        <translation>Rechtweisende Richtung, in der Boote fahren. Leer wird sie aus der Form genommen.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Boat speed (kn)</source>
+        <translation>Geschwindigkeit der Boote (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Speed of the boats to reckon with; gives the clear water a crossing needs.</source>
+        <translation>Geschwindigkeit der Boote, mit der zu rechnen ist; ergibt das freie Wasser, das eine Querung braucht.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Areas with a rule. An area that is not drawn here is not thereby permitted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The name used in warnings.</source>
+        <translation>Der Name in Warnungen.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rule</source>
+        <translation>Regel</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What the area forbids or warns of.</source>
+        <translation>Was das Gebiet verbietet oder wovor es warnt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>No entry</source>
+        <translation>Kein Zutritt</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>No spearing</source>
+        <translation>Speerfischen verboten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>No anchoring</source>
+        <translation>Ankern verboten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>No loaded gun</source>
+        <translation>Keine geladene Harpune</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>From (plan's zone)</source>
+        <translation>Von (Zone des Plans)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Start of the rule: HH:MM each day, a date YYYY-MM-DD, a date and time, or --MMDD each year.</source>
+        <translation>Beginn der Regel: HH:MM täglich, ein Tag YYYY-MM-DD, Tag und Uhrzeit, oder --MMDD jedes Jahr.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>To (plan's zone)</source>
+        <translation>Bis (Zone des Plans)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>End of the rule: HH:MM each day, a date YYYY-MM-DD, a date and time, or --MMDD each year.</source>
+        <translation>Ende der Regel: HH:MM täglich, ein Tag YYYY-MM-DD, Tag und Uhrzeit, oder --MMDD jedes Jahr.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Citation</source>
+        <translation>Fundstelle</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where the rule is written down.</source>
+        <translation>Wo die Regel geschrieben steht.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Checked on</source>
+        <translation>Geprüft am</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The day somebody last read the rule, YYYY-MM-DD.</source>
+        <translation>Der Tag, an dem zuletzt jemand die Regel gelesen hat, YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Dry land, islands and rocks. Swims do not cross it, streams are not carried across it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>A name, if it has one.</source>
+        <translation>Ein Name, wenn es einen gibt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Lines of equal charted depth.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth (m)</source>
+        <translation>Tiefe (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth of the line below the plan's datum, positive down.</source>
+        <translation>Tiefe der Linie unter dem Bezugsniveau des Plans, nach unten positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Single charted depths, rocks and wrecks among them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth below the plan's datum, positive down.</source>
+        <translation>Tiefe unter dem Bezugsniveau des Plans, nach unten positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High and low waters, by port.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the port the heights belong to.</source>
+        <translation>Name des Hafens, zu dem die Höhen gehören.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Time (UTC)</source>
+        <translation>Zeit (UTC)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment of the high or low water, in UTC.</source>
+        <translation>Zeitpunkt des Hoch- oder Niedrigwassers, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Height (m)</source>
+        <translation>Höhe (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Height above the plan's datum, positive up.</source>
+        <translation>Höhe über dem Bezugsniveau des Plans, nach oben positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High water or low water.</source>
+        <translation>Hochwasser oder Niedrigwasser.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High water</source>
+        <translation>Hochwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Low water</source>
+        <translation>Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tide ports</source>
+        <translation>Gezeitenhäfen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How the tide of each port is given. A port without a row here is given by its high and low waters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the port.</source>
+        <translation>Name des Hafens.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How the tide of the port is given.</source>
+        <translation>Wie die Gezeit des Hafens gegeben ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High and low waters</source>
+        <translation>Hoch- und Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Heights at even times</source>
+        <translation>Höhen in gleichen Abständen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Harmonic constants</source>
+        <translation>Harmonische Konstanten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Differences from another port</source>
+        <translation>Unterschiede zu einem anderen Hafen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean level above the plan's datum (m)</source>
+        <translation>Mittleres Niveau über dem Bezugsniveau des Plans (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Height of the level that the constants swing about (Z0) above the plan's datum. Empty means 0.</source>
+        <translation>Höhe des Niveaus, um das die Konstanten schwingen (Z0), über dem Bezugsniveau des Plans. Leer heißt 0.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Reference port</source>
+        <translation>Bezugsort</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Port whose waters a secondary port's differences are added to.</source>
+        <translation>Hafen, zu dessen Hoch- und Niedrigwassern die Unterschiede eines Anschlussorts gezählt werden.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Secondary port</source>
+        <translation>Anschlussort</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High water, springs, later by (min)</source>
+        <translation>Hochwasser, Springzeit, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes to add to the reference port's time of high water at springs.</source>
+        <translation>Minuten, die zur Springzeit zur Hochwasserzeit des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High water, neaps, later by (min)</source>
+        <translation>Hochwasser, Nippzeit, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes to add to the reference port's time of high water at neaps.</source>
+        <translation>Minuten, die zur Nippzeit zur Hochwasserzeit des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Low water, springs, later by (min)</source>
+        <translation>Niedrigwasser, Springzeit, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes to add to the reference port's time of low water at springs.</source>
+        <translation>Minuten, die zur Springzeit zur Niedrigwasserzeit des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Low water, neaps, later by (min)</source>
+        <translation>Niedrigwasser, Nippzeit, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes to add to the reference port's time of low water at neaps.</source>
+        <translation>Minuten, die zur Nippzeit zur Niedrigwasserzeit des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High water, springs, higher by (m)</source>
+        <translation>Hochwasser, Springzeit, höher um (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Metres to add to the reference port's height of high water at springs.</source>
+        <translation>Meter, die zur Springzeit zur Hochwasserhöhe des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>High water, neaps, higher by (m)</source>
+        <translation>Hochwasser, Nippzeit, höher um (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Metres to add to the reference port's height of high water at neaps.</source>
+        <translation>Meter, die zur Nippzeit zur Hochwasserhöhe des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Low water, springs, higher by (m)</source>
+        <translation>Niedrigwasser, Springzeit, höher um (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Metres to add to the reference port's height of low water at springs.</source>
+        <translation>Meter, die zur Springzeit zur Niedrigwasserhöhe des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Low water, neaps, higher by (m)</source>
+        <translation>Niedrigwasser, Nippzeit, höher um (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Metres to add to the reference port's height of low water at neaps.</source>
+        <translation>Meter, die zur Nippzeit zur Niedrigwasserhöhe des Bezugsorts zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Source</source>
+        <translation>Quelle</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where the figures come from.</source>
+        <translation>Woher die Zahlen kommen.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Latitude (deg)</source>
+        <translation>Breite (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Latitude of the port, north positive: a small part of what corrects its constants for the year. Empty leaves that part out.</source>
+        <translation>Geographische Breite des Hafens, Nord positiv: ein kleiner Teil dessen, was seine Konstanten für das Jahr berichtigt. Leer lässt diesen Teil weg.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean high water at springs (m)</source>
+        <translation>Mittleres Springhochwasser (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean height of the port's high water at springs above the plan's datum. Secondary ports that refer to it are interpolated between these; empty means told from its table.</source>
+        <translation>Mittlere Höhe des Springhochwassers im Hafen über dem Bezugsniveau des Plans. Anschlussorte, die sich auf ihn beziehen, werden zwischen diesen Höhen interpoliert; leer heißt, aus seiner Tafel ermittelt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean levels</source>
+        <translation>Mittlere Höhen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean high water at neaps (m)</source>
+        <translation>Mittleres Nipphochwasser (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean height of the port's high water at neaps above the plan's datum. Secondary ports that refer to it are interpolated between these; empty means told from its table.</source>
+        <translation>Mittlere Höhe des Nipphochwassers im Hafen über dem Bezugsniveau des Plans. Anschlussorte, die sich auf ihn beziehen, werden zwischen diesen Höhen interpoliert; leer heißt, aus seiner Tafel ermittelt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean low water at neaps (m)</source>
+        <translation>Mittleres Nippniedrigwasser (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean height of the port's low water at neaps above the plan's datum. Secondary ports that refer to it are interpolated between these; empty means told from its table.</source>
+        <translation>Mittlere Höhe des Nippniedrigwassers im Hafen über dem Bezugsniveau des Plans. Anschlussorte, die sich auf ihn beziehen, werden zwischen diesen Höhen interpoliert; leer heißt, aus seiner Tafel ermittelt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean low water at springs (m)</source>
+        <translation>Mittleres Springniedrigwasser (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean height of the port's low water at springs above the plan's datum. Secondary ports that refer to it are interpolated between these; empty means told from its table.</source>
+        <translation>Mittlere Höhe des Springniedrigwassers im Hafen über dem Bezugsniveau des Plans. Anschlussorte, die sich auf ihn beziehen, werden zwischen diesen Höhen interpoliert; leer heißt, aus seiner Tafel ermittelt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tide heights at even times</source>
+        <translation>Gezeitenhöhen in gleichen Abständen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Heights of tide every few minutes or every hour, by port.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment of the height, in UTC.</source>
+        <translation>Zeitpunkt der Höhe, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tide constants</source>
+        <translation>Gezeitenkonstanten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Harmonic constants of the height of tide, by port.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the port the constants belong to.</source>
+        <translation>Name des Hafens, zu dem die Konstanten gehören.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Constituent</source>
+        <translation>Teiltide</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Standard name of the constituent, such as M2.</source>
+        <translation>Üblicher Name der Teiltide, wie M2.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Amplitude (m)</source>
+        <translation>Amplitude (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Half the range it makes.</source>
+        <translation>Der halbe Hub, den sie macht.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Phase (deg)</source>
+        <translation>Phase (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Greenwich phase lag, in UTC.</source>
+        <translation>Greenwich-Phasenverspätung, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tide coefficients</source>
+        <translation>Tidenkoeffizienten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Coefficient of each tide, by port: about 20 at the smallest, 120 at the largest, 45 at mean neaps and 95 at mean springs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the port the coefficients belong to.</source>
+        <translation>Name des Hafens, zu dem die Koeffizienten gehören.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment of the high water the coefficient stands beside, in UTC.</source>
+        <translation>Zeitpunkt des Hochwassers, bei dem der Koeffizient steht, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Coefficient</source>
+        <translation>Koeffizient</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Coefficient of that tide.</source>
+        <translation>Koeffizient dieser Tide.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Places where the tidal stream is known. Where there is none, the stream is unknown, not zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the station; the stream tables refer to it.</source>
+        <translation>Name der Station; die Stromtafeln beziehen sich darauf.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How the stream is given.</source>
+        <translation>Wie der Strom gegeben ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hourly table (-6 h to +6 h)</source>
+        <translation>Stundentafel (-6 h bis +6 h)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack and maximum events</source>
+        <translation>Ereignisse: Stauwasser und Maximum</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Constant (no tide needed)</source>
+        <translation>Konstant (keine Gezeit nötig)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hourly table by tide coefficient (45 and 95)</source>
+        <translation>Stundentafel nach Tidenkoeffizient (45 und 95)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slacks and maxima by differences from another station</source>
+        <translation>Stauwasser und Maxima mit Unterschieden zu einer anderen Station</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack so long after high or low water, and one rate</source>
+        <translation>Stauwasser so lange nach Hoch- oder Niedrigwasser, und eine Stärke</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set and rate at set times</source>
+        <translation>Richtung und Stärke zu festen Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Driven by the wind</source>
+        <translation>Vom Wind getrieben</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hours counted from</source>
+        <translation>Stunden gezählt ab</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Which tide an hourly table counts from. A constant station needs none.</source>
+        <translation>Ab welcher Tide eine Stundentafel zählt. Eine konstante Station braucht keine.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hours from high water</source>
+        <translation>Stunden ab Hochwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hours from low water</source>
+        <translation>Stunden ab Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Port whose tides the hours and the range are taken from.</source>
+        <translation>Hafen, aus dessen Gezeiten Stunden und Tidenhub genommen werden.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Spring range (m)</source>
+        <translation>Springtidenhub (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean range of the port at springs.</source>
+        <translation>Mittlerer Tidenhub des Hafens zur Springzeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Neap range (m)</source>
+        <translation>Nipptidenhub (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mean range of the port at neaps.</source>
+        <translation>Mittlerer Tidenhub des Hafens zur Nippzeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Confidence</source>
+        <translation>Vertrauen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What kind of source it is, best first; the best one in reach rules. Empty, or any other text, means a table.</source>
+        <translation>Was für eine Quelle es ist, die beste zuerst; die beste in Reichweite gilt. Leer oder jeder andere Text heißt Tafel.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Own measurement</source>
+        <translation>Eigene Messung</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Official table of the place</source>
+        <translation>Amtliche Tafel des Orts</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hourly table of the region</source>
+        <translation>Stundentafel der Gegend</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Words (a pilot book, a local)</source>
+        <translation>Worte (ein Seehandbuch, ein Ortskundiger)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rules within (m)</source>
+        <translation>Gilt im Umkreis von (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How far from its place the station rules over what is less trusted (common practice, no source).</source>
+        <translation>Wie weit von ihrem Ort die Station weniger Vertrautem vorgeht (übliche Praxis, ohne Quelle).</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Trust</source>
+        <translation>Vertrauen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate may be off by this share</source>
+        <translation>Stärke unsicher um diesen Anteil</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Share of the rate by which it may be stronger or weaker; 0.30 is common practice, no source.</source>
+        <translation>Anteil der Stärke, um den sie größer oder kleiner sein kann; 0.30 ist übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Clock may be off by (min)</source>
+        <translation>Uhr unsicher um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes by which the stream may turn earlier or later; 30 is common practice, no source.</source>
+        <translation>Minuten, um die der Strom früher oder später kentern kann; 30 ist übliche Praxis, ohne Quelle.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate of the day times</source>
+        <translation>Stärke des Tages mal</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The day's correction of the rate, from a timed drift for instance.</source>
+        <translation>Die Berichtigung der Stärke für den Tag, etwa aus einer gestoppten Drift.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Clock of the day later by (min)</source>
+        <translation>Uhr des Tages später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The day's correction of the clock, later positive, from timed drifts for instance.</source>
+        <translation>Die Berichtigung der Uhr für den Tag, später positiv, etwa aus gestoppten Driften.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Reference station</source>
+        <translation>Bezugsstation</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Station whose slacks and maxima a subordinate place's differences are added to.</source>
+        <translation>Station, zu deren Stauwassern und Maxima die Unterschiede eines Nebenorts gezählt werden.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Differences from another station</source>
+        <translation>Unterschiede zu einer anderen Station</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack before flood, later by (min)</source>
+        <translation>Stauwasser vor Flut, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes to add.</source>
+        <translation>Minuten, die zu zählen sind.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Maximum flood, later by (min)</source>
+        <translation>Größter Flutstrom, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack before ebb, later by (min)</source>
+        <translation>Stauwasser vor Ebbe, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Maximum ebb, later by (min)</source>
+        <translation>Größter Ebbstrom, später um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Flood rate times</source>
+        <translation>Stärke der Flut mal</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Ratio of the rates.</source>
+        <translation>Verhältnis der Stärken.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Ebb rate times</source>
+        <translation>Stärke der Ebbe mal</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack after the tide by (min)</source>
+        <translation>Stauwasser nach der Tide um (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes from the reference water (high or low) to slack, later positive.</source>
+        <translation>Minuten vom Bezugswasser (Hoch- oder Niedrigwasser) bis Stauwasser, später positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Sets and slack offset</source>
+        <translation>Richtungen und Abstand des Stauwassers</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set of the flood (deg true)</source>
+        <translation>Richtung der Flut (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction the flood runs towards.</source>
+        <translation>Rechtweisende Richtung, wohin die Flut setzt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set of the ebb (deg true)</source>
+        <translation>Richtung der Ebbe (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction the ebb runs towards.</source>
+        <translation>Rechtweisende Richtung, wohin die Ebbe setzt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Largest rate at springs (kn)</source>
+        <translation>Größte Stärke zur Springzeit (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Largest rate between slacks at springs.</source>
+        <translation>Größte Stärke zwischen zwei Stauwassern zur Springzeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Largest rate at neaps (kn)</source>
+        <translation>Größte Stärke zur Nippzeit (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Largest rate between slacks at neaps.</source>
+        <translation>Größte Stärke zwischen zwei Stauwassern zur Nippzeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate as a share of the wind (%)</source>
+        <translation>Stärke als Anteil des Winds (%)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Share of the wind's speed.</source>
+        <translation>Anteil der Windgeschwindigkeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Wind</source>
+        <translation>Wind</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Turned to the right by (deg)</source>
+        <translation>Nach rechts gedreht um (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Degrees to the right of down wind, left negative. Empty means 0.</source>
+        <translation>Grad rechts von der Richtung, wohin der Wind weht, links negativ. Leer heißt 0.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set and rate for each hour from the reference tide. A constant station has one row, hour 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the stream station.</source>
+        <translation>Name der Stromstation.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hour from the tide (h)</source>
+        <translation>Stunde ab der Tide (h)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hours before (-) or after (+) the reference tide.</source>
+        <translation>Stunden vor (-) oder nach (+) der Bezugstide.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set (deg true)</source>
+        <translation>Stromrichtung (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction the stream runs towards.</source>
+        <translation>Rechtweisende Richtung, wohin der Strom setzt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate at springs (kn)</source>
+        <translation>Stärke zur Springzeit (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate at springs. Empty means unknown, not zero.</source>
+        <translation>Stärke zur Springzeit. Leer heißt nicht bekannt, nicht null.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate at neaps (kn)</source>
+        <translation>Stärke zur Nippzeit (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate at neaps. Empty means unknown, not zero.</source>
+        <translation>Stärke zur Nippzeit. Leer heißt nicht bekannt, nicht null.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream slacks and maxima</source>
+        <translation>Stauwasser und Maxima des Stroms</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moments of slack water and of the strongest stream.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment of the slack or maximum, in UTC.</source>
+        <translation>Zeitpunkt des Stauwassers oder Maximums, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack or maximum.</source>
+        <translation>Stauwasser oder Maximum.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack</source>
+        <translation>Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Maximum</source>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate, flood +, ebb - (kn)</source>
+        <translation>Stärke, Flut +, Ebbe - (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate at the moment: flood positive, ebb negative, slack 0.</source>
+        <translation>Stärke zu diesem Zeitpunkt: Flut positiv, Ebbe negativ, Stauwasser 0.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Streams at set times</source>
+        <translation>Ströme zu festen Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set and rate at moments, as a current meter or a chart's time series gives them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment of the set and rate, in UTC.</source>
+        <translation>Zeitpunkt von Richtung und Stärke, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate (kn)</source>
+        <translation>Stärke (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate at the moment. Empty means unknown, not zero.</source>
+        <translation>Stärke zu diesem Zeitpunkt. Leer heißt nicht bekannt, nicht null.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream constants</source>
+        <translation>Stromkonstanten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Harmonic constants of the stream's east and north parts, by station. Z0 is a mean, with phase 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Standard name of the constituent, such as M2; Z0 for the mean.</source>
+        <translation>Üblicher Name der Teiltide, wie M2; Z0 für das Mittel.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>East amplitude (m/s)</source>
+        <translation>Amplitude Ost (m/s)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Amplitude of the part towards east.</source>
+        <translation>Amplitude des Anteils nach Osten.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>East phase (deg)</source>
+        <translation>Phase Ost (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Greenwich phase lag of the part towards east, in UTC.</source>
+        <translation>Greenwich-Phasenverspätung des Anteils nach Osten, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>North amplitude (m/s)</source>
+        <translation>Amplitude Nord (m/s)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Amplitude of the part towards north.</source>
+        <translation>Amplitude des Anteils nach Norden.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>North phase (deg)</source>
+        <translation>Phase Nord (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Greenwich phase lag of the part towards north, in UTC.</source>
+        <translation>Greenwich-Phasenverspätung des Anteils nach Norden, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream models</source>
+        <translation>Strommodelle</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Meshes and rasters of the stream in time. Their files stay where they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the model.</source>
+        <translation>Name des Modells.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What QGIS opens the file as.</source>
+        <translation>Als was QGIS die Datei öffnet.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mesh</source>
+        <translation>Netz</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Raster</source>
+        <translation>Raster</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The file, or the east part's file.</source>
+        <translation>Die Datei, oder die des Ostanteils.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Group</source>
+        <translation>Gruppe</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Dataset group, or first letters of its bands.</source>
+        <translation>Datengruppe, oder die ersten Buchstaben ihrer Kanäle.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>North part's file</source>
+        <translation>Datei des Nordanteils</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where the north part has its own.</source>
+        <translation>Wo der Nordanteil seine eigene hat.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>North part's group</source>
+        <translation>Gruppe des Nordanteils</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Coordinate system</source>
+        <translation>Koordinatensystem</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Code such as EPSG:32610, for a file that names no coordinate reference system.</source>
+        <translation>Code wie EPSG:32610, für eine Datei, die kein Koordinatenbezugssystem nennt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Start (UTC)</source>
+        <translation>Anfang (UTC)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>First moment of a file that does not carry its own times.</source>
+        <translation>Erster Zeitpunkt einer Datei, die keine eigenen Zeiten hat.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Step (min)</source>
+        <translation>Schritt (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes from step to step of a file that does not carry its own times.</source>
+        <translation>Minuten von Schritt zu Schritt einer Datei, die keine eigenen Zeiten hat.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream areas</source>
+        <translation>Stromgebiete</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Inside, one station alone rules: eddies behind headlands, for instance.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the station whose stream rules inside.</source>
+        <translation>Name der Station, deren Strom darin gilt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rules</source>
+        <translation>Gilt</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>When the station rules.</source>
+        <translation>Wann die Station gilt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>On the flood</source>
+        <translation>Bei Flut</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>On the ebb</source>
+        <translation>Bei Ebbe</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Always</source>
+        <translation>Immer</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Winds</source>
+        <translation>Winde</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The forecast or observed wind, for streams that it drives.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment of the wind, in UTC.</source>
+        <translation>Zeitpunkt des Winds, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Wind from (deg true)</source>
+        <translation>Wind aus (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction the wind blows from.</source>
+        <translation>Rechtweisende Richtung, woher der Wind weht.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Speed of the wind. Empty means unknown.</source>
+        <translation>Geschwindigkeit des Winds. Leer heißt nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Timed drifts</source>
+        <translation>Gestoppte Driften</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Drifts timed from place to place: what the stream did.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>When the drift began, in UTC.</source>
+        <translation>Wann die Drift begann, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Longitude (deg)</source>
+        <translation>Länge (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where it began, east positive.</source>
+        <translation>Wo sie begann, Ost positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where it began, north positive.</source>
+        <translation>Wo sie begann, Nord positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>End (UTC)</source>
+        <translation>Ende (UTC)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>When it ended, in UTC.</source>
+        <translation>Wann sie endete, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>End longitude (deg)</source>
+        <translation>Länge am Ende (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where it ended, east positive.</source>
+        <translation>Wo sie endete, Ost positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>End latitude (deg)</source>
+        <translation>Breite am Ende (deg)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Where it ended, north positive.</source>
+        <translation>Wo sie endete, Nord positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream station it is compared with.</source>
+        <translation>Stromstation, mit der sie verglichen wird.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Ferry times</source>
+        <translation>Fährzeiten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>When a ferry runs in a channel. A timetable is not traffic: others come too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the channel the ferry uses.</source>
+        <translation>Name des Fahrwassers, das die Fähre benutzt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Passes at (plan's zone)</source>
+        <translation>Vorbei um (Zone des Plans)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>HH:MM each day in the plan's zone, or one date and time.</source>
+        <translation>HH:MM täglich in der Zone des Plans, oder ein Tag mit Uhrzeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Keep clear before (min)</source>
+        <translation>Frei halten davor (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes before the passing in which nobody is in the channel.</source>
+        <translation>Minuten vor der Vorbeifahrt, in denen niemand im Fahrwasser ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Keep clear after (min)</source>
+        <translation>Frei halten danach (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes after the passing in which nobody is in the channel.</source>
+        <translation>Minuten nach der Vorbeifahrt, in denen niemand im Fahrwasser ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Who swims, and how. The defaults are guesses until own figures are known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Pace (m/s)</source>
+        <translation>Tempo (m/s)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Speed through the water with float and gear.</source>
+        <translation>Geschwindigkeit durchs Wasser mit Boje und Ausrüstung.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Path factor</source>
+        <translation>Wegfaktor</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Length of the path really swum over the straight line.</source>
+        <translation>Länge des wirklich geschwommenen Wegs geteilt durch die gerade Linie.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Range (m)</source>
+        <translation>Reichweite (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Longest swim of a day.</source>
+        <translation>Längste Strecke eines Tages.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Limits</source>
+        <translation>Grenzen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Longest time in the water (h)</source>
+        <translation>Längste Zeit im Wasser (h)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Longest swim, stops and all.</source>
+        <translation>Längste Tour mit allen Halten.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth limit (m)</source>
+        <translation>Tiefengrenze (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Deepest bottom to work at.</source>
+        <translation>Tiefster Grund, an dem getaucht wird.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Least ground speed (m/s)</source>
+        <translation>Kleinste Fahrt über Grund (m/s)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>A leg made good more slowly counts as not swimmable.</source>
+        <translation>Ein Abschnitt, auf dem man langsamer vorankommt, gilt als nicht schwimmbar.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Fluid carried (L)</source>
+        <translation>Mitgeführtes Getränk (L)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Drink carried on the float.</source>
+        <translation>Getränk auf der Boje.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Gear</source>
+        <translation>Ausrüstung</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Fluid needed (L/h)</source>
+        <translation>Nötiges Getränk (L/h)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Drink needed for each hour in the water.</source>
+        <translation>Getränk, das für jede Stunde im Wasser nötig ist.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Anchor line (m)</source>
+        <translation>Ankerleine (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Line carried for the float.</source>
+        <translation>Leine für die Boje.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What holds for the whole plan. Where a key stands twice, the later row counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Setting</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the setting.</source>
+        <translation>Name der Einstellung.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Value</source>
+        <translation>Wert</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Its value.</source>
+        <translation>Ihr Wert.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Log: sessions</source>
+        <translation>Logbuch: Tauchgänge</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>One row per session at a mark, those without a catch as well.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Session</source>
+        <translation>Tauchgang</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>A name of its own, such as date and mark; the catches refer to it.</source>
+        <translation>Ein eigener Name, etwa Tag und Marke; die Fänge beziehen sich darauf.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the mark.</source>
+        <translation>Name der Marke.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the swimmer.</source>
+        <translation>Name des Schwimmers.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Started (UTC)</source>
+        <translation>Begonnen (UTC)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment the session at the mark began, in UTC.</source>
+        <translation>Zeitpunkt, zu dem es an der Marke begann, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Ended (UTC)</source>
+        <translation>Beendet (UTC)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moment it ended, in UTC.</source>
+        <translation>Zeitpunkt, zu dem es endete, in UTC.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Time hunting (min)</source>
+        <translation>Jagdzeit (min)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Minutes really spent hunting.</source>
+        <translation>Minuten, die wirklich gejagt wurde.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Stream as felt</source>
+        <translation>Gefühlter Strom</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How the stream felt at the mark.</source>
+        <translation>Wie sich der Strom an der Marke anfühlte.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Met</source>
+        <translation>Angetroffen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>None (the float hangs still)</source>
+        <translation>Keiner (die Boje hängt still)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Weak (easily swum against)</source>
+        <translation>Schwach (leicht dagegen zu schwimmen)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Moderate (slow headway)</source>
+        <translation>Mäßig (langsames Vorankommen)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Strong (no headway)</source>
+        <translation>Stark (kein Vorankommen)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set as felt (deg true)</source>
+        <translation>Gefühlte Stromrichtung (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction it ran towards.</source>
+        <translation>Rechtweisende Richtung, wohin er setzte.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Visibility (m)</source>
+        <translation>Sicht (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How far one saw under water.</source>
+        <translation>Wie weit man unter Wasser sah.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Water temperature (deg C)</source>
+        <translation>Wassertemperatur (deg C)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Temperature of the water.</source>
+        <translation>Temperatur des Wassers.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Wind (kn)</source>
+        <translation>Wind (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Speed of the wind.</source>
+        <translation>Geschwindigkeit des Winds.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>True direction the wind came from.</source>
+        <translation>Rechtweisende Richtung, woher der Wind kam.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Swell (m)</source>
+        <translation>Dünung (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Height of the swell.</source>
+        <translation>Höhe der Dünung.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hours from high water (h)</source>
+        <translation>Stunden ab Hochwasser (h)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Hours before (-) or after (+) the nearest high water.</source>
+        <translation>Stunden vor (-) oder nach (+) dem nächsten Hochwasser.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Worked out</source>
+        <translation>Berechnet</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Range of the tide (m)</source>
+        <translation>Tidenhub (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Range of the day's tide.</source>
+        <translation>Hub der Tide des Tages.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set predicted (deg true)</source>
+        <translation>Vorhergesagte Stromrichtung (deg true)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Set the plan predicted.</source>
+        <translation>Richtung, die der Plan vorhersagte.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate predicted (kn)</source>
+        <translation>Vorhergesagte Stärke (kn)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rate the plan predicted.</source>
+        <translation>Stärke, die der Plan vorhersagte.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Depth at the time (m)</source>
+        <translation>Tiefe zu der Zeit (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Charted depth and tide together.</source>
+        <translation>Kartentiefe und Gezeit zusammen.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Log: catches</source>
+        <translation>Logbuch: Fänge</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What was seen and kept in a session, one row per species.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the session in the log.</source>
+        <translation>Name des Tauchgangs im Logbuch.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Species</source>
+        <translation>Art des Tiers</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the species.</source>
+        <translation>Name der Art.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Kept (count)</source>
+        <translation>Behalten (count)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How many were kept.</source>
+        <translation>Wie viele behalten wurden.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Seen (count)</source>
+        <translation>Gesehen (count)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>How many were seen, the kept ones included.</source>
+        <translation>Wie viele gesehen wurden, die behaltenen eingeschlossen.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Size (cm)</source>
+        <translation>Größe (cm)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Length of the largest.</source>
+        <translation>Länge des größten.</translation>
+    </message>
+</context>
+</TS>
