@@ -10,7 +10,9 @@ from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, Q
 
 from .draw_section import DrawSection
 from .map_look import MapLook
+from .order_section import OrderSection
 from .plan_section import PlanSection
+from .reach_section import ReachSection
 from .result_layers import ResultLayers
 from .result_sections import LegsSection, MindSection, TurnBackSection
 from .rows import Row
@@ -18,8 +20,8 @@ from .section import SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
 from .time_section import TimeSection
-from .water_section import WaterSection
 from .walk import Walk
+from .water_section import WaterSection
 from .words import tr
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
@@ -43,6 +45,8 @@ class TidelegDock(QgsDockWidget):
         self.time = TimeSection(self.session, canvas)
         self.mind = MindSection(self.session, self.go_to)
         self.turn_back = TurnBackSection(self.session, self.go_to)
+        self.reach = ReachSection(self.session, self.go_to)
+        self.order = OrderSection(self.session, self.go_to)
         self.help = QPushButton(tr("Help"))
         self.help.setToolTip(tr("Open the page on this dock"))
         self.help.setAutoDefault(False)
@@ -60,7 +64,18 @@ class TidelegDock(QgsDockWidget):
     def _lay_out(self) -> None:
         inside = QWidget()
         column = QVBoxLayout(inside)
-        for section in (self.plan, self.drawing, self.water, self.swim, self.legs, self.time, self.mind, self.turn_back):
+        for section in (
+            self.plan,
+            self.drawing,
+            self.water,
+            self.swim,
+            self.legs,
+            self.time,
+            self.mind,
+            self.turn_back,
+            self.reach,
+            self.order,
+        ):
             column.addWidget(SectionFrame(section, self._show_help))
         last = QHBoxLayout()
         last.addStretch()
@@ -97,15 +112,15 @@ class TidelegDock(QgsDockWidget):
         self.session.swim_changed.disconnect(self.draw)
         self.session.plan_changed.disconnect(self._plan_changed)
         self.session.close_plan()
-        self.time.release()
         self.drawing.release()
+        self.time.release()
         self.results.remove()
 
     def _closed(self) -> None:
         """Out of sight: nothing is planned that nobody sees, and the results go."""
         self.session.rest(True)
-        self.time.rest()
         self.drawing.put_away()
+        self.time.rest()
         self.results.remove()
 
     def _opened(self) -> None:

@@ -50,6 +50,12 @@ class WorkSection(Section):
         session.asked_changed.connect(self.grow_old)
         self.forget()
 
+    def answer_column(self) -> QVBoxLayout:
+        """Where the answer's widgets go, from top to bottom."""
+        column = QVBoxLayout(self.answer)
+        column.setContentsMargins(0, 0, 0, 0)
+        return column
+
     def gather(self) -> Callable[..., Any]:
         """On the main thread: read the widgets and the session, and give what is to be computed in the worker.
 

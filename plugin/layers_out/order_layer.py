@@ -48,12 +48,20 @@ def _line(plan: OrderPlan) -> object:
 
 def _route_rows(found: OrdersFound) -> Iterator[Row]:
     """The best order, if one is feasible, with the fields of a plan's routes."""
-    tr = QCoreApplication.translate
     for plan in found.plans[:1]:
         if plan.feasible:
-            leave = tr("Tideleg", "Leave {}.").format(f"{plan.depart:%Y-%m-%d %H:%M}")
-            name = tr("Tideleg", "Best order {}").format(f"{plan.depart:%Y-%m-%d}")
-            yield _line(plan), {"name": name, "note": " ".join([leave, *plan.notes])}
+            yield route_row(plan)
+
+
+def route_row(plan: OrderPlan) -> Row:
+    """An order as a row of a plan's routes; the name says its rank and day, the note when to leave."""
+    tr = QCoreApplication.translate
+    leave = tr("Tideleg", "Leave {}.").format(f"{plan.depart:%Y-%m-%d %H:%M}")
+    day = f"{plan.depart:%Y-%m-%d}"
+    name = tr("Tideleg", "Best order {}").format(day)
+    if plan.rank > 1:
+        name = tr("Tideleg", "Order {} of {}").format(plan.rank, day)
+    return _line(plan), {"name": name, "note": " ".join([leave, *plan.notes])}
 
 
 LINE = QgsWkbTypes.Type.LineString

@@ -67,9 +67,7 @@ def _areas(reach: Reach, is_cancelled: Callable[[], bool]) -> Iterator[Row]:
         minutes = step * number
         values = {"kind": "out", "minutes": minutes, "label": out_words.format(f"{minutes:.0f}")}
         yield from _area_row(reach, reach.out_min, minutes, values, is_cancelled)
-    words = tr("Tideleg", "time to stay {} min and be home by {}")
-    label = words.format(f"{reach.stay_min:.0f}", f"{reach.back_by:%H:%M}")
-    values = {"kind": "stay", "minutes": reach.stay_min, "label": label}
+    values = {"kind": "stay", "minutes": reach.stay_min, "label": stay_words(reach)}
     yield from _area_row(reach, -reach.possible_stay_min, -reach.stay_min, values, is_cancelled)
 
 
@@ -78,13 +76,27 @@ def _area_row(
 ) -> Iterator[Row]:
     if is_cancelled():
         raise StoppedError()
+    geometry = area_geometry(reach, values, level)
+    if geometry is not None:
+        yield geometry, attributes
+
+
+def stay_words(reach: Reach) -> str:
+    """``time to stay 30 min and be home by 20:15``."""
+    words = QCoreApplication.translate("Tideleg", "time to stay {} min and be home by {}")
+    return words.format(f"{reach.stay_min:.0f}", f"{reach.back_by:%H:%M}")
+
+
+def area_geometry(reach: Reach, values: np.ndarray, level: float) -> QgsGeometry | None:
+    """Where values over the reach's grid lie at or below a level, in degrees; None where nowhere."""
     area = area_below(values, level, reach.low_m, reach.cell_m)
-    if area is not None:
-        polygons = [
-            [[QgsPointXY(*place) for place in ring] for ring in polygon] for polygon in rings_lonlat(area, reach.frame)
-        ]
-        geometry = QgsGeometry.fromMultiPolygonXY(polygons)
-        yield (geometry if geometry.isGeosValid() else _mended(geometry)), attributes
+    if area is None:
+        return None
+    polygons = [
+        [[QgsPointXY(*place) for place in ring] for ring in polygon] for polygon in rings_lonlat(area, reach.frame)
+    ]
+    geometry = QgsGeometry.fromMultiPolygonXY(polygons)
+    return geometry if geometry.isGeosValid() else _mended(geometry)
 
 
 def _mended(geometry: QgsGeometry) -> QgsGeometry:
