@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from datetime import datetime
+from datetime import date, datetime
 
 from qgis.PyQt.QtCore import QLocale
 
@@ -93,13 +93,21 @@ def unit_word(lane: str) -> str:
 
 def date_text(strip: DayStrip) -> str:
     """``Sat 2027-06-05``."""
-    first = strip.start.astimezone(strip.clock.zone)
-    return f"{QLocale().dayName(first.isoweekday(), QLocale.FormatType.ShortFormat)} {day_text(first)}"
+    return named_day(strip.start.astimezone(strip.clock.zone))
+
+
+def named_day(day: date) -> str:
+    """The same for any day."""
+    return f"{QLocale().dayName(day.isoweekday(), QLocale.FormatType.ShortFormat)} {day_text(day)}"
 
 
 def clock_text(strip: DayStrip, moment: datetime, rounding: str = "nearest") -> str:
     """``HH:MM`` by the day's clock, rounded up, down or to the nearest minute; with its offset where it comes twice."""
-    shown = moment.astimezone(strip.clock.zone)
+    return certain_clock(moment.astimezone(strip.clock.zone), rounding)
+
+
+def certain_clock(shown: datetime, rounding: str = "nearest") -> str:
+    """The same for a moment in the zone that it is shown in."""
     text = {"up": clock_up, "down": clock_down, "nearest": clock_nearest}[rounding](shown)
     twice = shown.replace(fold=0).utcoffset() != shown.replace(fold=1).utcoffset()
     return f"{text} {offset_text(shown)}" if twice else text

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import dataclass, replace
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 
 from ..clock import later
 from .plain_values import nearest_second
@@ -74,7 +74,7 @@ def offset_text(moment: datetime) -> str:
     return "UTC" + (f"{'-' if minutes < 0 else '+'}{hours}" + (f":{rest:02d}" if rest else "") if minutes else "")
 
 
-def day_text(moment: datetime) -> str:
+def day_text(moment: date) -> str:
     """``2027-06-05``: the one order of digits that reads the same everywhere."""
     return moment.strftime("%Y-%m-%d")
 
