@@ -22,6 +22,7 @@ from .swim_section import SwimSection
 from .time_section import TimeSection
 from .walk import Walk
 from .water_section import WaterSection
+from .windows_section import WindowsSection
 from .words import tr
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
@@ -45,6 +46,7 @@ class TidelegDock(QgsDockWidget):
         self.time = TimeSection(self.session, canvas)
         self.mind = MindSection(self.session, self.go_to)
         self.turn_back = TurnBackSection(self.session, self.go_to)
+        self.when = WindowsSection(self.session)
         self.reach = ReachSection(self.session, self.go_to)
         self.order = OrderSection(self.session, self.go_to)
         self.help = QPushButton(tr("Help"))
@@ -73,6 +75,7 @@ class TidelegDock(QgsDockWidget):
             self.time,
             self.mind,
             self.turn_back,
+            self.when,
             self.reach,
             self.order,
         ):
