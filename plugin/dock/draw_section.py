@@ -94,7 +94,8 @@ class DrawSection(Section):
         self._session = session
         self._path = session.path
         self._last: str = ""  # the layer that was drawn into last, by its id
-        self.tools = ToolBox(canvas, PlanAtHand(session, self), self)
+        self.plan = PlanAtHand(session, self)
+        self.tools = ToolBox(canvas, self.plan, self)
         self.tool_actions: dict[str, QAction] = {}
         self.buttons: dict[str, QToolButton] = {}
         self.next = label()
@@ -169,6 +170,8 @@ class DrawSection(Section):
         self.tools.drawn.connect(self._drawn)
         self._session.plan_changed.connect(self._plan_changed)
         self._session.asked_changed.connect(self._show_steps)
+        self._session.swim_changed.connect(self._look_again)
+        self.plan.read.connect(self._look_again)
         self._session.project.layersRemoved.connect(self._layers_removed)
 
     def refresh(self) -> None:
@@ -224,6 +227,11 @@ class DrawSection(Section):
         if self.tools.used is not None:
             self.tools.used.take_back_now()
 
+    def _look_again(self) -> None:
+        """What stands beside the cursor follows the swim."""
+        if self.tools.used is not None:
+            self.tools.used.look_again()
+
     def _plan_changed(self) -> None:
         """Another plan, or none: what was being drawn belongs to the one before it."""
         if self._session.path != self._path:
@@ -241,17 +249,19 @@ class DrawSection(Section):
         if used is None or used.needs is None or self._session.path is None:
             return
         try:
-            used.plan.layer(*used.needs)
+            self.plan.layer(*used.needs)
         except SwimPlanError as error:
             self.tools.leave()
             self._refused(str(error))
 
     def _drawn(self, name: str, row: str) -> None:
         """Something was drawn: it stands in the layer's edits. A route that was drawn is the one to plan."""
-        layer = self.tools.used.plan.layer(*self.tools.used.needs) if self.tools.used is not None else None
+        layer = self.plan.layer(*self.tools.used.needs) if self.tools.used is not None else None
         self._last = layer.id() if layer is not None else ""
         self._refused("")
-        self._say(tr("'{}' stands in the map's edits and is not saved yet.").format(row or tr("(without a name)")))
+        words = tr("'{}' is drawn and not saved yet: QGIS saves it with the layer's edits.")
+        aside = self.tools.used.aside if self.tools.used is not None else ""
+        self._say(f"{words.format(row or tr('(without a name)'))} {aside}".strip())
         if name == "routes" and row in self._session.routes:
             self._session.choose_route(row)
         self._show_steps()

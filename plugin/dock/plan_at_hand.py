@@ -12,7 +12,7 @@ from functools import partial
 
 import numpy as np
 from qgis.core import QgsVectorLayer
-from qgis.PyQt.QtCore import QObject
+from qgis.PyQt.QtCore import QObject, pyqtSignal
 
 from ..core.chart.marks import Mark, Route
 from ..core.errors import SwimPlanError
@@ -34,7 +34,9 @@ STEP_DEG = 0.01
 
 
 class PlanAtHand(QObject):
-    """See ``map_tools.at_hand``."""
+    """See ``map_tools.at_hand``. ``read`` says that a place asked for before can be asked for again."""
+
+    read = pyqtSignal()
 
     def __init__(self, session: Session, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -97,7 +99,8 @@ class PlanAtHand(QObject):
             return Surroundings(words=self._why_unread)
         if self._session.layers is None or self._session.depart is None:
             return Surroundings(words=tr("no departure is chosen"))
-        if not self._work.is_busy:
+        is_coming = planned is None and self._session.stage == PLANNING and bool(self._session.routes)
+        if not self._work.is_busy and not is_coming:
             self._read_around(lon, lat)
         return Surroundings(words=self._why_unread or tr("the plan is being read"))
 
@@ -121,9 +124,11 @@ class PlanAtHand(QObject):
 
     def _have_read(self, request: SwimRequest) -> None:
         self._read = request
+        self.read.emit()
 
     def _refused(self, words: str) -> None:
         self._why_unread = words
+        self.read.emit()
 
     def _forget(self, *_: object) -> None:
         """What was read is of before."""

@@ -135,7 +135,7 @@ class DrawLine(PlanTool):
         if self.adding.form is not None:
             return
         if not self.vertices:
-            self.plan.layer(*self.needs)  # refused before anything is drawn
+            self.layer()  # refused before anything is drawn
         if not self.vertices or self.vertices[-1].lonlat != place.lonlat:
             self.vertices.append(place)
         self._show()
@@ -166,7 +166,7 @@ class DrawLine(PlanTool):
                 allowed=tr("An area has three corners or more, a line two vertices or more"),
                 remedy=tr("Click the next one, or press Esc to drop it"),
             )
-        layer = self.plan.layer(*self.needs)
+        layer = self.layer()
         taken = names_in(layer)
         asked = RowAsked(
             layer=self.drawing.layer,

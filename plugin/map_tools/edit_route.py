@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 import numpy as np
-from qgis.core import QgsPointXY, QgsVectorLayer
+from qgis.core import QgsPointXY
 from qgis.gui import QgsMapMouseEvent
 
 from ..core.planar import distance_to_segments
@@ -86,8 +86,10 @@ class EditRoute(CarryTool):
 
     def pick(self, event: QgsMapMouseEvent) -> bool:
         """Pick up the vertex or the leg under the cursor."""
-        self._held = self.grip_at(event.originalMapPoint())
-        if self._held is not None:
+        grip = self.grip_at(event.originalMapPoint())
+        if grip is not None:
+            self.layer()  # refused before anything is dragged
+            self._held = grip
             self._try(lambda: self.say(self.look(self.where(event)), event.pos()))
         return self._held is not None
 
@@ -96,7 +98,7 @@ class EditRoute(CarryTool):
         held = self._held
         self.drop()
         change, words = (insert_vertex, tr("Put stop into route")) if held.is_new else (move_vertex, tr("Move stop"))
-        change(self._layer(), held.fid, held.vertex, place.lonlat, words)
+        change(self.layer(), held.fid, held.vertex, place.lonlat, words)
         self.drawn.emit("routes", held.route)
 
     def take_back(self) -> None:
@@ -106,7 +108,7 @@ class EditRoute(CarryTool):
             return
         self.drop()
         if not grip.is_new:
-            delete_vertex(self._layer(), grip.fid, grip.vertex, tr("Take stop out of route"))
+            delete_vertex(self.layer(), grip.fid, grip.vertex, tr("Take stop out of route"))
             self.drawn.emit("routes", grip.route)
         self.tip.hide()
 
@@ -143,7 +145,7 @@ class EditRoute(CarryTool):
     def _routes(self) -> list[Grip]:
         """Every route as it stands, the chosen one first."""
         routes = []
-        for row in self._layer().getFeatures():
+        for row in self.plan.layer(*self.needs).getFeatures():
             lonlats = tuple((vertex.x(), vertex.y()) for vertex in row.geometry().vertices())
             name = row["name"] if isinstance(row["name"], str) else ""
             routes.append(Grip(fid=row.id(), route=name, vertex=0, lonlats=lonlats))
@@ -184,6 +186,3 @@ class EditRoute(CarryTool):
         stands = place.lonlat if held or grip.is_new else grip.lonlats[grip.vertex]
         self.lines.show("spots", [stands])
         self.lines.show("loose", grip.bent_to(stands) if held else [])
-
-    def _layer(self) -> QgsVectorLayer:
-        return self.plan.layer(*self.needs)

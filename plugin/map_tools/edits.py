@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 
 from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
 from .words import tr
+
+Vertex = tuple[int, int]  # the feature's id, and the number of the vertex
 
 
 @contextmanager
@@ -18,11 +20,7 @@ def one_change(layer: QgsVectorLayer, words: str) -> Iterator[None]:
     Editing is begun where it is not yet, and goes on afterwards: saving is the user's.
     """
     if not layer.isEditable() and not layer.startEditing():
-        raise SwimPlanError(
-            asked=tr("The layer '{}' cannot be edited").format(layer.name()),
-            allowed=tr("It must not be read-only, and its file must be writable and not held by another program"),
-            remedy=tr("Allow editing in the layer's properties or free the file, then try again"),
-        )
+        raise _not_editable(layer)
     layer.beginEditCommand(words)
     try:
         yield
@@ -31,6 +29,12 @@ def one_change(layer: QgsVectorLayer, words: str) -> Iterator[None]:
         raise
     layer.endEditCommand()
     layer.triggerRepaint()
+
+
+def require_editable(layer: QgsVectorLayer) -> None:
+    """SwimPlanError for a layer that is known to take no edits: said before anything is drawn."""
+    if not layer.isEditable() and not layer.supportsEditing():
+        raise _not_editable(layer)
 
 
 def check(done: bool, layer: QgsVectorLayer) -> None:
@@ -63,6 +67,23 @@ def move_vertex(layer: QgsVectorLayer, fid: int, vertex: int, lonlat: tuple[floa
         check(layer.moveVertex(*lonlat, fid, vertex), layer)
 
 
+def move_vertices(layer: QgsVectorLayer, vertices: Sequence[Vertex], lonlat: tuple[float, float], words: str) -> None:
+    """Move several vertices to one place in one step."""
+    with one_change(layer, words):
+        for fid, vertex in vertices:
+            check(layer.moveVertex(*lonlat, fid, vertex), layer)
+
+
+def vertices_at(layer: QgsVectorLayer, lonlat: tuple[float, float]) -> list[Vertex]:
+    """The vertices that lie exactly at a place."""
+    return [
+        (row.id(), number)
+        for row in layer.getFeatures()
+        for number, vertex in enumerate(row.geometry().vertices())
+        if (vertex.x(), vertex.y()) == lonlat
+    ]
+
+
 def insert_vertex(layer: QgsVectorLayer, fid: int, before: int, lonlat: tuple[float, float], words: str) -> None:
     """Put a vertex into a line before the one of this number."""
     with one_change(layer, words):
@@ -84,6 +105,14 @@ def delete_vertex(layer: QgsVectorLayer, fid: int, vertex: int, words: str) -> N
         check(done == QgsVectorLayer.EditResult.Success, layer)
 
 
+def _not_editable(layer: QgsVectorLayer) -> SwimPlanError:
+    return SwimPlanError(
+        asked=tr("The layer '{}' cannot be edited").format(layer.name()),
+        allowed=tr("It must not be read-only, and its file must be writable and not held by another program"),
+        remedy=tr("Allow editing in the project's properties or free the file, then try again"),
+    )
+
+
 def _check_there(layer: QgsVectorLayer, fid: int) -> QgsGeometry:
     geometry = layer.getGeometry(fid)
     check(not geometry.isNull(), layer)
@@ -92,6 +121,7 @@ def _check_there(layer: QgsVectorLayer, fid: int) -> QgsGeometry:
 
 def _check_vertex(layer: QgsVectorLayer, fid: int, vertex: int) -> int:
     """How many vertices the line has; SwimPlanError where it no longer has this one."""
-    count = _check_there(layer, fid).constGet().nCoordinates()
+    geometry = _check_there(layer, fid)  # kept while what it holds is asked
+    count = geometry.constGet().nCoordinates()
     check(0 <= vertex < count, layer)
     return count

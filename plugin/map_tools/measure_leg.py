@@ -43,7 +43,7 @@ class MeasureLeg(PlanTool):
             self.drop()
             self.start = place
         elif place.lonlat != self.start.lonlat:
-            self.look(place)
+            self._measure(place)
             self.end = place
         self.lines.show("spots", [one.lonlat for one in (self.start, self.end) if one is not None])
 
@@ -53,6 +53,20 @@ class MeasureLeg(PlanTool):
             return [position_line(place)] if place.mark is not None else []
         if place.lonlat == self.start.lonlat:
             return [position_line(place)]
+        return self._measure(place)
+
+    def look_again(self) -> None:
+        """Another hour, another leg: also one that has its end."""
+        if self.end is not None:
+            lines = self._measure(self.end)
+            if not self.tip.isHidden():
+                self.say(lines)
+            self.changed.emit()
+            return
+        super().look_again()
+
+    def _measure(self, place: Place) -> list[str]:
+        """Measure the leg from the start, draw it and keep what is to be said of it."""
         variation = variation_for(self.start.lonlat, self.plan.entry(), self.plan.depart())
         self.leg = leg_measured(self.start, place, self.plan.water_around(*self.start.lonlat))
         ends = [self.start.lonlat, place.lonlat]

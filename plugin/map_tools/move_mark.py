@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from qgis.core import QgsProject
 from qgis.gui import QgsMapMouseEvent
 
+from ..core.errors import SwimPlanError
 from .at_hand import GeometryType
 from .carry_tool import CarryTool
-from .edits import move_point
+from .edits import move_point, move_vertices, vertices_at
 from .mark_lines import mark_lines
 from .places import MarkPlace, Place
 from .plan_tool import joined
@@ -14,7 +16,7 @@ from .words import tr
 
 
 class MoveMark(CarryTool):
-    """Drag a mark, or click it and then its new place. Routes stay where they are drawn."""
+    """Drag a mark, or click it and then its new place. Routes stay as drawn unless the project edits topologically."""
 
     snaps_to_marks = False
     _held: MarkPlace | None = None
@@ -43,9 +45,10 @@ class MoveMark(CarryTool):
 
     def pick(self, event: QgsMapMouseEvent) -> bool:
         """Pick up the mark under the cursor."""
-        self._held = self.places.mark_near(event.originalMapPoint(), self.marks())
-        if self._held is not None:
-            self.plan.layer(*self.needs)  # refused before anything is dragged
+        near = self.places.mark_near(event.originalMapPoint(), self.marks())
+        if near is not None:
+            self.layer()  # refused before anything is dragged
+            self._held = near
             self.say(self.look(Place(lon=self._held.lon, lat=self._held.lat)), event.pos())
         return self._held is not None
 
@@ -53,10 +56,28 @@ class MoveMark(CarryTool):
         """Move the mark; one that cannot be moved is let go of, where it was."""
         held = self._held
         self.drop()
-        layer = self.plan.layer(*self.needs)
+        layer = self.layer()
         lon = (place.lon + 180.0) % 360.0 - 180.0
         move_point(layer, held.fid, (lon, place.lat), tr("Move mark"))
+        self.aside = self._stops_after((held.lon, held.lat), (lon, place.lat))
         self.drawn.emit("marks", held.name)
+
+    def _stops_after(self, before: tuple[float, float], now: tuple[float, float]) -> str:
+        """Stops of routes at the old place come along where the project edits topologically; else words that they stay.
+
+        Undo counts for one layer, so that stops which came along are taken back in the layer of routes.
+        """
+        try:
+            routes = self.plan.layer("routes", GeometryType.LineGeometry)
+        except SwimPlanError:
+            return ""
+        stops = vertices_at(routes, before)
+        if not stops:
+            return ""
+        if QgsProject.instance().topologicalEditing():
+            move_vertices(routes, stops, now, tr("Move stops with mark"))
+            return tr("Stops of routes that came along: {}.").format(len(stops))
+        return tr("Stops of routes that stay at its old place: {}. Move them with Edit Route.").format(len(stops))
 
     def look(self, place: Place) -> list[str]:
         """The mark's new place; with nothing in hand the name of the mark under the cursor."""

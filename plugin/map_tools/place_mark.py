@@ -46,7 +46,7 @@ class PlaceMark(PlanTool):
 
     def point(self, place: Place) -> None:
         """Ask for the mark's values."""
-        layer = self.plan.layer(*self.needs)
+        layer = self.layer()
         lon = (place.lon + 180.0) % 360.0 - 180.0
         taken = names_in(layer)
         first = not any(mark.kind == "entry" for mark in self.marks())

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from qgis.core import QgsPointLocator
+from qgis.core import QgsPointLocator, QgsVectorLayer
 from qgis.gui import QgsMapCanvas, QgsMapMouseEvent, QgsMapTool, QgsSnapIndicator
 from qgis.PyQt.QtCore import QPoint, Qt, pyqtSignal
 from qgis.PyQt.QtGui import QKeyEvent
@@ -13,6 +13,7 @@ from ..core.errors import SwimPlanError
 from .at_hand import GeometryType, PlanAtHand
 from .cursor_tip import CursorTip
 from .drawn_lines import DrawnLines
+from .edits import require_editable
 from .places import CanvasPlaces, MarkPlace, Place, marks_of
 from .words import tr
 
@@ -34,6 +35,7 @@ class PlanTool(QgsMapTool):
     left = pyqtSignal()
     drawn = pyqtSignal(str, str)
     snaps_to_marks = True
+    aside = ""  # what there is to say beside what was drawn
 
     def __init__(self, canvas: QgsMapCanvas, plan: PlanAtHand) -> None:
         super().__init__(canvas)
@@ -139,6 +141,11 @@ class PlanTool(QgsMapTool):
         self._try(self.take_back)
         self.changed.emit()
 
+    def look_again(self) -> None:
+        """The swim or the plan around the cursor is another: so is what stands beside the cursor."""
+        if self._place is not None and not self.tip.isHidden() and self._refused_at is None:
+            self._try(lambda: self.say(self.look(self._place)))
+
     def type_position(self, lonlat: tuple[float, float]) -> None:
         """A position was typed: as if it had been pointed at, exactly, with no snapping."""
         self._try(lambda: self.point(Place(lon=lonlat[0], lat=lonlat[1])))
@@ -152,6 +159,7 @@ class PlanTool(QgsMapTool):
     def clear(self) -> None:
         """Drop what is begun and take everything off the map."""
         self.drop()
+        self._place = self._refused_at = None
         self.lines.clear()
         self.tip.hide()
         self._indicator.setMatch(QgsPointLocator.Match())
@@ -164,6 +172,12 @@ class PlanTool(QgsMapTool):
         self.deleteLater()
 
     # ------------------------------------------------------------ what the kinds use
+    def layer(self) -> QgsVectorLayer:
+        """The layer that it works on; SwimPlanError where that is not in the project or takes no edits."""
+        layer = self.plan.layer(*self.needs)
+        require_editable(layer)
+        return layer
+
     def marks(self) -> list[MarkPlace]:
         """The marks as they stand."""
         return marks_of(self.plan.marks_layer())
@@ -193,7 +207,8 @@ class PlanTool(QgsMapTool):
         self.refused.emit(words)
 
     def _look(self, event: QgsMapMouseEvent) -> None:
-        lines = self.look(self.where(event))
+        self._place = self.where(event)
+        lines = self.look(self._place)
         if self._refused_at is not None and (event.pos() - self._refused_at).manhattanLength() < READ_WITHIN_PX:
             return
         self._refused_at = None
@@ -214,6 +229,7 @@ class PlanTool(QgsMapTool):
             return False
         return True
 
+    _place: Place | None = None
     _pixel = QPoint(0, 0)
     _refused_at: QPoint | None = None
 
