@@ -81,11 +81,11 @@ class ResultLayers:
 def _title(output: OutputLayer) -> str:
     return {
         "FLAGS": tr("What to mind"),
-        "SWIMMER": tr("Swimmer by the minute"),
-        "STREAM_ALONG": tr("Stream at your times"),
+        "SWIMMER": tr("Swimmer"),
+        "STREAM_ALONG": tr("Stream on the way"),
         "LEGS": tr("Legs (ruler lines)"),
         "TRACK": tr("Track swum"),
-        "STREAM_AROUND": tr("Stream round the route"),
+        "STREAM_AROUND": tr("Stream around"),
     }[output.parameter]
 
 

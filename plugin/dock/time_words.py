@@ -33,5 +33,7 @@ def time_lines(swim: SwimInTime, minute: SwimMoment) -> list[str]:
 def _doing(swim: SwimInTime, minute: SwimMoment) -> str:
     if minute.is_stay:
         return tr("At {}").format(minute.place)
+    if not minute.can_be_swum:
+        return tr("Leg {} to {}: cannot be swum").format(minute.leg, minute.place)
     hold = hold_words(minute, swim.heading_step_deg) or tr("not known")
     return tr("Leg {} to {}: hold {}").format(minute.leg, minute.place, hold)

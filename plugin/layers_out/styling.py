@@ -23,6 +23,7 @@ from qgis.core import (
     QgsTextBufferSettings,
     QgsVectorLayer,
     QgsVectorLayerSimpleLabeling,
+    QgsWkbTypes,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
@@ -33,7 +34,7 @@ SWUM = "#12355b"
 MIND = "#b34700"
 PAPER = "#ffffff"
 INK = "#000000"
-BRIEF_LETTERS, BRIEF_TO_SCALE = 28, 12_000.0  # what a flag says on the map; the whole of it is in its map tip
+FEW_WORDS_TO_SCALE = 15_000.0
 MOST_WANTED = 10  # of the priorities of labels, 0 to 10
 LEG_TIP = (
     '<b>[% "number" %]: [% "end_name" %]</b><br>[% coalesce("card_heading", \'-\') %], '
@@ -53,12 +54,13 @@ def style_legs(layer: QgsVectorLayer) -> None:
     stuck = _line(color=INK, width="0.3", customdash="1;2", use_custom_dash="1")
     _mark_along(stuck, "cross2", size="2.4", placement="interval", interval="6")
     layer.setRenderer(_categories("feasible", ((1, swum, tr("Can be swum")), (0, stuck, tr("Cannot be swum")))))
-    not_swum = tr("not swimmable").replace("'", "''")
+    not_swum = quoted(tr("not swimmable"))
     swum_words = "\"card_heading\" || '  ' || ceil(\"minutes\" - 0.001) || ' min'"
     words = f'if("feasible" = 0 or "card_heading" is null, \'{not_swum}\', {swum_words})'
-    # Level words find room beside a leg that is shorter than they are, which words along it do not.
-    beside = QgsPalLayerSettings.Placement.Horizontal
-    put_label(layer, f"\"number\" || ': ' || {words}", beside, priority=MOST_WANTED)
+    # Level words beside the middle of the leg find room where the leg is shorter than they are; along it they do not.
+    middle = QgsPalLayerSettings.Placement.AroundPoint
+    put_label(layer, f"\"number\" || ': ' || {words}", middle, priority=MOST_WANTED)
+    _label_the_middle(layer)
     layer.setMapTipTemplate(LEG_TIP)
     layer.setDisplayExpression('"number" || \': \' || "end_name"')
 
@@ -102,8 +104,29 @@ def style_flags(layer: QgsVectorLayer) -> None:
     layer.setRenderer(_categories("severity", kinds))
     layer.setMapTipTemplate('<b>[% "name" %]</b> [% "message" %]')
     layer.setDisplayExpression('"message"')
-    brief = f"if(\"severity\" = 'note', '', left(\"brief\", {BRIEF_LETTERS}))"
-    put_label(layer, brief, QgsPalLayerSettings.Placement.AroundPoint, size_pt=8.0, color=MIND, to_scale=BRIEF_TO_SCALE)
+    around = QgsPalLayerSettings.Placement.AroundPoint
+    put_label(layer, _few_words(), around, size_pt=8.0, color=MIND, to_scale=FEW_WORDS_TO_SCALE)
+
+
+def _few_words() -> str:
+    """An expression for what a flag says on the map: a word or two and its clock time; notes say nothing there."""
+    words = {
+        "channel": tr("Crossing"),
+        "closed_area": tr("Closed"),
+        "land": tr("Land"),
+        "over_range": tr("Over range"),
+        "over_time": tr("Over time"),
+        "not_swimmable": tr("Not swimmable"),
+        "after_dark": tr("Dark"),
+        "shallow": tr("Shoal"),
+        "deep": tr("Too deep"),
+        "stream_unknown": tr("Stream not known"),
+        "stream_extrapolated": tr("Stream extrapolated"),
+        "tide_unknown": tr("Tide not known"),
+    }
+    kinds = " ".join(f"WHEN \"kind\" = '{kind}' THEN '{quoted(word)}'" for kind, word in words.items())
+    clock = "coalesce(' ' || substr(\"begin_local\", 12, 5), '')"
+    return f"if(\"severity\" = 'note', '', CASE {kinds} ELSE '' END || {clock})"
 
 
 def style_stops(layer: QgsVectorLayer) -> None:
@@ -207,6 +230,19 @@ class ResultStyler(QgsProcessingLayerPostProcessorInterface):
         if isinstance(layer, QgsVectorLayer):
             STYLES[self.parameter](layer)
             layer.triggerRepaint()
+
+
+def _label_the_middle(layer: QgsVectorLayer) -> None:
+    settings = layer.labeling().settings()
+    settings.geometryGenerator = "centroid($geometry)"
+    settings.geometryGeneratorType = QgsWkbTypes.GeometryType.PointGeometry
+    settings.geometryGeneratorEnabled = True
+    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
+
+
+def quoted(words: str) -> str:
+    """Words as part of a text in an expression."""
+    return words.replace("'", "''")
 
 
 def _line(**properties: str) -> QgsLineSymbol:

@@ -141,7 +141,7 @@ def _swimmer_rows(swim: SwimInTime) -> Iterator[Row]:
                 "leg": minute.leg,
                 "place": minute.place,
                 "stay": int(minute.is_stay),
-                "hold": hold_words(minute, swim.heading_step_deg),
+                "hold": hold_words(minute, swim.heading_step_deg) if minute.can_be_swum else tr("cannot be swum"),
                 "stream": stream_words(minute.stream),
                 "tide_m": minute.tide_m,
                 "tide": tide_words(minute),

@@ -20,19 +20,22 @@ from qgis.core import (
     QgsSymbol,
     QgsSymbolLayer,
     QgsVectorLayer,
+    QgsVectorLayerSimpleLabeling,
 )
 from qgis.PyQt.QtGui import QColor
 
 from .styles.lettering import GENERIC_FAMILY
 from .styles.plan_symbols import STREAM_GREEN
-from .styling import INK, MOST_WANTED, PAPER, SWUM, follow_the_clock, put_label
+from .styling import INK, MOST_WANTED, PAPER, SWUM, follow_the_clock, put_label, quoted
 from .time_layers import tr
 
 # Length of an arrow in mm: so much without a stream, so much more for each knot, and no longer than that.
-ARROW_MM, ARROW_MM_PER_KN, LONGEST_MM = 3.5, 3.0, 11.0
+ARROW_MM, ARROW_MM_PER_KN, LONGEST_MM = 4.5, 4.0, 14.0
+ARROWS_TO_SCALE, GRID_TO_SCALE = 45_000.0, 80_000.0  # beyond them arrows would lie on each other
 NOW = '("begin" <= @map_start_time AND "end" > @map_start_time)'
 AT_ANY_TIME = "@map_start_time IS NULL"
 TICKS_MIN = 10
+LABEL_ABOVE_MM = 3.5
 WORDS_TO_SCALE = 30_000.0
 
 
@@ -53,18 +56,29 @@ def style_swimmer(layer: QgsVectorLayer) -> None:
             (ticks, dot, tr("Every {} minutes, while no time is shown").format(TICKS_MIN)),
         )
     )
-    words = f"\"clock\" || '\\n' || '{_quoted(tr('tide'))} ' || \"tide\""
-    put_label(layer, f"if({NOW}, {words}, '')", QgsPalLayerSettings.Placement.AroundPoint, priority=MOST_WANTED)
+    words = f"\"clock\" || '\\n' || '{quoted(tr('tide'))} ' || \"tide\""
+    put_label(layer, f"if({NOW}, {words}, '')", QgsPalLayerSettings.Placement.OverPoint, priority=MOST_WANTED)
+    _label_above(layer)
     tip = f'<b>[% "clock" %]</b> [% "place" %]<br>{tr("Hold")} [% coalesce("hold", \'-\') %]<br>'
     layer.setMapTipTemplate(tip + f'{tr("Stream")} [% "stream" %]<br>{tr("Tide")} [% "tide" %]')
     layer.setDisplayExpression('"clock" || \' \' || "place"')
     follow_the_clock(layer)
 
 
+def _label_above(layer: QgsVectorLayer) -> None:
+    """Always in the same place and never left out, so that it does not jump about while the swim is played."""
+    settings = layer.labeling().settings()
+    settings.quadOffset = QgsPalLayerSettings.QuadrantPosition.QuadrantAbove
+    settings.yOffset = -LABEL_ABOVE_MM
+    settings.displayAll = True
+    layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
+
+
 def style_stream_along(layer: QgsVectorLayer) -> None:
     """Arrows at the swimmer's times; those of a stay, which lie on each other, only at their time."""
-    seen = f'(NOT "stay" AND {AT_ANY_TIME}) OR {NOW} OR "begin" IS NULL'
-    layer.setRenderer(_stream_rules(seen, width_mm=0.9))
+    near = f"coalesce(@map_scale, 0) < {ARROWS_TO_SCALE:.0f}"
+    seen = f'(NOT "stay" AND {AT_ANY_TIME} AND ("state" = \'unknown\' OR {near})) OR {NOW} OR "begin" IS NULL'
+    layer.setRenderer(_stream_rules(seen, edge_mm=0.9))
     shown = f"if({seen}, if(\"state\" = 'runs', format_number(\"rate_kn\", 1) || ' kn', ''), '')"
     around = QgsPalLayerSettings.Placement.AroundPoint
     put_label(layer, shown, around, size_pt=8.0, color=STREAM_GREEN, priority=2, to_scale=WORDS_TO_SCALE)
@@ -73,8 +87,10 @@ def style_stream_along(layer: QgsVectorLayer) -> None:
 
 
 def style_stream_around(layer: QgsVectorLayer) -> None:
-    """Thinner arrows round the route, at the time shown only."""
-    layer.setRenderer(_stream_rules(NOW, width_mm=0.45))
+    """Lighter arrows round the route, at the time shown only."""
+    layer.setRenderer(_stream_rules(NOW, edge_mm=0.0))
+    layer.setScaleBasedVisibility(True)
+    layer.setMinimumScale(GRID_TO_SCALE)
     layer.setLabelsEnabled(False)
     _stream_tip(layer)
     follow_the_clock(layer)
@@ -87,9 +103,9 @@ TIME_STYLES = {
 }
 
 
-def _stream_rules(seen: str, *, width_mm: float) -> QgsRuleBasedRenderer:
+def _stream_rules(seen: str, *, edge_mm: float) -> QgsRuleBasedRenderer:
     return _rules(
-        (f"\"state\" = 'runs' AND ({seen})", _arrow(width_mm), tr("Stream goes this way, longer is faster")),
+        (f"\"state\" = 'runs' AND ({seen})", _arrow(edge_mm), tr("Stream goes this way; longer is faster")),
         (f"\"state\" = 'slack' AND ({seen})", _slack(), tr("Slack, below 0.1 kn")),
         (f"\"state\" = 'unknown' AND ({seen})", _unknown(), tr("Stream not known")),
     )
@@ -105,7 +121,7 @@ def _rules(*kinds: tuple[str, QgsSymbol, str]) -> QgsRuleBasedRenderer:
     return QgsRuleBasedRenderer(root)
 
 
-def _arrow(width_mm: float) -> QgsMarkerSymbol:
+def _arrow(edge_mm: float) -> QgsMarkerSymbol:
     """An arrow along the line from the place to where the row points: right on any map, turned or not."""
     whole = QgsMarkerSymbol.createSimple({"name": "circle", "size": "0.1", "color": PAPER, "outline_style": "no"})
     way = QgsGeometryGeneratorSymbolLayer.create(
@@ -114,19 +130,25 @@ def _arrow(width_mm: float) -> QgsMarkerSymbol:
     way.setSymbolType(QgsSymbol.SymbolType.Line)
     line = QgsLineSymbol.createSimple({"line_style": "no", "line_color": PAPER})
     line.setClipFeaturesToExtent(False)  # else it would start anew at the edge of the map
-    for edge_mm, color in ((width_mm + 0.7, PAPER), (width_mm, STREAM_GREEN)):
-        line.appendSymbolLayer(_arrow_at_start(edge_mm, color))
+    if edge_mm:
+        line.appendSymbolLayer(_arrow_at_start(PAPER, edge_mm))
+    line.appendSymbolLayer(_arrow_at_start(STREAM_GREEN, 0.1 if edge_mm else 0.0))
     way.setSubSymbol(line)
     whole.changeSymbolLayer(0, way)
     return whole
 
 
-def _arrow_at_start(width_mm: float, color: str) -> QgsMarkerLineSymbolLayer:
+def _arrow_at_start(color: str, edge_mm: float) -> QgsMarkerLineSymbolLayer:
     head = QgsMarkerSymbol.createSimple(
-        {"name": "arrow", "angle": "90", "color": color, "outline_color": color, "outline_width": str(width_mm / 2.0)}
+        {"name": "arrow", "angle": "90", "color": color, "outline_color": color, "outline_width": str(edge_mm)}
     )
     size = f'min({LONGEST_MM}, {ARROW_MM} + {ARROW_MM_PER_KN} * "rate_kn")'
-    head.symbolLayer(0).setDataDefinedProperty(QgsSymbolLayer.Property.PropertySize, QgsProperty.fromExpression(size))
+    from_tail = f"'0,' || to_string(-0.5 * {size})"  # its tail stands on the place
+    for what, value in (
+        (QgsSymbolLayer.Property.PropertySize, size),
+        (QgsSymbolLayer.Property.PropertyOffset, from_tail),
+    ):
+        head.symbolLayer(0).setDataDefinedProperty(what, QgsProperty.fromExpression(value))
     start = QgsMarkerLineSymbolLayer.create({"placement": "firstvertex"})
     start.setRotateSymbols(True)
     start.setSubSymbol(head)
@@ -150,7 +172,3 @@ def _unknown() -> QgsMarkerSymbol:
 def _stream_tip(layer: QgsVectorLayer) -> None:
     layer.setMapTipTemplate(f'<b>[% "clock" %]</b> {tr("Stream")} [% "words" %]')
     layer.setDisplayExpression('"clock" || \' \' || "words"')
-
-
-def _quoted(words: str) -> str:
-    return words.replace("'", "''")

@@ -37,8 +37,8 @@ class SwimMoment:
     """Where the swimmer is from ``moment`` to ``end``, and what the water does there.
 
     ``leg`` is the leg being swum or the one that ended at this stop, ``place`` the stop swum to or stayed at. The
-    heading to hold is magnetic, None during a stay. ``tide_m`` is above the plan's datum, ``depth_m`` the water's depth
-    with that tide; None where not known, as is ``tide_rises``.
+    heading to hold is magnetic, None during a stay and on a leg that cannot be swum (``can_be_swum``). ``tide_m`` is
+    above the plan's datum, ``depth_m`` the water's depth with that tide; None where not known, as is ``tide_rises``.
     """
 
     moment: datetime
@@ -48,6 +48,7 @@ class SwimMoment:
     leg: int
     place: str
     is_stay: bool
+    can_be_swum: bool
     heading_mag_deg: float | None
     stream: StreamHere
     tide_m: float | None

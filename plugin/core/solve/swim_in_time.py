@@ -12,7 +12,7 @@ from ..clock import later
 from ..quantities import SECONDS_PER_MINUTE, knots_from_m_s
 from ..results.swim_in_time import StreamHere, SwimInTime, SwimMoment
 from ..results.swim_plan import Leg, SwimPlan
-from ..water.stream import StoppableStream, StreamSample
+from ..water.stream import StoppableStream, StreamSample, unknown_sample
 from .flags.depths import charted_depth
 from .request import SwimRequest
 from .stop_results import or_none
@@ -110,6 +110,7 @@ def _minutes(request: SwimRequest, swim: SwimPlan, line: _Timeline, here: list[S
             leg=int(line.leg[row]),
             place=swim.stops[line.leg[row]].name,
             is_stay=one.is_stay,
+            can_be_swum=one.is_stay or swim.legs[line.leg[row] - 1].feasible,
             heading_mag_deg=None if one.is_stay else _heading(swim.legs[line.leg[row] - 1], one),
             stream=one,
             tide_m=or_none(height_m[row]),
@@ -121,7 +122,9 @@ def _minutes(request: SwimRequest, swim: SwimPlan, line: _Timeline, here: list[S
 
 
 def _heading(leg: Leg, here: StreamHere) -> float | None:
-    """The heading to hold at a moment: the last that was changed to."""
+    """The heading to hold at a moment: the last that was changed to; None on a leg that cannot be swum."""
+    if not leg.feasible:
+        return None
     held = [change.heading_mag_deg for change in leg.headings if change.moment <= here.begin]
     return held[-1] if held else leg.heading_mag_deg
 
@@ -157,7 +160,7 @@ def _on_unswum_leg(request: SwimRequest, leg: Leg, stream: StoppableStream, step
         leg=np.full(count, leg.number),
         is_stay=np.zeros(count, dtype=bool),
     )
-    sample = stream.at(*xy_m.T, line.t_s)
+    sample = unknown_sample((count,)) if leg.depart is None else stream.at(*xy_m.T, line.t_s)
     here = _streams_here(request, line, request.frame.to_lonlat(xy_m), line.t_s, sample)
     until = None if leg.depart is None else later(leg.depart, timedelta(minutes=step_min))
     return [replace(one, end=until) for one in here]

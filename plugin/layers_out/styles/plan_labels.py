@@ -8,7 +8,7 @@ from qgis.core import QgsPalLayerSettings, QgsTextBufferSettings, QgsTextFormat,
 from qgis.PyQt.QtGui import QColor
 
 from .lettering import plain_letters
-from .plan_symbols import CHANNEL_SLATE, CONTOUR_GREY, INK, RULE_BROWN, STREAM_GREEN
+from .plan_symbols import CHANNEL_SLATE, CONTOUR_GREY, INK, ROUTE_GREY, RULE_BROWN, STREAM_GREEN
 
 # Scale denominators: beyond them labels would cover the chart.
 SOUNDINGS_TO_SCALE = 25_000.0
@@ -35,7 +35,7 @@ class _Label:
 
 _LABELS = {
     "marks": _Label(expression='"name"', color=INK, size_pt=9.0, priority=10, keep_clear=2.0),
-    "routes": _Label(expression='"name"', color=INK, placement="Line"),
+    "routes": _Label(expression='"name"', color=ROUTE_GREY, placement="Line", to_scale=CONTOURS_TO_SCALE, priority=3),
     "channels": _Label(expression='"name"', color=CHANNEL_SLATE, placement="Horizontal"),
     "closed_areas": _Label(expression='"name"', color=RULE_BROWN, placement="Horizontal"),
     "land": _Label(expression='"name"', color=INK, placement="Horizontal"),
@@ -50,7 +50,7 @@ _LABELS = {
     "soundings": _Label(
         expression='round("depth_m", 1)', color=CONTOUR_GREY, size_pt=7.0, to_scale=SOUNDINGS_TO_SCALE, priority=0
     ),
-    "stream_stations": _Label(expression='"station"', color=STREAM_GREEN, priority=8, keep_clear=2.0),
+    "stream_stations": _Label(expression='"station"', color=STREAM_GREEN, priority=6, keep_clear=2.0),
     "stream_areas": _Label(expression='"station"', color=STREAM_GREEN, placement="Horizontal"),
 }
 

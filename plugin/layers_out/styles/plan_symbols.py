@@ -34,6 +34,7 @@ from ...plan_package.words import schema_words, tr
 
 INK = "#1a1a1a"
 PAPER = "#ffffff"
+ROUTE_GREY = "#5a5a5a"
 LAND_GREY = "#cfcfc4"
 CONTOUR_GREY = "#6b7f8c"
 RULE_BROWN = "#7a3b10"
@@ -74,11 +75,12 @@ def _marks() -> QgsFeatureRenderer:
 
 
 def _routes() -> QgsFeatureRenderer:
-    symbol = QgsLineSymbol.createSimple({"line_color": INK, "line_width": "0.7", "joinstyle": "round"})
+    """Thin, so that the track really swum stands out over the lines that are only ruled."""
+    symbol = QgsLineSymbol.createSimple({"line_color": ROUTE_GREY, "line_width": "0.35", "joinstyle": "round"})
     arrow = QgsMarkerSymbol.createSimple(
-        {"name": "filled_arrowhead", "size": "2.8", "color": INK, "outline_color": INK}
+        {"name": "filled_arrowhead", "size": "2.0", "color": ROUTE_GREY, "outline_color": ROUTE_GREY}
     )
-    arrows = QgsMarkerLineSymbolLayer(True, 18.0)
+    arrows = QgsMarkerLineSymbolLayer(True, 22.0)
     arrows.setSubSymbol(arrow)
     symbol.appendSymbolLayer(arrows)
     return QgsSingleSymbolRenderer(symbol)
