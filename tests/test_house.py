@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import os
 import re
+import sqlite3
 import subprocess
 import sys
 import zipfile
@@ -20,6 +21,7 @@ sys.path.insert(0, str(ROOT / "tools"))
 import make_zip  # noqa: E402
 import pins  # noqa: E402
 import scan  # noqa: E402
+import shipped_sample  # noqa: E402
 from tideleg.core import vendored  # noqa: E402
 from tideleg.version import tideleg_version  # noqa: E402
 
@@ -130,7 +132,7 @@ def test_a_key_in_the_code_is_found(tmp_path) -> None:
 
 # ---------------------------------------------------------------- the zip
 def good_tree(folder: Path) -> Path:
-    names = ["__init__.py", "metadata.txt", "LICENSE", "resources/icon.png"]
+    names = [*make_zip.NEEDED]
     names += [f"vendor/{name}/__init__.py" for name in ("astral", "pygeomag", "tzdata")]
     for name in names:
         (folder / "tideleg" / name).parent.mkdir(parents=True, exist_ok=True)
@@ -168,6 +170,36 @@ def test_a_zip_of_the_wrong_shape_is_refused(tmp_path, change, fault: str) -> No
     found = make_zip.faults(packed(tree, tmp_path / "bad.zip"))
     assert len(found) == 1
     assert fault in found[0]
+
+
+def test_translators_sources_stay_out_of_the_zip_and_what_qgis_loads_goes_in(tmp_path) -> None:
+    for name in ("tideleg_de.ts", "tideleg_de.qm"):
+        (tmp_path / "i18n" / name).parent.mkdir(exist_ok=True)
+        (tmp_path / "i18n" / name).touch()
+    make_zip.drop_sources(tmp_path)
+    assert [path.name for path in (tmp_path / "i18n").iterdir()] == ["tideleg_de.qm"]
+
+
+def test_the_sample_for_the_zip_keeps_nothing_of_when_it_was_made(tmp_path) -> None:
+    no_value = "{2839923C-8B7D-419E-B84B-CA2FE9B80EC7}"  # qgsvaluemapfieldformatter.cpp, NULL_VALUE
+    made = []
+    for number in (1, 2):
+        plan = tmp_path / f"{number}.gpkg"
+        package = sqlite3.connect(plan)
+        package.execute("CREATE TABLE layer_styles (id INTEGER PRIMARY KEY, styleQML TEXT, update_time TEXT)")
+        rule, other = f"{{{number}0000000-0000-4000-8000-000000000000}}", "{aaaaaaaa-0000-4000-8000-000000000000}"
+        style = f'<rule key="{rule}"/><value v="{no_value}"/><rule key="{other}" same="{rule}"/>'
+        package.execute("INSERT INTO layer_styles VALUES (1, ?, ?)", (style, f"2027-01-0{number}T00:00:00Z"))
+        package.commit()
+        package.close()
+        shipped_sample.make_steady(plan)
+        made.append(plan.read_bytes())
+    assert made[0] == made[1]
+    package = sqlite3.connect(tmp_path / "1.gpkg")
+    (kept,) = package.execute("SELECT styleQML FROM layer_styles").fetchone()
+    package.close()
+    first, second, third = re.findall(r'(?:key|same)="([^"]+)"', kept)
+    assert first == third != second and no_value in kept
 
 
 def test_a_zip_over_the_sites_limit_is_refused(tmp_path, monkeypatch) -> None:

@@ -1,6 +1,7 @@
 """Build dist/tideleg-x.y.z.zip from the last commit, and search it as the plugin site does.
 
-One top folder `tideleg`: plugin/, metadata.txt, LICENSE, docs/ and the pinned pure-Python libraries in vendor/.
+One top folder `tideleg`: plugin/, metadata.txt, LICENSE, docs/, the pinned pure-Python libraries in vendor/ and the
+sample plan in sample/.
 """
 
 from __future__ import annotations
@@ -15,12 +16,16 @@ from pathlib import Path
 
 from pins import pins
 from scan import scan
+from shipped_sample import make_sample
 
 ROOT = Path(__file__).resolve().parent.parent
 TOP = "tideleg"
 MOST_BYTES = 25_000_000
 UNWANTED = ("__pycache__", "tests", "test", "bin", "INSTALLER", "REQUESTED", "RECORD")
 TEXTS = ("metadata.txt", "LICENSE", "docs")
+FOR_SAMPLE = ("plugin", "sample_layers", "metadata.txt")
+SAMPLE = "sample/invented_bay.gpkg"
+NEEDED = ("__init__.py", "metadata.txt", "LICENSE", "resources/icon.png", "docs/dock.md", SAMPLE, "i18n/tideleg_de.qm")
 
 
 def from_commit(tree: str, paths: tuple[str, ...], target: Path) -> None:
@@ -46,6 +51,19 @@ def add_vendored(target: Path) -> None:
             shutil.rmtree(path) if path.is_dir() else path.unlink()
 
 
+def add_sample(target: Path) -> None:
+    """Make the sample plan with the commit's own scripts."""
+    with tempfile.TemporaryDirectory() as scratch:
+        from_commit("HEAD", FOR_SAMPLE, Path(scratch))
+        make_sample(Path(scratch), target)
+
+
+def drop_sources(folder: Path) -> None:
+    """Take out what only translators need; QGIS loads the .qm beside it."""
+    for path in folder.glob("i18n/*.ts"):
+        path.unlink()
+
+
 def write_zip(folder: Path, target: Path) -> None:
     """Pack `folder`, in order of names and with one date, so that the same commit gives the same file."""
     with zipfile.ZipFile(target, "w", zipfile.ZIP_DEFLATED, compresslevel=9) as archive:
@@ -60,7 +78,7 @@ def faults(target: Path) -> list[str]:
     """Return what the plugin site would refuse in the shape of the zip."""
     with zipfile.ZipFile(target) as archive:
         names = archive.namelist()
-    wanted = [f"{TOP}/{name}" for name in ("__init__.py", "metadata.txt", "LICENSE", "resources/icon.png")]
+    wanted = [f"{TOP}/{name}" for name in NEEDED]
     wanted += [f"{TOP}/vendor/{name}/__init__.py" for name in ("astral", "pygeomag", "tzdata")]
     found = [f"{name} is missing" for name in wanted if name not in names]
     found += [f"{name} lies outside {TOP}/" for name in names if not name.startswith(f"{TOP}/")]
@@ -82,6 +100,8 @@ def build(target: Path) -> None:
         top = Path(scratch) / TOP
         from_commit("HEAD:plugin", (), top)
         from_commit("HEAD", committed(TEXTS), top)
+        drop_sources(top)
+        add_sample(top / SAMPLE)
         add_vendored(top / "vendor")
         target.parent.mkdir(parents=True, exist_ok=True)
         write_zip(Path(scratch), target)
