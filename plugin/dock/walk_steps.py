@@ -86,7 +86,7 @@ def walk_steps() -> list[WalkStep]:
             done=_row_chosen,
         ),
         WalkStep(
-            section="TakeAlong",
+            section="Take",
             words=tr("Here a planned swim becomes a wet card, a sheet for the shore contact, or marks for a GPS."),
         ),
         WalkStep(

@@ -5,29 +5,50 @@
     <name>Tideleg</name>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <location filename="../cards/sheet_files.py"/>
         <source>PREDICTED</source>
         <translation>VORHERSAGE</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <source>NOT FEASIBLE</source>
         <translation>NICHT MACHBAR</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <source>times in {zone}</source>
         <translation>Zeiten in {zone}</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <source>swimmer {name}</source>
         <translation>Schwimmer {name}</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <source>from {name}</source>
         <translation>ab {name}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>1 more flag: read the report.</source>
+        <translation>1 weitere Meldung: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>{count} more flags: read the report.</source>
+        <translation>{count} weitere Meldungen: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
+        <source>No flags. Feasible is not safe.</source>
+        <translation>Keine Meldungen. Machbar heißt nicht sicher.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -46,21 +67,6 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
-        <source>1 more flag: read the report.</source>
-        <translation>1 weitere Meldung: siehe Bericht.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>{count} more flags: read the report.</source>
-        <translation>{count} weitere Meldungen: siehe Bericht.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>No flags. Feasible is not safe.</source>
-        <translation>Keine Meldungen. Machbar heißt nicht sicher.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
         <source>leg {number}</source>
         <translation>Abschnitt {number}</translation>
     </message>
@@ -71,6 +77,7 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <source>ALARM (shore contact)</source>
         <translation>ALARM (Kontakt an Land)</translation>
     </message>
@@ -81,8 +88,14 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_text.py"/>
         <source>Weakest stream, then sets to:</source>
         <translation>Schwächster Strom, setzt danach nach:</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Set arrows: true north is up.</source>
+        <translation>Strompfeile: rechtweisend Nord ist oben.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -141,15 +154,61 @@
         <translation>M ist magnetisch: Missweisung {variation}, {model}, {day}.</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>Set arrows: true north is up.</source>
-        <translation>Strompfeile: rechtweisend Nord ist oben.</translation>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/leg_rows.py"/>
+        <source>NOT SWIMMABLE</source>
+        <translation>NICHT SCHWIMMBAR</translation>
     </message>
     <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/leg_rows.py"/>
+        <source>NOT REACHED</source>
+        <translation>NICHT ERREICHT</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <source>leave {leave}, arrive {arrive}, {minutes} min</source>
+        <translation>ab {leave}, an {arrive}, {minutes} min</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/leg_rows.py"/>
+        <source>HEADING</source>
+        <translation>KURS</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/leg_rows.py"/>
+        <source>Only if leg {number} could be swum.</source>
+        <translation>Nur falls Abschnitt {number} schwimmbar wäre.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
         <location filename="../cards/day_curves.py"/>
         <location filename="../cards/day_words.py"/>
         <source>stream not known</source>
         <translation>Strom nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <source>stream sets {set} true, {rate} kn</source>
+        <translation>Strom setzt {set} rechtweisend, {rate} kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>TURN BACK BY</source>
+        <translation>UMKEHR BIS</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <source>Depth at {name}: {depths}</source>
+        <translation>Tiefe an {name}: {depths}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <source>to {set} true</source>
+        <translation>nach {set} rechtweisend</translation>
     </message>
     <message>
         <location filename="../cards/day_curves.py"/>
@@ -427,11 +486,6 @@
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
-        <source>HEADING</source>
-        <translation>KURS</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
         <source>leave</source>
         <translation>ab</translation>
     </message>
@@ -477,93 +531,83 @@
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
-        <source>Only if leg {number} could be swum.</source>
-        <translation>Nur falls Abschnitt {number} schwimmbar wäre.</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
-        <source>NOT SWIMMABLE</source>
-        <translation>NICHT SCHWIMMBAR</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
-        <source>NOT REACHED</source>
-        <translation>NICHT ERREICHT</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
         <source>and {count} more new headings: see the report</source>
         <translation>und {count} weitere neue Kurse: siehe Bericht</translation>
     </message>
     <message>
         <location filename="../cards/sheet_files.py"/>
         <source>NOT FEASIBLE AS PLANNED, PREDICTED</source>
-        <translation type="unfinished"></translation>
+        <translation>SO WIE GEPLANT NICHT MACHBAR, VORHERSAGE</translation>
     </message>
     <message>
         <location filename="../cards/sheet_files.py"/>
         <source>Route: {route}.</source>
+        <translation>Route: {route}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_map.py"/>
+        <source>Map of the drift areas</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/sheet_map.py"/>
         <source>Map of the swim</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte der Tour</translation>
     </message>
     <message>
         <location filename="../cards/sheet_map.py"/>
         <source>N</source>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Swim on {day}: for the shore contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Tour am {day}: für den Kontakt an Land</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>This plan has no time of return: it cannot be swum as it stands. There is no alarm time. Do not accept it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Plan hat keine Rückkehrzeit: so, wie er ist, ist er nicht schwimmbar. Es gibt keine Alarmzeit. Nicht annehmen.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Back on shore, as planned: {home}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück an Land, wie geplant: {home}.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>ALARM at {alarm}: if nobody has told you by then that they are ashore, ring the emergency service.</source>
-        <translation type="unfinished"></translation>
+        <translation>ALARM um {alarm}: wenn bis dahin niemand gesagt hat, dass sie an Land sind, den Notruf anrufen.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Say: swimmers with a float are missing at sea; how many; when they left; where they were bound; the places and the drift areas below; the colours of float and flag.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen: Schwimmer mit einer Boje werden auf See vermisst; wie viele; wann sie gestartet sind; wohin sie wollten; die Orte und die Driftgebiete unten; die Farben von Boje und Flagge.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Stay where you can be reached, do not go out yourself, and do what the service asks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erreichbar bleiben, nicht selbst hinausgehen, und tun, was die Rettung verlangt.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>If they come ashore after the alarm, tell the service at once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kommen sie nach dem Alarm an Land, der Rettung sofort Bescheid sagen.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>No emergency number was typed. Write down the number of your sea rescue before they leave:</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde keine Notrufnummer eingegeben. Vor dem Aufbruch die Nummer der Seenotrettung hier notieren:</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>If they are not back</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn sie nicht zurück sind</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>not stated: ask before they leave</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben: vor dem Aufbruch fragen</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -575,103 +619,103 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Float</source>
-        <translation type="unfinished"></translation>
+        <translation>Boje</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Flag</source>
-        <translation type="unfinished"></translation>
+        <translation>Flagge</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Solid line: the way they expect to swim. Dashed: the straight legs. Dotted outlines: drift areas. North is up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgezogene Linie: der erwartete Weg. Gestrichelt: die geraden Abschnitte. Gepunktete Umrisse: Driftgebiete. Norden ist oben.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>To mind: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu beachten: {}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>The plan in words</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan in Worten</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>From {start} to {end}: cannot be swum ({why}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {start} nach {end}: nicht schwimmbar ({why}).</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>They leave {start} at {leave}, swim {far} to {end} in about {minutes} minutes and are there at {arrive}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie brechen von {start} um {leave} auf, schwimmen {far} nach {end} in etwa {minutes} Minuten und sind um {arrive} dort.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>They must leave {stop} by {latest}; then the nearest safe way out may be {exit}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von {stop} müssen sie bis {latest} weg; dann ist der nächste sichere Ausstieg vielleicht {exit}.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>arrive at {}</source>
-        <translation type="unfinished"></translation>
+        <translation>an {}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>leave {}</source>
-        <translation type="unfinished"></translation>
+        <translation>ab {}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>ALARM, if not heard from</source>
-        <translation type="unfinished"></translation>
+        <translation>ALARM, falls nichts gehört</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Times are those of {zone} ({offset}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiten sind die von {zone} ({offset}).</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Timeline</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitplan</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <location filename="../dock/order_rows.py"/>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Was</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Position (WGS84)</source>
-        <translation type="unfinished"></translation>
+        <translation>Position (WGS84)</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Where they may come ashore. Late swimmers may use another exit than planned: look there too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo sie an Land kommen können. Wer spät ist, nimmt vielleicht einen anderen Ausstieg als geplant: auch dort suchen.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Ways out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausstiege</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -682,82 +726,67 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Where a float with a person may be who stopped swimming. A prediction: the sea may do otherwise.</source>
+        <translation>Wo eine Boje mit einem Menschen sein kann, der nicht mehr schwimmt. Eine Vorhersage: die See kann anders handeln.</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Dotted on the map: where a float may be so many minutes after the planned return. North is up.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>planned return, stopped anywhere</source>
-        <translation type="unfinished"></translation>
+        <source>anywhere on the swim</source>
+        <translation>irgendwo auf der Tour</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>last heard of at {}</source>
-        <translation type="unfinished"></translation>
+        <source>Last heard of</source>
+        <translation>Zuletzt gehört von</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>After</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/sheet_words.py"/>
-        <source>At</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/sheet_words.py"/>
-        <source>Middle of the area (WGS84)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/sheet_words.py"/>
-        <source>Reaches from there</source>
-        <translation type="unfinished"></translation>
+        <source>{:.0f} min later</source>
+        <translation>{:.0f} min später</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Drift areas</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/sheet_words.py"/>
-        <source>{minutes:.0f} min after: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Driftgebiete</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>not known: the stream there is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht bekannt: der Strom dort ist nicht bekannt</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>, or ashore</source>
-        <translation type="unfinished"></translation>
+        <source>within {km:.1f} km of {place}, or ashore</source>
+        <translation>innerhalb {km:.1f} km von {place}, oder an Land</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>{km:.1f} km</source>
-        <translation type="unfinished"></translation>
+        <source>within {km:.1f} km of {place}</source>
+        <translation>innerhalb {km:.1f} km von {place}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>PREDICTED from tables and a chart, not observed. Water depths, streams and boats may be otherwise.</source>
-        <translation type="unfinished"></translation>
+        <translation>VORHERSAGE aus Tafeln und einer Seekarte, keine Beobachtung. Tiefen, Ströme und Boote können anders sein.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Agree how they tell you that they are ashore. The alarm is yours: it works without their telephones.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vereinbaren, wie sie sagen, dass sie an Land sind. Der Alarm ist Sache des Kontakts: er geht ohne ihre Telefone.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Local rules and the rescue service's word go before this sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Örtliche Regeln und das Wort der Rettung gehen diesem Blatt vor.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <location filename="../cards/sketch.py"/>
@@ -769,11 +798,6 @@
         <location filename="../cards/turn_back_block.py"/>
         <source>Turn-back times of {count} more stops: read the report.</source>
         <translation>Umkehrzeiten von {count} weiteren Halten: siehe Bericht.</translation>
-    </message>
-    <message>
-        <location filename="../cards/turn_back_block.py"/>
-        <source>TURN BACK BY</source>
-        <translation>UMKEHR BIS</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -828,6 +852,7 @@
     <message>
         <location filename="../cards/wet_card.py"/>
         <location filename="../processing/planswim.py"/>
+        <location filename="../processing/swimcard.py"/>
         <source>Wet card</source>
         <translation>Nasskarte</translation>
     </message>
@@ -873,6 +898,7 @@
     </message>
     <message>
         <location filename="../dock/day_export_menu.py"/>
+        <location filename="../dock/take_files.py"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
@@ -1269,6 +1295,7 @@
         <location filename="../dock/result_sections.py"/>
         <location filename="../dock/swim_section.py"/>
         <location filename="../dock/tables_section.py"/>
+        <location filename="../dock/take_section.py"/>
         <location filename="../dock/time_section.py"/>
         <location filename="../dock/water_section.py"/>
         <location filename="../dock/work_section.py"/>
@@ -1383,12 +1410,12 @@
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>The places in swimming order, the best order first</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Orte in der Reihenfolge des Schwimmens, die beste Reihenfolge zuerst</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
@@ -1399,27 +1426,27 @@
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>The best departure for this order, in the plan's zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Die beste Startzeit für diese Reihenfolge, in der Zone des Plans</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>Home</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>Clock time of landing, rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation>Uhrzeit der Landung, aufgerundet</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>From leaving the entry to landing, stays and all, rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Einstieg bis zur Landung mit allen Halten, aufgerundet</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>Not feasible: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht machbar: {}</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
@@ -1430,27 +1457,27 @@
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>No order can be swum. What stops the shortest one, at how many departures: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Reihenfolge ist schwimmbar. Was die kürzeste verhindert, bei wie vielen Startzeiten: {}</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
         <source>{} marks, {} departures from {} to {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} Marken, {} Startzeiten von {} bis {}</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Add as Route</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Route anfügen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Order of Marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge der Marken</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Find Best Order</source>
-        <translation type="unfinished"></translation>
+        <translation>Beste suchen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -1463,12 +1490,12 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Marks to visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu besuchende Marken</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Tick up to {} marks to visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Bis zu {} Marken ankreuzen, die zu besuchen sind</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -1483,7 +1510,7 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Where one sets out</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo man losschwimmt</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -1495,47 +1522,47 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Where one lands; the first choice takes whichever is best</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo man landet; die erste Wahl nimmt, was am besten ist</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Leave from</source>
-        <translation type="unfinished"></translation>
+        <translation>Start von</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>The first departure to try, date and time in the plan's zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste Startzeit, die versucht wird, Datum und Uhrzeit in der Zone des Plans</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Leave to</source>
-        <translation type="unfinished"></translation>
+        <translation>Start bis</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>The last departure to try, date and time in the plan's zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Startzeit, die versucht wird, Datum und Uhrzeit in der Zone des Plans</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Departure every</source>
-        <translation type="unfinished"></translation>
+        <translation>Startzeit alle</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Minutes between the departures that are tried</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten zwischen den Startzeiten, die versucht werden</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Find best order</source>
-        <translation type="unfinished"></translation>
+        <translation>Beste Reihenfolge suchen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Weigh every order at every departure in the stream as it changes</source>
-        <translation type="unfinished"></translation>
+        <translation>Jede Reihenfolge zu jeder Startzeit im Strom, wie er sich ändert, abwägen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -1546,77 +1573,77 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <source>A click draws the order on the map</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klick zeichnet die Reihenfolge auf die Karte</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Add as route</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Route anfügen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Put the order shown into the layer of routes, unsaved, and plan its swim</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gezeigte Reihenfolge ungespeichert in den Layer der Routen legen und ihre Tour planen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>&amp;Marks</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Marken</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>E&amp;ntry</source>
-        <translation type="unfinished"></translation>
+        <translation>Ei&amp;nstieg</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>E&amp;xit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ausstieg</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Leave &amp;from</source>
-        <translation type="unfinished"></translation>
+        <translation>Start &amp;von</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Leave t&amp;o</source>
-        <translation type="unfinished"></translation>
+        <translation>Start &amp;bis</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>E&amp;very</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;lle</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
-        <source>One heading a leg. No reserve is kept: look at Turn Back of the route before you go.</source>
-        <translation type="unfinished"></translation>
+        <source>One heading a leg. No reserve is kept: look at the route's turn back before you go.</source>
+        <translation>Ein Kurs je Abschnitt. Keine Reserve ist darin: vor dem Aufbruch die Umkehr der Route ansehen.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>The entry, or the best exit</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Einstieg oder der beste Ausstieg</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>The plan has no marks to visit. Place some in the layer of marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat keine Marken zu besuchen. Im Layer der Marken welche setzen.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Tick the marks to visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marken ankreuzen, die zu besuchen sind.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>{} are ticked: up to {} can be put in order.</source>
-        <translation type="unfinished"></translation>
+        <translation>{} sind angekreuzt: bis zu {} können geordnet werden.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>{} of up to {} ticked</source>
-        <translation type="unfinished"></translation>
+        <translation>{} von bis zu {} angekreuzt</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -1627,7 +1654,7 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Place a mark of the kind entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Marke der Art Einstieg setzen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -1639,47 +1666,47 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <source>An order that cannot be swum is no route.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reihenfolge, die nicht schwimmbar ist, ist keine Route.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>The layer of routes is not in the project: open the plan again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Layer der Routen ist nicht im Projekt: den Plan noch einmal öffnen.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Add the order as a route</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Reihenfolge als Route anfügen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Added as '{}', not saved yet; the swim above leaves as this order does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Angefügt als „{}“, noch nicht gespeichert; die Tour oben startet wie diese Reihenfolge.</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Order of marks (result)</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge der Marken (Ergebnis)</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Ways between the marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wege zwischen den Marken</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Minutes of every leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten jedes Abschnitts</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Departures that get home</source>
-        <translation type="unfinished"></translation>
+        <translation>Startzeiten, die nach Hause kommen</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
         <source>Swimming the orders</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwimmt die Reihenfolgen</translation>
     </message>
     <message>
         <location filename="../dock/plan_at_hand.py"/>
@@ -1857,7 +1884,7 @@ max.</translation>
     <message>
         <location filename="../dock/reach_rows.py"/>
         <source>one heading</source>
-        <translation type="unfinished"></translation>
+        <translation>ein Kurs</translation>
     </message>
     <message>
         <location filename="../dock/reach_rows.py"/>
@@ -2056,7 +2083,7 @@ max.</translation>
     <message>
         <location filename="../dock/result_layers.py"/>
         <source>Stream on the way</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom auf dem Weg</translation>
     </message>
     <message>
         <location filename="../dock/result_layers.py"/>
@@ -2073,7 +2100,7 @@ max.</translation>
     <message>
         <location filename="../dock/result_layers.py"/>
         <source>Stream around</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom ringsum</translation>
     </message>
     <message>
         <location filename="../dock/result_sections.py"/>
@@ -2083,6 +2110,7 @@ max.</translation>
     </message>
     <message>
         <location filename="../dock/result_sections.py"/>
+        <location filename="../dock/take_section.py"/>
         <source>There is no planned swim. The section above says what to do.</source>
         <translation>Es ist keine Tour geplant. Der Bereich darüber sagt, was zu tun ist.</translation>
     </message>
@@ -2115,6 +2143,7 @@ max.</translation>
     <message>
         <location filename="../dock/result_sections.py"/>
         <location filename="../dock/swim_section.py"/>
+        <location filename="../dock/take_section.py"/>
         <source>Working out when to turn back…</source>
         <translation>Rechnet aus, wann umzukehren ist…</translation>
     </message>
@@ -2285,6 +2314,7 @@ bis {}</translation>
         <location filename="../dock/rows.py"/>
         <location filename="../layers_out/styling.py"/>
         <location filename="../processing/planswim.py"/>
+        <location filename="../processing/swimcard.py"/>
         <source>Can be swum</source>
         <translation>Schwimmbar</translation>
     </message>
@@ -2326,19 +2356,19 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
-        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/plan_algorithm.py"/>
         <source>One heading per leg</source>
         <translation>Ein Kurs je Abschnitt</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
-        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/plan_algorithm.py"/>
         <source>A new heading every so often</source>
         <translation>Immer wieder ein neuer Kurs</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
-        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/plan_algorithm.py"/>
         <source>Hold the line</source>
         <translation>Auf der Linie bleiben</translation>
     </message>
@@ -2401,7 +2431,7 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
-        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/plan_algorithm.py"/>
         <source>Headings</source>
         <translation>Kurse</translation>
     </message>
@@ -2453,7 +2483,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/swim_section.py"/>
         <source>&amp;Pace</source>
-        <translation>&amp;Tempo</translation>
+        <translation>Tem&amp;po</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
@@ -2625,7 +2655,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/grid_clipboard.py"/>
         <source>Copied with headings. Rows: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Überschriften kopiert. Zeilen: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/grid_clipboard.py"/>
@@ -2635,17 +2665,17 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/grid_clipboard.py"/>
         <source>Paste rows ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen einfügen ({})</translation>
     </message>
     <message>
         <location filename="../dock/tables/grid_clipboard.py"/>
         <source>Rows pasted: {}, new among them: {}. Undo takes them back in one step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingefügte Zeilen: {}, davon neu: {}. Rückgängig nimmt sie in einem Schritt zurück.</translation>
     </message>
     <message>
         <location filename="../dock/tables/grid_clipboard.py"/>
         <source>Paste into cells ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>In Zellen einfügen ({})</translation>
     </message>
     <message>
         <location filename="../dock/tables/grid_model.py"/>
@@ -2675,12 +2705,12 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/grid_model.py"/>
         <source>Delete rows ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen löschen ({})</translation>
     </message>
     <message>
         <location filename="../dock/tables/grid_view.py"/>
         <source>Clear cells ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>Zellen leeren ({})</translation>
     </message>
     <message>
         <location filename="../dock/tables/headings.py"/>
@@ -2690,7 +2720,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/headings.py"/>
         <source>{}: read as {}, as the heading says.</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: gelesen als {}, wie die Überschrift sagt.</translation>
     </message>
     <message>
         <location filename="../dock/tables/headings.py"/>
@@ -2797,22 +2827,22 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/paste_preview.py"/>
         <source>Refused and not shown: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnt und nicht gezeigt: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/paste_preview.py"/>
         <source>Paste Good Rows ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>Gute Zeilen einfügen ({})</translation>
     </message>
     <message>
         <location filename="../dock/tables/paste_preview.py"/>
         <source>Rows that can be pasted: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen, die eingefügt werden können: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/paste_preview.py"/>
         <source>Refused: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelehnt: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/paste_preview.py"/>
@@ -2977,7 +3007,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/table_window.py"/>
         <source>Rows: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
@@ -3002,7 +3032,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/table_window.py"/>
         <source>Rows deleted: {}. Undo brings them back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelöschte Zeilen: {}. Rückgängig holt sie wieder.</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
@@ -3012,7 +3042,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/table_window.py"/>
         <source>Saved, without what the plan cannot hold. Cells so marked: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert, ohne das, was der Plan nicht aufnimmt. So gekennzeichnete Zellen: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
@@ -3022,7 +3052,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/table_window.py"/>
         <source>What the plan cannot hold is lost when the window is closed; the plan keeps what it had. Such cells: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Plan nicht aufnimmt, geht mit dem Schließen verloren; der Plan behält, was er hatte. Solche Zellen: {}.</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
@@ -3110,6 +3140,196 @@ bis {}</translation>
         <location filename="../dock/tables_section.py"/>
         <source>Not saved yet: {}.</source>
         <translation>Noch nicht gespeichert: {}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Wet Card…</source>
+        <translation>Nasskarte…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>The card to carry on the water, as a PDF to print black on white</source>
+        <translation>Die Karte zum Mitnehmen aufs Wasser, als PDF zum Drucken in Schwarz auf Weiß</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source> card</source>
+        <translation> Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Card as Text…</source>
+        <translation>Karte als Text…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>The same card in plain text, for a message or a slate</source>
+        <translation>Dieselbe Karte als einfacher Text, für eine Nachricht oder eine Schreibtafel</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Text (*.txt)</source>
+        <translation>Text (*.txt)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>GPX…</source>
+        <translation>GPX…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Marks and route for a GPS (GPX 1.1)</source>
+        <translation>Marken und Route für ein GPS (GPX 1.1)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>GPX (*.gpx)</source>
+        <translation>GPX (*.gpx)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Table of Legs…</source>
+        <translation>Abschnitte…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>The legs as a table for a spreadsheet (CSV)</source>
+        <translation>Die Abschnitte als Tabelle für eine Tabellenkalkulation (CSV)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source> legs</source>
+        <translation> Abschnitte</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>CSV (*.csv)</source>
+        <translation>CSV (*.csv)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Report…</source>
+        <translation>Bericht…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>All numbers of the swim for other programs (JSON)</source>
+        <translation>Alle Zahlen der Tour für andere Programme (JSON)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source> report</source>
+        <translation> Bericht</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>JSON (*.json)</source>
+        <translation>JSON (*.json)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>route</source>
+        <translation>Route</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>No folder could be made in {}: {}</source>
+        <translation>In {} konnte kein Ordner angelegt werden: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Choose another folder</source>
+        <translation>Einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>{} holds {} folders named {}</source>
+        <translation>{} enthält {} Ordner mit Namen {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Take It Along</source>
+        <translation>Mitnehmen</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Everything…</source>
+        <translation>Alles…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Open Folder</source>
+        <translation>Ordner öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>All of these files into a new folder</source>
+        <translation>Alle diese Dateien in einen neuen Ordner</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Open what was written with the program that your desktop has for it</source>
+        <translation>Öffnen, was geschrieben wurde, mit dem Programm, das der Rechner dafür hat</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Show the folder it was written to</source>
+        <translation>Den Ordner zeigen, in den geschrieben wurde</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>The swim is being planned.</source>
+        <translation>Die Tour wird geplant.</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>There is no turn back, and no card goes without: {}</source>
+        <translation>Es gibt keine Umkehr, und ohne sie geht keine Karte hinaus: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Stopped before it was known when to turn back: plan again.</source>
+        <translation>Gestoppt, bevor die Umkehr bekannt war: neu planen.</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Folder in Which to Make '{}'</source>
+        <translation>Ordner, in dem „{}“ angelegt wird</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>The swim has changed meanwhile: nothing was written.</source>
+        <translation>Die Tour hat sich inzwischen geändert: nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Written: {}</source>
+        <translation>Geschrieben: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>{} is there already. Replace it?</source>
+        <translation>{} ist schon da. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Your desktop has no program to open {}</source>
+        <translation>Der Rechner hat kein Programm, um {} zu öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>Leg {} cannot be swum. What you write is a plan that cannot be kept.</source>
+        <translation>Abschnitt {} ist nicht schwimmbar. Was geschrieben wird, ist ein Plan, der sich nicht halten lässt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>{} x Stop in What to Mind: not to be swum like this. What you write says so too.</source>
+        <translation>{} x Stopp in Zu beachten: so nicht zu schwimmen. Was geschrieben wird, sagt das auch.</translation>
     </message>
     <message>
         <location filename="../dock/time_section.py"/>
@@ -3220,7 +3440,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/time_words.py"/>
         <source>Leg {} to {}: cannot be swum</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt {} nach {}: nicht schwimmbar</translation>
     </message>
     <message>
         <location filename="../dock/time_words.py"/>
@@ -3362,149 +3582,151 @@ bis {}</translation>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>Day, and why it ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag, und warum es endet</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The day on which it opens, that day's rank, and what stops later departures</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Tag, an dem es öffnet, der Rang dieses Tages, und was spätere Startzeiten verhindert</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>First,
 last</source>
-        <translation type="unfinished"></translation>
+        <translation>Erste,
+letzte</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The first and the last departure of the window, clock times in the plan's zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Die erste und die letzte Startzeit des Zeitfensters, Uhrzeiten in der Zone des Plans</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>Best</source>
-        <translation type="unfinished"></translation>
+        <translation>Beste</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The departure of the shortest swim: a click on the row chooses it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Startzeit der kürzesten Tour: ein Klick auf die Zeile wählt sie</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>Minutes from the best departure to the end of the route, stays included, rounded up</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten von der besten Startzeit bis zum Ende der Route mit allen Halten, aufgerundet</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>{day}, rank {rank}
 {why}</source>
-        <translation type="unfinished"></translation>
+        <translation>{day}, Rang {rank}
+{why}</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>{at}, {days} d on</source>
-        <translation type="unfinished"></translation>
+        <translation>{at}, {days} d später</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>{windows} windows on {days} days: {feasible} of {departures} departures can be swum</source>
-        <translation type="unfinished"></translation>
+        <translation>{windows} Zeitfenster an {days} Tagen: {feasible} von {departures} Startzeiten sind schwimmbar</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>None of {departures} departures can be swum: {stopped}</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine von {departures} Startzeiten ist schwimmbar: {stopped}</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The tide that the route needs is not known: no tide of a known range lies whole in this time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tide, die die Route braucht, ist nicht bekannt: keine Tide mit bekanntem Hub liegt ganz in dieser Zeit.</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The stream lets the route be swum not even at the smallest tide of this time, {} m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Strom lässt die Route nicht einmal bei der kleinsten Tide dieser Zeit zu, {} m.</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The stream lets the route be swum at every tide of this time, up to a range of {} m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Strom lässt die Route bei jeder Tide dieser Zeit zu, bis zu einem Hub von {} m.</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
         <source>The stream lets the route be swum at tides up to a range of {up_to} m, and not at one of {not_at} m.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Strom lässt die Route bei Tiden bis zu einem Hub von {up_to} m zu, und bei einer von {not_at} m nicht.</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>When to Go</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann los</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Find Windows</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitfenster suchen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Best days first</source>
-        <translation type="unfinished"></translation>
+        <translation>Beste Tage zuerst</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>In order of time</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Zeit nach</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>The first day to look at, by the plan's clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Der erste Tag, der geprüft wird, nach der Uhr des Plans</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>The last day to look at, by the plan's clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Der letzte Tag, der geprüft wird, nach der Uhr des Plans</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>A departure every</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Startzeit alle</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Minutes between the departures that are looked at</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten zwischen den Startzeiten, die geprüft werden</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Find windows</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitfenster suchen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Swim the route at every departure of these days</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Route zu jeder Startzeit dieser Tage schwimmen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Order of the windows</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge der Zeitfenster</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Days rank by their longest window, then by the quickest swim</source>
-        <translation type="unfinished"></translation>
+        <translation>Tage stehen nach ihrem längsten Zeitfenster im Rang, dann nach der schnellsten Tour</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Show all windows</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zeitfenster zeigen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Show the other windows as well</source>
-        <translation type="unfinished"></translation>
+        <translation>Auch die anderen Zeitfenster zeigen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
@@ -3515,47 +3737,47 @@ last</source>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>A click, or Enter, chooses the best departure of the window</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klick oder die Eingabetaste wählt die beste Startzeit des Zeitfensters</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>&amp;From</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Von</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>&amp;To</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bis</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>&amp;Every</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Alle</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>A window is a prediction and keeps no reserve: the times to turn back do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeitfenster ist eine Vorhersage und enthält keine Reserve: die Umkehrzeiten tun es.</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>The plan has no route with a name</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat keine Route mit Namen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Draw one and name it</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zeichnen und benennen</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Swimming at every departure</source>
-        <translation type="unfinished"></translation>
+        <translation>Schwimmt zu jeder Startzeit</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
         <source>Show All {} Windows</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle {} Zeitfenster zeigen</translation>
     </message>
     <message>
         <location filename="../dock/work_section.py"/>
@@ -3600,12 +3822,12 @@ last</source>
     <message>
         <location filename="../layers_out/order_styles.py"/>
         <source>Order shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeigte Reihenfolge</translation>
     </message>
     <message>
         <location filename="../layers_out/order_styles.py"/>
         <source>Stops in this order</source>
-        <translation type="unfinished"></translation>
+        <translation>Halte in dieser Reihenfolge</translation>
     </message>
     <message>
         <location filename="../layers_out/path_layer.py"/>
@@ -3670,12 +3892,12 @@ last</source>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Crossing</source>
-        <translation type="unfinished"></translation>
+        <translation>Querung</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesperrt</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
@@ -3687,32 +3909,32 @@ last</source>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Over range</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu weit</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu lange</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Not swimmable</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht schwimmbar</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Dunkel</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Shoal</source>
-        <translation type="unfinished"></translation>
+        <translation>Flach</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Too deep</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu tief</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
@@ -3724,12 +3946,12 @@ last</source>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Stream extrapolated</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom extrapoliert</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
         <source>Tide not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeit nicht bekannt</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
@@ -3779,7 +4001,7 @@ last</source>
     <message>
         <location filename="../layers_out/time_layers.py"/>
         <source>cannot be swum</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht schwimmbar</translation>
     </message>
     <message>
         <location filename="../layers_out/time_styles.py"/>
@@ -3798,8 +4020,8 @@ last</source>
     </message>
     <message>
         <location filename="../layers_out/time_styles.py"/>
-        <source>Stream goes this way, longer is faster</source>
-        <translation>Der Strom setzt hierhin, länger ist schneller</translation>
+        <source>Stream goes this way; longer is faster</source>
+        <translation>Der Strom setzt hierhin; länger ist schneller</translation>
     </message>
     <message>
         <location filename="../layers_out/time_styles.py"/>
@@ -3879,8 +4101,24 @@ last</source>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
+        <source>Add Stop There</source>
+        <translation>Halt dort anfügen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
         <source>Add Vertex There</source>
         <translation>Stützpunkt dort setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Remove Last Stop</source>
+        <translation>Letzten Halt entfernen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <location filename="../map_tools/plan_tool.py"/>
+        <source>Remove Last Vertex</source>
+        <translation>Letzten Stützpunkt entfernen</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -4093,14 +4331,9 @@ last</source>
         <translation>Marke setzen</translation>
     </message>
     <message>
-        <location filename="../map_tools/plan_tool.py"/>
-        <source>Remove Last Vertex</source>
-        <translation>Letzten Stützpunkt entfernen</translation>
-    </message>
-    <message>
         <location filename="../map_tools/readings.py"/>
-        <source>Charted depth not known: {}</source>
-        <translation>Kartentiefe nicht bekannt: {}</translation>
+        <source>Charted depth not known:</source>
+        <translation>Kartentiefe nicht bekannt:</translation>
     </message>
     <message>
         <location filename="../map_tools/readings.py"/>
@@ -4109,8 +4342,8 @@ last</source>
     </message>
     <message>
         <location filename="../map_tools/readings.py"/>
-        <source>Charted depth {:.1f} m ({})</source>
-        <translation>Kartentiefe {:.1f} m ({})</translation>
+        <source>Charted depth {:.1f} m</source>
+        <translation>Kartentiefe {:.1f} m</translation>
     </message>
     <message>
         <location filename="../map_tools/readings.py"/>
@@ -4191,6 +4424,16 @@ last</source>
         <location filename="../map_tools/row_form.py"/>
         <source>Give it another name</source>
         <translation>Einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/row_form.py"/>
+        <source>(choose)</source>
+        <translation>(wählen)</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/row_form.py"/>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <location filename="../plan_package/project.py"/>
@@ -4307,6 +4550,7 @@ Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis
         <location filename="../processing/confidence.py"/>
         <location filename="../processing/departurewindows.py"/>
         <location filename="../processing/planswim.py"/>
+        <location filename="../processing/swimcard.py"/>
         <location filename="../processing/turnback.py"/>
         <source>Name of the route</source>
         <translation>Name der Route</translation>
@@ -4316,20 +4560,10 @@ Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis
         <location filename="../processing/fastestpath.py"/>
         <location filename="../processing/planswim.py"/>
         <location filename="../processing/reach.py"/>
+        <location filename="../processing/swimcard.py"/>
         <location filename="../processing/turnback.py"/>
         <source>Departure (date and time)</source>
         <translation>Start (Datum und Uhrzeit)</translation>
-    </message>
-    <message>
-        <location filename="../processing/confidence.py"/>
-        <source>Wind from (degrees true)</source>
-        <translation>Wind aus (rechtweisende Grad)</translation>
-    </message>
-    <message>
-        <location filename="../processing/confidence.py"/>
-        <location filename="../plan_package/schema.py"/>
-        <source>Wind speed (kn)</source>
-        <translation>Windgeschwindigkeit (kn)</translation>
     </message>
     <message>
         <location filename="../processing/confidence.py"/>
@@ -4360,11 +4594,6 @@ Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis
         <location filename="../processing/confidence.py"/>
         <source>Share of members who complete the swim</source>
         <translation>Anteil der Schwimmgänge, die die Tour vollenden</translation>
-    </message>
-    <message>
-        <location filename="../processing/confidence.py"/>
-        <source>A wind needs both its speed and where it comes from; leave both empty for none.</source>
-        <translation>Ein Wind braucht Geschwindigkeit und Richtung, woher er kommt; für keinen beide leer lassen.</translation>
     </message>
     <message>
         <location filename="../processing/departurewindows.py"/>
@@ -4539,6 +4768,27 @@ Ein Plan enthält, was sein Ersteller hineintut. Ein Gebiet, das nicht gezeichne
     </message>
     <message>
         <location filename="../processing/plan_algorithm.py"/>
+        <source>New heading every (min)</source>
+        <translation>Neuer Kurs alle (min)</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>Wind from (degrees true)</source>
+        <translation>Wind aus (rechtweisende Grad)</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Wind speed (kn)</source>
+        <translation>Windgeschwindigkeit (kn)</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>A wind needs both its speed and where it comes from; leave both empty for none.</source>
+        <translation>Ein Wind braucht Geschwindigkeit und Richtung, woher er kommt; für keinen beide leer lassen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
         <location filename="../processing/planswim.py"/>
         <location filename="../processing/readchart.py"/>
         <location filename="../processing/text_reading.py"/>
@@ -4582,11 +4832,6 @@ Strom, der nicht bekannt ist, wird nie für keinen genommen: der Abschnitt wird 
         <location filename="../processing/planswim.py"/>
         <source>Name of the swimmer</source>
         <translation>Name des Schwimmers</translation>
-    </message>
-    <message>
-        <location filename="../processing/planswim.py"/>
-        <source>New heading every (min)</source>
-        <translation>Neuer Kurs alle (min)</translation>
     </message>
     <message>
         <location filename="../processing/planswim.py"/>
@@ -5100,6 +5345,77 @@ Die Stromrichtung ist, wohin das Wasser setzt, rechtweisend. Was nicht bekannt i
         <translation>Strom durch den Tag</translation>
     </message>
     <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Wet card and shore contact's sheet</source>
+        <translation>Nasskarte und Blatt für den Kontakt an Land</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>card,sheet,print,shore contact,alarm,drift,emergency</source>
+        <translation>Karte,Blatt,Druck,Kontakt an Land,Alarm,Drift,Notfall</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Plans a swim and writes its papers.
+
+Wet card: headings, minutes, turn back, tides, to be carried along.
+Shore contact's sheet: who is out, where, when they are back, at what time the contact acts and what they do then, where a float would drift in 30, 60 and 120 minutes. As pages of A4, and as one HTML file that opens on a telephone without any network.
+
+Float, flag, emergency numbers: what is left empty comes from the plan's settings; nothing is assumed. Several numbers have a semicolon between them.
+Wind: pushes the float that drifts; left empty its push is not counted, and the sheet says so.
+
+A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
+        <translation>Plant eine Tour und schreibt ihre Papiere.
+
+Nasskarte: Kurse, Minuten, Umkehr, Gezeiten, zum Mitnehmen.
+Blatt für den Kontakt an Land: wer draußen ist, wo, wann zurück, zu welcher Zeit der Kontakt handelt und was dann zu tun ist, wohin eine Boje in 30, 60 und 120 Minuten treibt. Als A4-Seiten, und als eine HTML-Datei, die auf einem Telefon ohne Netz aufgeht.
+
+Boje, Flagge, Notrufnummern: was leer bleibt, kommt aus den Einstellungen des Plans; angenommen wird nichts. Mehrere Nummern haben einen Strichpunkt dazwischen.
+Wind: schiebt die treibende Boje; leer wird sein Schub nicht gezählt, und das Blatt sagt es.
+
+Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Colours of the float</source>
+        <translation>Farben der Boje</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Flag and its colours</source>
+        <translation>Flagge und ihre Farben</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Emergency numbers (with ; between them)</source>
+        <translation>Notrufnummern (mit ; dazwischen)</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Note to the shore contact</source>
+        <translation>Hinweis für den Kontakt an Land</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Wet card as a picture</source>
+        <translation>Nasskarte als Bild</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Shore contact's sheet</source>
+        <translation>Blatt für den Kontakt an Land</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Shore contact's sheet for a telephone</source>
+        <translation>Blatt für den Kontakt an Land, fürs Telefon</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>No file was asked for: name at least one.</source>
+        <translation>Es wurde keine Datei verlangt: mindestens eine nennen.</translation>
+    </message>
+    <message>
         <location filename="../processing/text_reading.py"/>
         <source>Preview, write nothing</source>
         <translation>Vorschau, nichts schreiben</translation>
@@ -5176,7 +5492,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Places a swim starts, stops, passes or ends at.</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte, an denen eine Tour beginnt, hält, vorbeikommt oder endet.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5251,7 +5567,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>One line per swim. Vertices are the stops in swimming order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Linie je Tour. Stützpunkte sind die Halte in der Reihenfolge des Schwimmens.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5261,7 +5577,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Where boats run. An area, or a line with a width.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Boote fahren. Eine Fläche, oder eine Linie mit Breite.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5326,7 +5642,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Areas with a rule. An area that is not drawn here is not thereby permitted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gebiete mit einer Regel. Ein Gebiet, das hier nicht gezeichnet ist, ist damit nicht erlaubt.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5411,7 +5727,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Dry land, islands and rocks. Swims do not cross it, streams are not carried across it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenes Land, Inseln und Felsen. Touren kreuzen es nicht, Ströme werden nicht darüber getragen.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5421,7 +5737,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Lines of equal charted depth.</source>
-        <translation type="unfinished"></translation>
+        <translation>Linien gleicher Kartentiefe.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5436,7 +5752,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Single charted depths, rocks and wrecks among them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelne Kartentiefen, darunter Felsen und Wracks.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5446,7 +5762,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>High and low waters, by port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoch- und Niedrigwasser, nach Hafen.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5496,7 +5812,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>How the tide of each port is given. A port without a row here is given by its high and low waters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Gezeit jedes Hafens gegeben ist. Ein Hafen ohne Zeile hier ist durch seine Hoch- und Niedrigwasser gegeben.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5706,7 +6022,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Heights of tide every few minutes or every hour, by port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhen der Gezeit alle paar Minuten oder jede Stunde, nach Hafen.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5721,7 +6037,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Harmonic constants of the height of tide, by port.</source>
-        <translation type="unfinished"></translation>
+        <translation>Harmonische Konstanten der Höhe der Gezeit, nach Hafen.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5766,7 +6082,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Coefficient of each tide, by port: about 20 at the smallest, 120 at the largest, 45 at mean neaps and 95 at mean springs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Koeffizient jeder Tide, nach Hafen: etwa 20 bei der kleinsten, 120 bei der größten, 45 zur mittleren Nippzeit und 95 zur mittleren Springzeit.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -5791,7 +6107,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Places where the tidal stream is known. Where there is none, the stream is unknown, not zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Orte, an denen der Gezeitenstrom bekannt ist. Wo keiner ist, ist der Strom nicht bekannt, nicht null.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6116,7 +6432,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Set and rate for each hour from the reference tide. A constant station has one row, hour 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung und Stärke für jede Stunde ab der Bezugstide. Eine konstante Station hat eine Zeile, Stunde 0.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6171,7 +6487,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Moments of slack water and of the strongest stream.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitpunkte von Stauwasser und stärkstem Strom.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6211,7 +6527,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Set and rate at moments, as a current meter or a chart's time series gives them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Richtung und Stärke zu Zeitpunkten, wie sie ein Strommesser oder die Zeitreihe einer Seekarte gibt.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6236,7 +6552,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Harmonic constants of the stream's east and north parts, by station. Z0 is a mean, with phase 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Harmonische Konstanten des Ost- und Nordanteils des Stroms, nach Station. Z0 ist ein Mittel, mit Phase 0.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6291,7 +6607,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Meshes and rasters of the stream in time. Their files stay where they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Netze und Raster des Stroms in der Zeit. Ihre Dateien bleiben, wo sie sind.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6381,7 +6697,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Inside, one station alone rules: eddies behind headlands, for instance.</source>
-        <translation type="unfinished"></translation>
+        <translation>Darin gilt eine Station allein: etwa Wirbel hinter Landspitzen.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6421,7 +6737,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>The forecast or observed wind, for streams that it drives.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der vorhergesagte oder beobachtete Wind, für Ströme, die er treibt.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6451,7 +6767,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Drifts timed from place to place: what the stream did.</source>
-        <translation type="unfinished"></translation>
+        <translation>Driften, von Ort zu Ort gestoppt: was der Strom tat.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6516,7 +6832,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>When a ferry runs in a channel. A timetable is not traffic: others come too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wann eine Fähre in einem Fahrwasser fährt. Ein Fahrplan ist nicht der Verkehr: andere kommen auch.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6556,7 +6872,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>Who swims, and how. The defaults are guesses until own figures are known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer schwimmt, und wie. Die Vorgaben sind geraten, bis eigene Zahlen bekannt sind.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6666,7 +6982,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>What holds for the whole plan. Where a key stands twice, the later row counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was für den ganzen Plan gilt. Wo ein Schlüssel zweimal steht, zählt die spätere Zeile.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6696,7 +7012,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>One row per session at a mark, those without a catch as well.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zeile je Tauchgang an einer Marke, auch die ohne Fang.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6901,7 +7217,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>What was seen and kept in a session, one row per species.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was bei einem Tauchgang gesehen und behalten wurde, eine Zeile je Art.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
