@@ -33,6 +33,7 @@ class TimeSection(Section):
     Moving the slider computes nothing: the rows of all minutes are there and QGIS picks those of the time shown.
     """
 
+    page = "dock.md#play-the-swim"
     looked_at = pyqtSignal(object)
 
     def __init__(self, session: Session, canvas: QgsMapCanvas, parent: QWidget | None = None) -> None:
@@ -208,7 +209,7 @@ class TimeSection(Section):
         """Nobody looks: nothing plays, and the map's time is as it was."""
         self._halt()
         self._asked = None
-        self._show(None)
+        self._show(None, tr("There is no planned swim yet."))
 
     def release(self) -> None:
         """Before the dock goes: let go of the canvas."""
