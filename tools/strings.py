@@ -56,7 +56,7 @@ def asked_for(call: ast.Call) -> ast.expr | None:
     """The argument that is to be translated; None for a call that asks for no translation."""
     if called(call) in ASKING and len(call.args) == 1:
         return call.args[0]
-    if called(call) == "translate" and len(call.args) == 2:
+    if called(call) == "translate" and len(call.args) == 2 and is_text(call.args[0]):  # painters translate too
         return call.args[1]
     return None
 

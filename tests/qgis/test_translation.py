@@ -73,6 +73,7 @@ def test_what_would_stay_english_is_found(code: str, fault: str) -> None:
         'def f(self):\n    self.setObjectName("TidelegLegs")',
         'def f(self):\n    QAction(QIcon("/x.svg"), f"{name}…", parent)',
         "def f(self, field):\n    return schema_words(field.help)",
+        "def f(painter):\n    painter.translate(0.0, 2.0)",
         'def tr(text):\n    return QCoreApplication.translate("Tideleg", text)',
     ],
 )
