@@ -11,7 +11,7 @@ from qgis.PyQt.QtWidgets import QFrame, QLabel
 
 AWAY_PX = 18
 MARGIN_PX = 4
-WIDEST_CHARACTERS = 52
+WIDEST_CHARACTERS = 44
 
 
 class CursorTip(QLabel):

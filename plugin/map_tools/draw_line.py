@@ -13,7 +13,7 @@ from ..core.geodesy import geodesic_leg
 from .at_hand import GeometryType, PlanAtHand
 from .places import Place
 from .plan_tool import PlanTool
-from .readings import depth_line, distance_words, position_line, ruler_words, variation_for
+from .readings import depth_lines, distance_words, position_line, ruler_words, variation_for
 from .row_adding import RowAdding
 from .row_form import RowAsked, free_name, names_in
 from .words import tr
@@ -118,7 +118,16 @@ class DrawLine(PlanTool):
     @property
     def position_words(self) -> str:
         """A typed position is a vertex."""
-        return tr("Add Vertex There")
+        return tr("Add Stop There") if self._is_route else tr("Add Vertex There")
+
+    @property
+    def back_words(self) -> str:
+        """Vertices of a route are stops."""
+        return tr("Remove Last Stop") if self._is_route else tr("Remove Last Vertex")
+
+    @property
+    def _is_route(self) -> bool:
+        return self.drawing.layer == "routes"
 
     @property
     def can_finish(self) -> bool:
@@ -146,8 +155,8 @@ class DrawLine(PlanTool):
             return []
         self._show(place)
         lines = [position_line(place)]
-        if self.drawing.layer == "routes":
-            lines.append(depth_line(place, self.plan.chart_around(*place.lonlat)))
+        if self._is_route:
+            lines += depth_lines(place, self.plan.chart_around(*place.lonlat))
         if self.vertices and self.vertices[-1].lonlat != place.lonlat:
             last = self.vertices[-1]
             variation = variation_for(place.lonlat, self.plan.entry(), self.plan.depart())

@@ -14,7 +14,7 @@ from .carry_tool import CarryTool
 from .edits import delete_vertex, insert_vertex, move_vertex
 from .places import SNAP_PX, Place
 from .plan_tool import joined
-from .readings import depth_line, position_line, ruler_words, variation_for
+from .readings import depth_lines, position_line, ruler_words, variation_for
 from .words import tr
 
 FAR_PX = 1e9
@@ -124,7 +124,7 @@ class EditRoute(CarryTool):
         self._show(self._held, place)
         variation = variation_for(place.lonlat, self.plan.entry(), self.plan.depart())
         legs = [ruler_words(one, place.lonlat, variation) for one in self._held.neighbours[:1] if one != place.lonlat]
-        return [position_line(place), depth_line(place, self.plan.chart_around(*place.lonlat)), *legs]
+        return [position_line(place), *depth_lines(place, self.plan.chart_around(*place.lonlat)), *legs]
 
     def drop(self) -> bool:
         """Let go; the route stays as it was."""

@@ -27,35 +27,42 @@ def position_line(place: Place) -> str:
     return f"{place.mark.name}: {words}" if place.mark is not None else words
 
 
-def depth_line(place: Place, around: Surroundings) -> str:
-    """The charted depth and what it rests on; on land, or not known, in words."""
+def depth_lines(place: Place, around: Surroundings) -> list[str]:
+    """The charted depth and, below it, what it rests on; on land, or not known, in words."""
     request = around.request
     if request is None:
-        return tr("Charted depth not known: {}").format(around.words)
+        return [tr("Charted depth not known:"), around.words]
     (x_m, y_m), *_ = request.frame.to_xy(np.array([place.lonlat])).tolist()
     spot = np.array([[x_m, y_m]])
     if any(land.area.contains(spot)[0] for land in request.chart.near("land", np.hstack([spot[0], spot[0]]))):
-        return tr("On land")
+        return [tr("On land")]
     charted = request.depths.depth_at(x_m, y_m)
     if math.isnan(charted.depth_m):
-        return tr("Charted depth not known: {}").format(charted.basis)
-    return tr("Charted depth {:.1f} m ({})").format(charted.depth_m, charted.basis)
+        return [tr("Charted depth not known:"), charted.basis]
+    return [tr("Charted depth {:.1f} m").format(charted.depth_m), f"({charted.basis})"]
 
 
-def from_line(start: tuple[float, float], name: str, place: Place, variation: Variation | str) -> str:
-    """Distance and bearings from a named place."""
+def from_lines(start: tuple[float, float], name: str, place: Place, variation: Variation | str) -> list[str]:
+    """Distance and, below it, bearings from a named place."""
     if start == place.lonlat:
-        return tr("At {}").format(name)
-    return tr("From {}: {}").format(name, ruler_words(start, place.lonlat, variation))
+        return [tr("At {}").format(name)]
+    distance_m, bearings = _ruler(start, place.lonlat, variation)
+    return [tr("From {}: {}").format(name, distance_words(distance_m)), bearings]
 
 
 def ruler_words(start: tuple[float, float], end: tuple[float, float], variation: Variation | str) -> str:
     """``1128 m, 077° true, 081° magnetic``: the ruler line; why there is no magnetic bearing where there is none."""
+    distance_m, bearings = _ruler(start, end, variation)
+    return f"{distance_words(distance_m)}, {bearings}"
+
+
+def _ruler(start: tuple[float, float], end: tuple[float, float], variation: Variation | str) -> tuple[float, str]:
     distance_m, true_deg = geodesic_leg(*start, *end)
-    words = f"{distance_words(distance_m)}, {tr('{}° true').format(card_angle(true_deg))}"
+    words = tr("{}° true").format(card_angle(true_deg))
     if isinstance(variation, str):
-        return f"{words}, {tr('magnetic not known: {}').format(variation)}"
-    return f"{words}, {tr('{}° magnetic').format(card_angle(variation.magnetic(true_deg)))}"
+        return distance_m, f"{words}, {tr('magnetic not known: {}').format(variation)}"
+    magnetic = tr("{}° magnetic").format(card_angle(variation.magnetic(true_deg)))
+    return distance_m, f"{words}, {magnetic}"
 
 
 def distance_words(distance_m: float) -> str:

@@ -5,10 +5,20 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
-from qgis.core import QgsFeature, QgsGeometry, QgsVectorLayer, QgsVectorLayerUtils
-from qgis.gui import QgsEditorWidgetWrapper, QgsGui
+from qgis.core import QgsApplication, QgsFeature, QgsGeometry, QgsVectorLayer, QgsVectorLayerUtils
+from qgis.gui import QgsEditorWidgetWrapper, QgsFilterLineEdit, QgsGui
 from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QVBoxLayout, QWidget
+from qgis.PyQt.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QDialogButtonBox,
+    QDoubleSpinBox,
+    QFormLayout,
+    QLabel,
+    QPlainTextEdit,
+    QVBoxLayout,
+    QWidget,
+)
 
 from ..core.errors import BadInputError, SwimPlanError
 from ..plan_package.field_spec import LayerSpec
@@ -94,6 +104,7 @@ class RowForm(QDialog):
             one.setToolTip(schema_words(spec.help))
         widget.setAccessibleName(title)
         wrapper.setValues(self.feature.attribute(index), [])
+        _say_empty(widget)
         form.addRow(label, widget)
         self.wrappers[name] = wrapper
 
@@ -119,6 +130,21 @@ class RowForm(QDialog):
         if name == "name" and value in self.asked.taken:
             raise SwimPlanError(asked=tr("'{}' is there already").format(value), remedy=tr("Give it another name"))
         return value
+
+
+def _say_empty(widget: QWidget) -> None:
+    """An empty field in plain words: QGIS's widgets show their own sign for it, which is NULL."""
+    null = QgsApplication.nullRepresentation()
+    if isinstance(widget, QComboBox):
+        empty = widget.findText(f"({null})")
+        if empty >= 0:
+            widget.setItemText(empty, tr("(choose)"))
+    elif isinstance(widget, QDoubleSpinBox):
+        widget.setSpecialValueText(tr("not given"))
+    elif isinstance(widget, QPlainTextEdit) and widget.toPlainText() == null:
+        widget.clear()
+    elif isinstance(widget, QgsFilterLineEdit):
+        widget.setNullValue("")
 
 
 def _stripped(value: object) -> object:

@@ -140,7 +140,7 @@ def test_a_plan_without_a_route_is_read_around_the_cursor(at_desk, tmp_path: Pat
     hand.take("place_mark")
     hand.move(LEDGE)
     if not any(one.startswith("Charted depth 7.5 m") for one in hand.tip()):
-        assert any("not known: the plan is being read" in one for one in hand.tip())
+        assert "the plan is being read" in hand.tip()
     wait_for(lambda: any(one.startswith("Charted depth 7.5 m") for one in hand.tip()), "the depth")
     hand.take("measure_leg")
     hand.click(SLIP)
