@@ -13,7 +13,7 @@ from ..core.results.card import (
     offset_text,
     variation_text,
 )
-from ..core.results.swim_plan import Stop, SwimPlan
+from ..core.results.swim_plan import Flag, Stop, SwimPlan
 from .block import (
     BIG_DROP_MM,
     BIG_LINE_MM,
@@ -64,12 +64,11 @@ def title(plan: SwimPlan) -> Block:
 
 def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Block:
     """The gravest flags in words, within so many lines; how many are not shown is said."""
-    leads = {"stop": tr("STOP:"), "warn": tr("WARNING:"), "note": tr("note:")}
     found = merged_flags(plan.flags)
     lines: list[str] = []
     shown = 0
     for flag, legs in found:
-        text = f"{leads[flag.severity]} {_on_legs(legs)}{flag.brief or flag.message}"
+        text = flag_words(flag, legs)
         words = SMALL.whole_sentences(text, width_mm, FLAG_LINES[flag.severity])
         # The last line is kept free for the count as long as more flags wait.
         if len(lines) + len(words) > max_lines - (shown + 1 < len(found)):
@@ -81,6 +80,12 @@ def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Blo
     elif shown < len(found):
         lines.append(tr("{count} more flags: read the report.").format(count=len(found) - shown))
     return small_lines(lines or [tr("No flags. Feasible is not safe.")])
+
+
+def flag_words(flag: Flag, legs: list[int]) -> str:
+    """``STOP: leg 2, crosses land.``: a flag of so many legs in the few words a card has room for."""
+    leads = {"stop": tr("STOP:"), "warn": tr("WARNING:"), "note": tr("note:")}
+    return f"{leads[flag.severity]} {_on_legs(legs)}{flag.brief or flag.message}"
 
 
 def _on_legs(legs: list[int]) -> str:
@@ -95,30 +100,37 @@ def foot(plan: SwimPlan, width_mm: float, depth_rows: int) -> Block:
     """Alarm and light, high and low waters, turns of the stream, depths by the hour, line, variation."""
     # The longer words for the alarm only where they cost no line.
     alarms = (tr("ALARM (shore contact)"), tr("shore ALARM"))
-    parts = [min((flowing(_limits(plan, word) + _tides(plan), width_mm) for word in alarms), key=_height)]
-    turns = _turns(plan)
+    parts = [min((flowing(limits(plan, word) + tides(plan), width_mm) for word in alarms), key=_height)]
+    turns = stream_turns(plan)
     if turns:
         parts += [wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]
-    parts += [_depths(plan, width_mm, depth_rows), wrapped(_small_print(plan), width_mm, 5)]
+    parts += [
+        _depths(plan, width_mm, depth_rows),
+        wrapped(" ".join(small_print(plan) + [tr("Set arrows: true north is up.")]), width_mm, 5),
+    ]
     return stacked(parts)
 
 
 def caution() -> Block:
     """The last line of every card."""
-    words = tr("Predicted, not observed. Not for navigation of vessels. Never dive alone.")
-    return wrapped(words, ROW_WIDTH_MM, 2)
+    return wrapped(caution_words(), ROW_WIDTH_MM, 2)
+
+
+def caution_words() -> str:
+    """What every card ends with."""
+    return tr("Predicted, not observed. Not for navigation of vessels. Never dive alone.")
 
 
 def _height(block: Block) -> float:
     return block.height_mm
 
 
-def _limits(plan: SwimPlan, alarm: str) -> list[Item]:
+def limits(plan: SwimPlan, alarm: str) -> list[Item]:
     """The alarm, which is the shore contact's, and sunset."""
-    limits = ((alarm, plan.alarm), (tr("sunset"), plan.sunset))
+    ends = ((alarm, plan.alarm), (tr("sunset"), plan.sunset))
     return [
         Item(before=word, clock=clock_down(moment), after="" if same_day(plan, moment) else day_text(moment))
-        for word, moment in limits
+        for word, moment in ends
         if moment is not None
     ]
 
@@ -128,7 +140,8 @@ def same_day(plan: SwimPlan, moment: datetime) -> bool:
     return day_text(moment) == day_text(plan.depart)
 
 
-def _tides(plan: SwimPlan) -> list[Item]:
+def tides(plan: SwimPlan) -> list[Item]:
+    """The high and low waters nearest to the swim."""
     near = _nearest([(tide.moment, tide) for tide in plan.tides], plan)
     return [
         Item(
@@ -140,7 +153,8 @@ def _tides(plan: SwimPlan) -> list[Item]:
     ]
 
 
-def _turns(plan: SwimPlan) -> list[Item]:
+def stream_turns(plan: SwimPlan) -> list[Item]:
+    """The turns of the stream nearest to the swim, and where it sets to afterwards."""
     near = _nearest([(turn.moment, turn) for turn in plan.stream_turns], plan)
     return [
         Item(
@@ -208,7 +222,8 @@ def _depth_table(stops: list[Stop], hours: list[datetime]) -> Block:
     return Block(height_mm=BIG_LINE_MM + len(stops) * SMALL_LINE_MM, draw=draw)
 
 
-def _small_print(plan: SwimPlan) -> str:
+def small_print(plan: SwimPlan) -> list[str]:
+    """Line to let out, what is not known, and the variation used, in sentences."""
     words = [] if plan.line_m is None else [tr("Let out up to {line} m of line.").format(line=f"{plan.line_m:g}")]
     swings = [f"{stop.name} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
     if swings and words:
@@ -224,5 +239,4 @@ def _small_print(plan: SwimPlan) -> str:
             variation=variation_text(plan.variation_deg), model=plan.variation_model, day=day_text(plan.variation_date)
         )
     )
-    words.append(tr("Set arrows: true north is up."))
-    return " ".join(words)
+    return words

@@ -20,8 +20,7 @@ CLOCK_MM, ELSE_MM = 68.0, 100.0
 
 def turn_back(plan: SwimPlan) -> Block:
     """A row for every mark with its latest leaving time; boxes to fill in by hand where none was computed."""
-    stops = () if plan.turn_back is None else plan.turn_back.stops
-    stops = tuple(stop for stop in stops if plan.stops[stop.number].kind != "waypoint")
+    stops = turn_back_stops(plan)
     if not stops:
         return _boxes()
     rows = [_row(stop) for stop in stops[:MOST_STOPS]]
@@ -31,8 +30,14 @@ def turn_back(plan: SwimPlan) -> Block:
     return stacked(rows)
 
 
+def turn_back_stops(plan: SwimPlan) -> tuple[StopTurnBack, ...]:
+    """The stops whose turn back a card gives: waypoints are only passed."""
+    stops = () if plan.turn_back is None else plan.turn_back.stops
+    return tuple(stop for stop in stops if plan.stops[stop.number].kind != "waypoint")
+
+
 def _row(stop: StopTurnBack) -> Block:
-    clock, beside = _words(stop)
+    clock, beside = turn_back_words(stop)
 
     def draw(paper: Paper, x: float, y: float) -> None:
         paper.box(x, y, ROW_WIDTH_MM, ROW_MM - 0.4, fill="black", edge_mm=0.2)
@@ -47,7 +52,7 @@ def _row(stop: StopTurnBack) -> Block:
     return Block(height_mm=ROW_MM, draw=draw)
 
 
-def _words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
+def turn_back_words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
     """The time in large letters, and the two lines beside it."""
     if stop.latest_leave is None:
         return "--:--", (tr("no exit is reached in time"), tr("do not plan to be here"))

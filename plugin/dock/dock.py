@@ -19,6 +19,7 @@ from .rows import Row
 from .section import SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
+from .take_section import TakeSection
 from .time_section import TimeSection
 from .walk import Walk
 from .water_section import WaterSection
@@ -49,6 +50,7 @@ class TidelegDock(QgsDockWidget):
         self.when = WindowsSection(self.session)
         self.reach = ReachSection(self.session, self.go_to)
         self.order = OrderSection(self.session, self.go_to)
+        self.take = TakeSection(self.session)
         self.help = QPushButton(tr("Help"))
         self.help.setToolTip(tr("Open the page on this dock"))
         self.help.setAutoDefault(False)
@@ -78,6 +80,7 @@ class TidelegDock(QgsDockWidget):
             self.when,
             self.reach,
             self.order,
+            self.take,
         ):
             column.addWidget(SectionFrame(section, self._show_help))
         last = QHBoxLayout()

@@ -20,14 +20,16 @@ class MarkTicks(QListWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.show_marks([], {}, ())
+        self.show_marks([], {})
 
-    def show_marks(self, marks: Sequence[Mark], labels: Mapping[Place, str], at_first: Sequence[Mark]) -> None:
-        """Show these. ``at_first`` are ticked where the list was empty; else what was ticked stays so, also a mark that
-        was moved, as long as no other has its name."""
+    def show_marks(
+        self, marks: Sequence[Mark], labels: Mapping[Place, str], ticked: Sequence[Mark] | None = None
+    ) -> None:
+        """Show these, and tick those given; without any, what was ticked stays so, also a mark that was moved, as long
+        as no other has its name."""
         places, names = set(self.ticked()), {item.data(NAME) for item in self._items() if _is_ticked(item)}
-        if not self.count():
-            places = {place_of(mark) for mark in at_first}
+        if ticked is not None:
+            places, names = {place_of(mark) for mark in ticked}, set()
         known = {item.data(PLACE) for item in self._items()}
         counts = [mark.name for mark in marks]
         blocker = QSignalBlocker(self)

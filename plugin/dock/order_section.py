@@ -57,13 +57,14 @@ class OrderSection(WorkSection):
         self.shown: OrderPlan | None = None
         self._go_to = go_to
         self._is_typed = False  # the departures to try are the user's own
+        self._is_picked = False  # so are the marks and the ends
         self._adds = False
         super().__init__("Order", tr("Order of Marks"), session, tr("Find Best Order"))
         self._set_up()
         self._lay_out()
-        self.marks.itemChanged.connect(lambda _item: self._tick())
+        self.marks.itemChanged.connect(lambda _item: self._pick())
         for choice in (self.entry, self.exit):
-            choice.activated.connect(lambda _number: self.grow_old(""))
+            choice.activated.connect(lambda _number: self._pick())
         for editor in (self.first, self.last):
             editor.dateTimeChanged.connect(lambda _digits: self._type_span())
         self.every.valueChanged.connect(lambda _minutes: self.grow_old(""))
@@ -146,26 +147,28 @@ class OrderSection(WorkSection):
             del blockers
 
     def _show_marks(self) -> None:
+        """The marks as they stand; while the user has ticked none himself, those of the route are."""
+        session = self._session
         try:
-            marks = plan_marks(self._session)
+            marks = plan_marks(session)
         except SwimPlanError:
             return  # planning says what is wrong with the layer
-        if marks == self._known:
+        stops = [] if self._is_picked else [(stop.name, stop.kind) for stop in route_stops(session, marks)]
+        if (marks, stops) == self._known:
             return
-        self._known, self._labels = marks, labels_of(marks)
+        self._known, self._labels = (marks, stops), labels_of(marks)
         visits = [mark for mark in marks if mark.kind not in ("entry", "exit")]
-        stops = [(stop.name, stop.kind) for stop in route_stops(self._session, marks)]
-        at_first = [mark for mark in visits if mark.kind == "mark" and (mark.name, mark.kind) in stops]
-        self.marks.show_marks(visits, self._labels, at_first)
+        of_route = [mark for mark in visits if mark.kind == "mark" and (mark.name, mark.kind) in stops]
+        self.marks.show_marks(visits, self._labels, None if self._is_picked else of_route)
         ends = [mark for mark in marks if mark.kind in ("entry", "exit")]
         # The route's own start before the other entries.
         starts = sorted(ends, key=lambda mark: ((mark.name, mark.kind) not in stops[:1], mark.kind != "entry"))
-        self._fill(self.entry, starts)
+        self._fill(self.entry, starts, keep=self._is_picked)
         self._fill(self.exit, sorted(ends, key=lambda mark: mark.kind != "exit"), tr("The entry, or the best exit"))
         self._count()
 
-    def _fill(self, choice: QComboBox, ends: list[Mark], first: str = "") -> None:
-        chosen = choice.currentText()
+    def _fill(self, choice: QComboBox, ends: list[Mark], first: str = "", *, keep: bool = True) -> None:
+        chosen = choice.currentText() if keep else ""
         choice.clear()
         if first:
             choice.addItem(first, None)
@@ -173,7 +176,8 @@ class OrderSection(WorkSection):
             choice.addItem(self._labels[place_of(mark)], place_of(mark))
         choice.setCurrentIndex(max(choice.findText(chosen), 0) if choice.count() else -1)
 
-    def _tick(self) -> None:
+    def _pick(self) -> None:
+        self._is_picked = True
         self._count()
         self.grow_old("")
 
@@ -286,8 +290,8 @@ class OrderSection(WorkSection):
     def forget(self) -> None:
         """Another plan, or none: its marks, and departures that nobody has typed."""
         super().forget()
-        self._is_typed, self._known, self._labels = False, None, {}
-        self.marks.show_marks([], {}, ())
+        self._is_typed, self._is_picked, self._known, self._labels = False, False, None, {}
+        self.marks.show_marks([], {})
         for choice in (self.entry, self.exit):
             choice.clear()
         self._count()

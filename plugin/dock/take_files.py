@@ -1,0 +1,136 @@
+"""The files of a swim to take along: what each is called, what writes it, and a folder that holds nothing else."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Callable
+from contextlib import suppress
+from dataclasses import dataclass
+from pathlib import Path
+
+from ..cards.card_text import card_text
+from ..cards.csv_legs import csv_text
+from ..cards.gpx import gpx_text
+from ..cards.wet_card import write_card
+from ..cards.whole_files import text_writer, write_whole
+from ..core.errors import SwimPlanError
+from ..core.results.report import report_text
+from ..core.results.swim_plan import SwimPlan
+from ..version import tideleg_version
+from .words import tr
+
+LONGEST_ROUTE = 60  # letters of a route's name in the name of a file
+MOST_FOLDERS = 1000
+_UNSAFE = re.compile(r"[^\w\- ]+")
+Writer = Callable[[Path], None]
+
+
+@dataclass(frozen=True, kw_only=True)
+class TakeFile:
+    """One kind of file: its button, what its name ends in, what the dialog calls it, and what writes a swim so.
+
+    ``writer`` makes a function that writes to a path; it runs on the main thread, where print layouts live.
+    """
+
+    key: str
+    button: str
+    tip: str
+    ending: str
+    kind: str
+    writer: Callable[[SwimPlan], Writer]
+
+    @property
+    def suffix(self) -> str:
+        """``.pdf``."""
+        return Path(f"x{self.ending}").suffix
+
+
+def take_files() -> tuple[TakeFile, ...]:
+    """Every kind there is, in the order of the buttons."""
+    return (
+        TakeFile(
+            key="card",
+            button=tr("Wet Card…"),
+            tip=tr("The card to carry on the water, as a PDF to print black on white"),
+            ending=tr(" card") + ".pdf",
+            kind=tr("PDF (*.pdf)"),
+            writer=lambda swim: lambda path: write_card(swim, path),
+        ),
+        TakeFile(
+            key="text",
+            button=tr("Card as Text…"),
+            tip=tr("The same card in plain text, for a message or a slate"),
+            ending=tr(" card") + ".txt",
+            kind=tr("Text (*.txt)"),
+            writer=lambda swim: text_writer(card_text(swim)),
+        ),
+        TakeFile(
+            key="gpx",
+            button=tr("GPX…"),
+            tip=tr("Marks and route for a GPS (GPX 1.1)"),
+            ending=".gpx",
+            kind=tr("GPX (*.gpx)"),
+            writer=lambda swim: text_writer(gpx_text(swim)),
+        ),
+        TakeFile(
+            key="csv",
+            button=tr("Table of Legs…"),
+            tip=tr("The legs as a table for a spreadsheet (CSV)"),
+            ending=tr(" legs") + ".csv",
+            kind=tr("CSV (*.csv)"),
+            writer=lambda swim: text_writer(csv_text(swim)),
+        ),
+        TakeFile(
+            key="report",
+            button=tr("Report…"),
+            tip=tr("All numbers of the swim for other programs (JSON)"),
+            ending=tr(" report") + ".json",
+            kind=tr("JSON (*.json)"),
+            writer=lambda swim: text_writer(report_text(swim, tideleg_version())),
+        ),
+    )
+
+
+def proposed_name(swim: SwimPlan) -> str:
+    """``Ledge 2027-06-05 1000``: route and departure, of letters, digits, blanks and hyphens alone, on any system."""
+    plain = unicodedata.normalize("NFC", swim.route)
+    route = " ".join(_UNSAFE.sub(" ", plain).split())[:LONGEST_ROUTE].strip(" -")
+    return f"{route or tr('route')} {swim.depart:%Y-%m-%d %H%M}"
+
+
+def write_one(file: TakeFile, swim: SwimPlan, path: Path) -> None:
+    """Write one file whole or not at all. SwimPlanError where it cannot be written."""
+    write_whole({path: file.writer(swim)})
+
+
+def write_all(swim: SwimPlan, parent: Path) -> Path:
+    """Write every file into a new folder of this one, and return it; all of them or none. SwimPlanError where not.
+
+    A folder that is there already is left as it is: the new one gets a number.
+    """
+    folder = _new_folder(parent, proposed_name(swim))
+    try:
+        write_whole({folder / f"{proposed_name(swim)}{file.ending}": file.writer(swim) for file in take_files()})
+    except BaseException:
+        with suppress(OSError):  # somebody else has put something into it meanwhile
+            folder.rmdir()
+        raise
+    return folder
+
+
+def _new_folder(parent: Path, name: str) -> Path:
+    names = (name, *(f"{name} ({number})" for number in range(2, MOST_FOLDERS)))
+    try:
+        for one in names:
+            with suppress(FileExistsError):
+                (parent / one).mkdir()
+                return parent / one
+    except OSError as error:
+        raise SwimPlanError(
+            asked=tr("No folder could be made in {}: {}").format(parent, error.strerror),
+            remedy=tr("Choose another folder"),
+        ) from error
+    raise SwimPlanError(
+        asked=tr("{} holds {} folders named {}").format(parent, MOST_FOLDERS, name), remedy=tr("Choose another folder")
+    )

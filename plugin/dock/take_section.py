@@ -1,0 +1,181 @@
+"""The dock's section on what to take along: card, GPX, table and report of the swim shown, written where asked."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from functools import partial
+from pathlib import Path
+
+from qgis.PyQt.QtCore import Qt, QUrl
+from qgis.PyQt.QtGui import QDesktopServices
+from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QMessageBox, QPushButton, QWidget
+from qgis.utils import OverrideCursor
+
+from ..core.errors import SwimPlanError
+from ..core.results.card import leg_state
+from ..core.results.swim_plan import SwimPlan
+from .section import Section, label
+from .session import PLANNING, TURNING, Session
+from .take_files import TakeFile, proposed_name, take_files, write_all, write_one
+from .words import tr
+
+
+class TakeSection(Section):
+    """A button a file, and one for all of them. Only a swim whose turn back is known is written."""
+
+    page = "dock.md#take-it-along"
+
+    def __init__(self, session: Session, parent: QWidget | None = None) -> None:
+        super().__init__("Take", tr("Take It Along"), parent)
+        self._session = session
+        self.warning, self.why_not, self.note = label(strong=True), label(), label()
+        self.files = {file.key: file for file in take_files()}
+        self.buttons = {key: QPushButton(file.button) for key, file in self.files.items()}
+        self.everything = QPushButton(tr("Everything…"))
+        self.open_it, self.open_folder = QPushButton(tr("Open")), QPushButton(tr("Open Folder"))
+        self._written: Path | None = None
+        self._set_up()
+        self._lay_out()
+        for key, button in self.buttons.items():
+            button.clicked.connect(partial(self._take, self.files[key]))
+        self.everything.clicked.connect(self._take_all)
+        self.open_it.clicked.connect(lambda: self._open(self._written))
+        self.open_folder.clicked.connect(lambda: self._open(self._written.parent))
+        session.swim_changed.connect(self.refresh)
+        session.plan_changed.connect(self._plan_changed)
+        self._plan_changed()
+
+    def _set_up(self) -> None:
+        tips = {self.buttons[key]: file.tip for key, file in self.files.items()}
+        tips[self.everything] = tr("All of these files into a new folder")
+        tips[self.open_it] = tr("Open what was written with the program that your desktop has for it")
+        tips[self.open_folder] = tr("Show the folder it was written to")
+        for button, tip in tips.items():
+            button.setToolTip(tip)
+            button.setAccessibleDescription(tip)
+            button.setAutoDefault(False)
+
+    def _lay_out(self) -> None:
+        grid = QGridLayout()
+        for number, button in enumerate([*self.buttons.values(), self.everything]):
+            grid.addWidget(button, *divmod(number, 2))
+        opens = QHBoxLayout()
+        opens.addStretch()
+        opens.addWidget(self.open_it)
+        opens.addWidget(self.open_folder)
+        for words in (self.warning, self.why_not):
+            self.inside.addWidget(words)
+        self.inside.addLayout(grid)
+        self.inside.addWidget(self.note)
+        self.inside.addLayout(opens)
+
+    def _plan_changed(self) -> None:
+        """Another plan: nothing of it has been written yet."""
+        self._say("")
+        self.setEnabled(self._session.path is not None)
+        self.show_hint("" if self._session.path is not None else tr("Open a plan first."))
+        self.refresh()
+
+    def refresh(self) -> None:
+        """Whether the swim shown can be written, and what to know before."""
+        why_not = self.reason()
+        self.why_not.setText(why_not)
+        self.why_not.setVisible(bool(why_not))
+        swim = self._session.swim if not why_not else None
+        self.warning.setText(grave_words(swim) if swim is not None else "")
+        self.warning.setVisible(bool(self.warning.text()))
+        for button in (*self.buttons.values(), self.everything):
+            button.setEnabled(not why_not)
+
+    def reason(self) -> str:
+        """Why nothing can be written now; empty where it can."""
+        session = self._session
+        if session.stage == PLANNING:
+            return tr("The swim is being planned.")
+        if session.swim is None:
+            return tr("There is no planned swim. The section above says what to do.")
+        if session.stage == TURNING:
+            return tr("Working out when to turn back…")
+        if session.turn_problem:
+            return tr("There is no turn back, and no card goes without: {}").format(session.turn_problem)
+        if session.swim.turn_back is None:
+            return tr("Stopped before it was known when to turn back: plan again.")
+        return ""
+
+    def _swim(self) -> SwimPlan:
+        """The swim shown, with what the dock says beside it."""
+        swim = self._session.swim
+        return replace(swim, warnings=tuple(dict.fromkeys([*swim.warnings, *self._session.notes])))
+
+    def _take(self, file: TakeFile, _checked: bool = False) -> None:
+        """Ask where to and write one file."""
+        shown = self._session.swim
+        path = self._ask_file(file, self._session.path.parent / f"{proposed_name(shown)}{file.ending}")
+        if path is not None:
+            self._write(shown, lambda swim: write_one(file, swim, path) or path)
+
+    def _take_all(self) -> None:
+        """Ask where to and write all files into a new folder there."""
+        shown = self._session.swim
+        words = tr("Folder in Which to Make '{}'").format(proposed_name(shown))
+        parent = QFileDialog.getExistingDirectory(self, words, str(self._session.path.parent))
+        if parent:
+            self._write(shown, lambda swim: write_all(swim, Path(parent)))
+
+    def _write(self, shown: SwimPlan, write: Callable[[SwimPlan], Path]) -> None:
+        """Write the swim that was asked for, unless it has changed while the dialog was open."""
+        if self._session.swim is not shown or self.reason():
+            self._say(tr("The swim has changed meanwhile: nothing was written."))
+            return
+        try:
+            with OverrideCursor(Qt.CursorShape.WaitCursor):
+                written = write(self._swim())
+        except SwimPlanError as error:
+            self._say(str(error))
+            return
+        self._say(tr("Written: {}").format(written), written)
+
+    def _ask_file(self, file: TakeFile, proposed: Path) -> Path | None:
+        """Where to; None where the user gives up. A file that is there already is asked about."""
+        dialog = QFileDialog(self, file.button.rstrip("…"), str(proposed.parent), file.kind)
+        dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+        dialog.setDefaultSuffix(file.suffix[1:])
+        dialog.selectFile(proposed.name)
+        accepted = dialog.exec()
+        chosen = dialog.selectedFiles() if accepted else []
+        dialog.deleteLater()
+        if not chosen:
+            return None
+        path = Path(chosen[0])
+        if path.suffix.lower() == file.suffix:
+            return path
+        # Named by another ending, such as that of the plan: the dialog has asked about that file, not about this one.
+        path = path.with_name(path.name + file.suffix)
+        return path if not path.exists() or self._may_replace(path) else None
+
+    def _may_replace(self, path: Path) -> bool:
+        words = tr("{} is there already. Replace it?").format(path)
+        return QMessageBox.question(self, self.title(), words) == QMessageBox.StandardButton.Yes
+
+    def _say(self, words: str, written: Path | None = None) -> None:
+        self._written = written
+        self.note.setText(words)
+        self.note.setVisible(bool(words))
+        self.open_it.setVisible(written is not None)
+        self.open_folder.setVisible(written is not None and written.is_file())
+
+    def _open(self, path: Path) -> None:
+        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
+            self.note.setText(tr("Your desktop has no program to open {}").format(path))
+
+
+def grave_words(swim: SwimPlan) -> str:
+    """What to know before a swim is taken along that should not be swum like this; empty for others."""
+    stuck = next((leg.number for leg in swim.legs if leg_state(leg) != "swim"), None)
+    if stuck is not None:
+        return tr("Leg {} cannot be swum. Card, report and table of legs say so too.").format(stuck)
+    stops = sum(flag.severity == "stop" for flag in swim.flags)
+    if stops:
+        return tr("{} x Stop in What to Mind: not to be swum like this. Card and report say so too.").format(stops)
+    return ""
