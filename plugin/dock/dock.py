@@ -19,6 +19,7 @@ from .rows import Row
 from .section import SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
+from .tables_section import TablesSection
 from .take_section import TakeSection
 from .time_section import TimeSection
 from .walk import Walk
@@ -41,6 +42,7 @@ class TidelegDock(QgsDockWidget):
         self.results = ResultLayers(QgsProject.instance())
         self.plan = PlanSection(self.session)
         self.drawing = DrawSection(self.session, canvas)
+        self.tables = TablesSection(self.session, show_help)
         self.water = WaterSection(self.session)
         self.swim = SwimSection(self.session)
         self.legs = LegsSection(self.session, self.go_to)
@@ -71,6 +73,7 @@ class TidelegDock(QgsDockWidget):
         for section in (
             self.plan,
             self.drawing,
+            self.tables,
             self.water,
             self.swim,
             self.legs,

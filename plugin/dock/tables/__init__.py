@@ -1,0 +1,1 @@
+"""The plan's tables, edited in windows of their own through the edit buffers of their layers."""
