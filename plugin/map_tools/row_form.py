@@ -144,7 +144,7 @@ def _say_empty(widget: QWidget) -> None:
     elif isinstance(widget, QPlainTextEdit) and widget.toPlainText() == null:
         widget.clear()
     elif isinstance(widget, QgsFilterLineEdit):
-        widget.setNullValue("")
+        widget.setPlaceholderText("")
 
 
 def _stripped(value: object) -> object:

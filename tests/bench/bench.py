@@ -29,6 +29,7 @@ ROWS = (
     "order_bench",
     "reach_bench",
     "live_bench",
+    "map_tools_bench",
 )
 
 

@@ -6,7 +6,7 @@ from dataclasses import dataclass, field
 
 import numpy as np
 
-from ..planar import distance_to_segments
+from ..planar import boxes_touch, distance_to_segments
 
 SOUNDING_STANDS_WITHIN_M = 25.0
 SURVEYED_WITHIN_M = 500.0
@@ -26,6 +26,11 @@ class DepthSurvey:
 
     soundings: np.ndarray = field(default_factory=lambda: np.empty((0, 3)))
     contours: np.ndarray = field(default_factory=lambda: np.empty((0, 5)))
+    _boxes: np.ndarray = field(init=False, repr=False, compare=False)
+
+    def __post_init__(self) -> None:
+        first, last = self.contours[:, :2], self.contours[:, 2:4]
+        object.__setattr__(self, "_boxes", np.hstack([np.minimum(first, last), np.maximum(first, last)]))
 
     def depth_at(self, x_m: float, y_m: float) -> ChartedDepth:
         """Charted depth at a place.
@@ -39,9 +44,12 @@ class DepthSurvey:
         close = near <= SOUNDING_STANDS_WITHIN_M
         if np.any(close):
             return ChartedDepth(depth_m=float(self.soundings[close, 2].min()), basis="a sounding")
-        to_contours = distance_to_segments(place, self.contours[:, :4])[0][0]
-        distances = np.concatenate([near, to_contours])
-        depths = np.concatenate([self.soundings[:, 2], self.contours[:, 4]])
+        # What is farther off has no say: a big chart is only looked at near the place.
+        spot = np.array([x_m, y_m, x_m, y_m])
+        pieces = self.contours[boxes_touch(self._boxes, spot, SURVEYED_WITHIN_M)]
+        sounded = near <= SURVEYED_WITHIN_M
+        distances = np.concatenate([near[sounded], distance_to_segments(place, pieces[:, :4])[0][0]])
+        depths = np.concatenate([self.soundings[sounded, 2], pieces[:, 4]])
         order = np.argsort(distances)[:4000]
         distances, depths = distances[order], depths[order]
         if not len(distances) or distances[0] > SURVEYED_WITHIN_M:
