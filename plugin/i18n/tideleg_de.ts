@@ -95,7 +95,7 @@
     <message>
         <location filename="../cards/card_foot.py"/>
         <source>Set arrows: true north is up.</source>
-        <translation>Strompfeile: rechtweisend Nord ist oben.</translation>
+        <translation>Strompfeile: rw Nord ist oben.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -131,7 +131,7 @@
     <message>
         <location filename="../cards/card_foot.py"/>
         <source>On all of it the float swings: {places}.</source>
-        <translation>Bei der ganzen Leine schwingt die Boje: {places}.</translation>
+        <translation>Dabei schwingt die Boje: {places}.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -329,6 +329,7 @@
         <location filename="../dock/reach_rows.py"/>
         <location filename="../dock/rows.py"/>
         <location filename="../dock/time_words.py"/>
+        <location filename="../layers_out/styles/map_tips.py"/>
         <location filename="../layers_out/time_layers.py"/>
         <source>not known</source>
         <translation>nicht bekannt</translation>
@@ -547,7 +548,7 @@
     <message>
         <location filename="../cards/sheet_map.py"/>
         <source>Map of the drift areas</source>
-        <translation type="unfinished"></translation>
+        <translation>Karte der Driftgebiete</translation>
     </message>
     <message>
         <location filename="../cards/sheet_map.py"/>
@@ -566,8 +567,13 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>This plan has no time of return: it cannot be swum as it stands. There is no alarm time. Do not accept it.</source>
-        <translation>Dieser Plan hat keine Rückkehrzeit: so, wie er ist, ist er nicht schwimmbar. Es gibt keine Alarmzeit. Nicht annehmen.</translation>
+        <source>This plan has no time of return: it cannot be swum as it stands, and there is no alarm time.</source>
+        <translation>Dieser Plan hat keine Rückkehrzeit: so, wie er ist, ist er nicht schwimmbar, und es gibt keine Alarmzeit.</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Do not accept it: ask for a plan that has both.</source>
+        <translation>Nicht annehmen: einen Plan verlangen, der beides hat.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -633,8 +639,8 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>Solid line: the way they expect to swim. Dashed: the straight legs. Dotted outlines: drift areas. North is up.</source>
-        <translation>Durchgezogene Linie: der erwartete Weg. Gestrichelt: die geraden Abschnitte. Gepunktete Umrisse: Driftgebiete. Norden ist oben.</translation>
+        <source>Solid line: the way they expect to swim. Dashed: the straight legs. North is up.</source>
+        <translation>Durchgezogene Linie: der erwartete Weg. Gestrichelt: die geraden Abschnitte. Norden ist oben.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -731,7 +737,7 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>Dotted on the map: where a float may be so many minutes after the planned return. North is up.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gepunktet auf der Karte: wo eine Boje so viele Minuten nach der geplanten Rückkehr sein kann. Norden ist oben.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -802,7 +808,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>no exit is reached in time</source>
-        <translation>kein Ausstieg rechtzeitig erreichbar</translation>
+        <translation>kein Ausstieg rechtzeitig</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -822,7 +828,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>no other exit in time</source>
-        <translation>kein anderer Ausstieg rechtzeitig</translation>
+        <translation>sonst keiner rechtzeitig</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -2092,7 +2098,6 @@ max.</translation>
     </message>
     <message>
         <location filename="../dock/result_layers.py"/>
-        <location filename="../layers_out/styling.py"/>
         <location filename="../processing/planswim.py"/>
         <source>Track swum</source>
         <translation>Geschwommene Bahn</translation>
@@ -2165,6 +2170,7 @@ max.</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
+        <location filename="../layers_out/styling.py"/>
         <location filename="../layers_out/time_styles.py"/>
         <source>Hold</source>
         <translation>Kurs</translation>
@@ -3323,13 +3329,13 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
-        <source>Leg {} cannot be swum. What you write is a plan that cannot be kept.</source>
-        <translation>Abschnitt {} ist nicht schwimmbar. Was geschrieben wird, ist ein Plan, der sich nicht halten lässt.</translation>
+        <source>Leg {} cannot be swum. Card, report and table of legs say so too.</source>
+        <translation>Abschnitt {} ist nicht schwimmbar. Karte, Bericht und Tabelle der Abschnitte sagen das auch.</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
-        <source>{} x Stop in What to Mind: not to be swum like this. What you write says so too.</source>
-        <translation>{} x Stopp in Zu beachten: so nicht zu schwimmen. Was geschrieben wird, sagt das auch.</translation>
+        <source>{} x Stop in What to Mind: not to be swum like this. Card and report say so too.</source>
+        <translation>{} x Stopp in Zu beachten: so nicht zu schwimmen. Karte und Bericht sagen das auch.</translation>
     </message>
     <message>
         <location filename="../dock/time_section.py"/>
@@ -3881,13 +3887,33 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
+        <source>Minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Metres</source>
+        <translation>Meter</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Stream to, true</source>
+        <translation>Strom nach, rechtweisend</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
+        <source>Knots</source>
+        <translation>Knoten</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/styling.py"/>
         <source>Swum</source>
         <translation>Geschwommen</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
-        <source>Off the ruler line</source>
-        <translation>Neben der geraden Linie</translation>
+        <source>Off the ruler line, m</source>
+        <translation>Neben der geraden Linie, m</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
