@@ -10,10 +10,12 @@ from qgis.PyQt.QtCore import QObject, pyqtSignal
 from ..core.errors import SwimPlanError
 from ..core.results.route_day import RouteDay
 from .latest_work import LatestWork
+from .planner import wait_for_quiet
 from .session import PLANNING, Session
 from .words import tr
 
 STEP_MIN = 5.0
+QUIET_S = 0.3  # longer than the planner waits: reading the plan cannot be stopped, and would slow a route that is dragged
 MOST_KEPT = 40  # days looked at before the oldest of them is let go
 
 
@@ -81,6 +83,7 @@ class DayWork(QObject):
             from ..core.solve.windows.route_days import route_day
             from ..layers_in.swim_in import SwimAsked, request_from
 
+            wait_for_quiet(is_cancelled, QUIET_S)
             return route_day(request_from(path, copies, SwimAsked(**asked)), STEP_MIN, is_cancelled=is_cancelled)
 
         def keep(found: RouteDay | str) -> None:

@@ -72,7 +72,7 @@ class Planner(QObject):
             quick = kept.of(path, copies, wanted) if kept is not None else None
             if quick is not None:
                 tell((quick, plan_swim(quick, is_cancelled=is_cancelled)))
-            _wait_for_quiet(is_cancelled)
+            wait_for_quiet(is_cancelled)
             request = request_from(path, copies, wanted)
             swim = plan_swim(request, is_cancelled=is_cancelled)
             tell((request, swim))
@@ -107,9 +107,9 @@ class Planner(QObject):
         (self.turn_refused if self._has_told else self.refused).emit(words)
 
 
-def _wait_for_quiet(is_cancelled: Callable[[], bool]) -> None:
+def wait_for_quiet(is_cancelled: Callable[[], bool], quiet_s: float = QUIET_S) -> None:
     """In the worker: StoppedError where another request comes meanwhile. Reading a plan cannot be stopped half-way."""
-    until = monotonic() + QUIET_S
+    until = monotonic() + quiet_s
     while monotonic() < until:
         if is_cancelled():
             raise StoppedError
