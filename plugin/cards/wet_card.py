@@ -6,6 +6,7 @@ two A4 halves to fold in the middle.
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -80,12 +81,22 @@ def write_card(plan: SwimPlan, path_pdf: str | Path, *, png_path: str | Path | N
 
     Must run in the main thread: print layouts live there. Raises ``CardError`` with the place and the cause.
     """
+    write_whole(card_writers(plan, path_pdf, png_path=png_path))
+
+
+def card_writers(
+    plan: SwimPlan, path_pdf: str | Path | None, *, png_path: str | Path | None = None
+) -> dict[Path, Callable[[Path], None]]:
+    """What writes the card's files, by their paths, for ``write_whole``; as ``write_card`` in all else."""
     layout, _ = card_layout(plan)
     exporter = QgsLayoutExporter(layout)
-    writers = {Path(path_pdf): lambda path: _checked(path, exporter.exportToPdf(str(path), _pdf_settings()))}
+    exporter.kept = layout  # the exporter does not keep its layout alive
+    writers: dict[Path, Callable[[Path], None]] = {}
+    if path_pdf is not None:
+        writers[Path(path_pdf)] = lambda path: _checked(path, exporter.exportToPdf(str(path), _pdf_settings()))
     if png_path is not None:
         writers[Path(png_path)] = lambda path: _save_picture(layout, path)
-    write_whole(writers)
+    return writers
 
 
 def card_layout(plan: SwimPlan) -> tuple[QgsPrintLayout, QgsLayoutItemMap]:

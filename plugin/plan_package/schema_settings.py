@@ -75,6 +75,13 @@ SETTINGS: tuple[SettingSpec, ...] = (
         unit="min",
     ),
     _text("back_by", "", "Clock time, HH:MM in the plan's zone, by which you must be ashore; empty for none."),
+    _text("float_colours", "", "Colours of the float, for the shore contact's sheet."),
+    _text("flag", "", "The flag flown and its colours, for the shore contact's sheet."),
+    _text(
+        "emergency_numbers",
+        "",
+        "Numbers the shore contact rings, with ; between them. None is assumed: write those of your coast.",
+    ),
     _number(VERSION_KEY, PACKAGE_VERSION, 1, 1_000_000, "Version of the plan package; leave it alone.", kind="integer"),
 )
 

@@ -56,8 +56,7 @@ class Confidence(PlanAlgorithm):
         self.add_text("ROUTE", self._tr("Name of the route"), optional=True)
         self.add_text("DEPART", self._tr("Departure (date and time)"))
         self.add_swimmer()
-        self.add_number("WIND_FROM", self._tr("Wind from (degrees true)"), None, 0, 360)
-        self.add_number("WIND_KN", self._tr("Wind speed (kn)"), None, 0, 100)
+        self.add_wind()
         self.add_number("MEMBERS", self._tr("Members"), 500, 10, 20_000, kind=INTEGER, advanced=True)
         self.add_number("SEED", self._tr("Seed"), SEED, 0, 2**31 - 1, kind=INTEGER, advanced=True)
         point, polygon = QgsProcessing.SourceType.TypeVectorPoint, QgsProcessing.SourceType.TypeVectorPolygon
@@ -68,10 +67,8 @@ class Confidence(PlanAlgorithm):
         self.addOutput(QgsProcessingOutputNumber("COMPLETED", self._tr("Share of members who complete the swim")))
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
-        speed, direction = (parameters.get(name) for name in ("WIND_KN", "WIND_FROM"))
-        if (speed is None) != (direction is None):
-            return False, self._tr("A wind needs both its speed and where it comes from; leave both empty for none.")
-        return super().checkParameterValues(parameters, context)
+        why = self.wind_problem(parameters)
+        return (False, why) if why else super().checkParameterValues(parameters, context)
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         from ..layers_in.swim_in import request_from
@@ -84,14 +81,12 @@ class Confidence(PlanAlgorithm):
         from ..cards.whole_files import json_writer
         from ..core.results.confidence import confidence_dict
         from ..core.solve.confidence import Asked, how_sure
-        from ..core.solve.drift import Wind
         from ..layers_out.confidence_layers import ARRIVALS, DRIFT, ELLIPSES, confidence_sentences
 
-        from_deg, speed_kn = (self.number(parameters, name, context) for name in ("WIND_FROM", "WIND_KN"))
         asked = Asked(
             members=self.parameterAsInt(parameters, "MEMBERS", context),
             seed=self.parameterAsInt(parameters, "SEED", context),
-            wind=None if speed_kn is None else Wind(from_deg=from_deg, speed_kn=speed_kn),
+            wind=self.wind(parameters, context),
         )
         found = how_sure(
             self._request,

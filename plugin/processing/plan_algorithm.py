@@ -13,6 +13,7 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingParameterDefinition,
+    QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
     QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
@@ -27,6 +28,8 @@ from .whole_outputs import WholeOutputs, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
+    from ..core.solve.drift import Wind
+    from ..core.solve.swim import SwimWay
     from ..layers_in.swim_in import SwimAsked
     from ..layers_out.plan_layers import OutputLayer
 
@@ -107,6 +110,39 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         self.add_text("SWIMMER", self._tr("Name of the swimmer, or names with ;"), optional=True)
         self.add_number("PACE", self._tr("Pace through the water (m/s)"), None, 0.1, 2.5)
 
+    def add_way(self) -> None:
+        """HEADING_MODE and HEADING_EVERY."""
+        ways = [self._tr("One heading per leg"), self._tr("A new heading every so often"), self._tr("Hold the line")]
+        self.addParameter(QgsProcessingParameterEnum("HEADING_MODE", self._tr("Headings"), ways, defaultValue=0))
+        self.add_number("HEADING_EVERY", self._tr("New heading every (min)"), 10, 1, 120, kind=INTEGER)
+
+    def way(self, parameters: dict[str, Any], context: QgsProcessingContext) -> SwimWay:
+        """How legs are swum."""
+        from ..core.solve.swim import SwimWay
+
+        return SwimWay(
+            mode=self.parameterAsEnum(parameters, "HEADING_MODE", context),
+            heading_every_s=60.0 * self.parameterAsInt(parameters, "HEADING_EVERY", context),
+        )
+
+    def add_wind(self) -> None:
+        """WIND_FROM and WIND_KN."""
+        self.add_number("WIND_FROM", self._tr("Wind from (degrees true)"), None, 0, 360)
+        self.add_number("WIND_KN", self._tr("Wind speed (kn)"), None, 0, 100)
+
+    def wind_problem(self, parameters: dict[str, Any]) -> str:
+        """What is wrong with the wind given; empty for nothing."""
+        if (parameters.get("WIND_KN") is None) == (parameters.get("WIND_FROM") is None):
+            return ""
+        return self._tr("A wind needs both its speed and where it comes from; leave both empty for none.")
+
+    def wind(self, parameters: dict[str, Any], context: QgsProcessingContext) -> Wind | None:
+        """The wind given; None without one."""
+        from ..core.solve.drift import Wind
+
+        from_deg, speed_kn = (self.number(parameters, name, context) for name in ("WIND_FROM", "WIND_KN"))
+        return None if speed_kn is None else Wind(from_deg=from_deg, speed_kn=speed_kn)
+
     def add_sink(self, name: str, label: str, kind: QgsProcessing.SourceType, *, by_default: bool = True) -> None:
         """An optional layer of results."""
         self.addParameter(
@@ -175,7 +211,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         paths = {name: self.file_of(parameters, name, context) for name in files}
         paths = {name: path for name, path in paths.items() if path}
         layers_to = [file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks]
-        _check_apart(list(paths.values()), [file for file in layers_to if file])
+        check_apart(list(paths.values()), [file for file in layers_to if file])
         written = [*paths.values(), *layers_to]
         outputs = WholeOutputs(written, read=[self.plan(parameters, context)])
         try:
@@ -191,7 +227,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         return QCoreApplication.translate("Tideleg", text)
 
 
-def _check_apart(files: list[str], layers: list[str]) -> None:
+def check_apart(files: list[str], layers: list[str]) -> None:
     """SwimPlanError where two outputs would take each other's place; layers may share a GeoPackage."""
     taken = [Path(file).resolve() for file in files]
     twice = next((file for file in taken if taken.count(file) > 1 or file in map(_resolved, layers)), None)

@@ -13,14 +13,13 @@ from qgis.core import (
     QgsProcessingOutputBoolean,
     QgsProcessingOutputNumber,
     QgsProcessingParameterDefinition,
-    QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
 )
 
 from ..version import tideleg_version
-from .plan_algorithm import INTEGER, PlanAlgorithm
+from .plan_algorithm import PlanAlgorithm
 from .refusals import refusals
 from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
 
@@ -91,9 +90,7 @@ class PlanSwim(PlanAlgorithm):
         self.add_text("DEPART", self._tr("Departure (date and time)"))
         self.add_text("SWIMMER", self._tr("Name of the swimmer"), optional=True)
         self.add_number("PACE", self._tr("Pace through the water (m/s)"), None, 0.1, 2.5)
-        ways = [self._tr("One heading per leg"), self._tr("A new heading every so often"), self._tr("Hold the line")]
-        self.addParameter(QgsProcessingParameterEnum("HEADING_MODE", self._tr("Headings"), ways, defaultValue=0))
-        self.add_number("HEADING_EVERY", self._tr("New heading every (min)"), 10, 1, 120, kind=INTEGER)
+        self.add_way()
         words = self._words()
         for name, kind in SOURCES.items():
             layer = QgsProcessingParameterFeatureSource(name, words[name], [kind], optional=True)
@@ -139,15 +136,10 @@ class PlanSwim(PlanAlgorithm):
         return super().checkParameterValues(parameters, context)
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
-        from ..core.solve.swim import SwimWay
         from ..layers_in.swim_in import request_from
 
         sources = self._sources(parameters, context)
-        way = SwimWay(
-            mode=self.parameterAsEnum(parameters, "HEADING_MODE", context),
-            heading_every_s=60.0 * self.parameterAsInt(parameters, "HEADING_EVERY", context),
-        )
-        asked = replace(self.swim_asked(parameters, context), way=way)
+        asked = replace(self.swim_asked(parameters, context), way=self.way(parameters, context))
         self._request = request_from(self.plan(parameters, context) or None, sources, asked)
 
     def compute(

@@ -19,6 +19,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("readtides", "ReadTides"),
     ("readstreams", "ReadStreams"),
     ("planswim", "PlanSwim"),
+    ("swimcard", "SwimCard"),
     ("departurewindows", "DepartureWindows"),
     ("turnback", "TurnBackTimes"),
     ("bestorder", "BestOrder"),

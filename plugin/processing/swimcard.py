@@ -1,0 +1,149 @@
+"""`tideleg:swimcard`: what goes along and what stays ashore: the wet card, and the shore contact's sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import Any
+
+from qgis.core import (
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingOutputBoolean,
+    QgsProcessingParameterFileDestination,
+)
+from qgis.PyQt.QtCore import QLocale
+
+from .plan_algorithm import PlanAlgorithm, check_apart
+from .refusals import refusals
+from .whole_outputs import WholeOutputs
+
+FILES = {"CARD": "PDF (*.pdf)", "CARD_PNG": "PNG (*.png)", "SHEET": "PDF (*.pdf)", "SHEET_HTML": "HTML (*.html)"}
+FACTS = {"FLOAT": "float_colours", "FLAG": "flag", "EMERGENCY": "emergency_numbers"}
+MEMBERS = 500
+
+
+class SwimCard(PlanAlgorithm):
+    """Plans the swim as planswim does and writes its papers, all of those asked for or none."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._request: Any = None
+        self._settings: dict[str, str] = {}
+        self._sheet: Any = None
+        self._paths: dict[str, str] = {}
+
+    def name(self) -> str:
+        return "swimcard"
+
+    def displayName(self) -> str:
+        return self._tr("Wet card and shore contact's sheet")
+
+    def tags(self) -> list[str]:
+        return self._tr("card,sheet,print,shore contact,alarm,drift,emergency").split(",")
+
+    def shortHelpString(self) -> str:
+        return self._tr(
+            "Plans a swim and writes its papers.\n\n"
+            "Wet card: headings, minutes, turn back, tides, to be carried along.\n"
+            "Shore contact's sheet: who is out, where, when they are back, at what time the contact acts and what they "
+            "do then, where a float would drift in 30, 60 and 120 minutes. As pages of A4, and as one HTML file that "
+            "opens on a telephone without any network.\n\n"
+            "Float, flag, emergency numbers: what is left empty comes from the plan's settings; nothing is assumed. "
+            "Several numbers have a semicolon between them.\n"
+            "Wind: pushes the float that drifts; left empty its push is not counted, and the sheet says so.\n\n"
+            "A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of "
+            "vessels."
+        )
+
+    def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
+        self.add_plan()
+        self.add_text("ROUTE", self._tr("Name of the route"), optional=True)
+        self.add_text("DEPART", self._tr("Departure (date and time)"))
+        self.add_swimmer()
+        self.add_way()
+        self.add_wind()
+        words = {
+            "FLOAT": self._tr("Colours of the float"),
+            "FLAG": self._tr("Flag and its colours"),
+            "EMERGENCY": self._tr("Emergency numbers (with ; between them)"),
+            "NOTE": self._tr("Note to the shore contact"),
+            "CARD": self._tr("Wet card"),
+            "CARD_PNG": self._tr("Wet card as a picture"),
+            "SHEET": self._tr("Shore contact's sheet"),
+            "SHEET_HTML": self._tr("Shore contact's sheet for a telephone"),
+        }
+        for name in (*FACTS, "NOTE"):
+            self.add_text(name, words[name], optional=True)
+        for name, ending in FILES.items():
+            self.addParameter(
+                QgsProcessingParameterFileDestination(
+                    name, words[name], ending, optional=True, createByDefault=name in ("CARD", "SHEET")
+                )
+            )
+        self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
+
+    def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
+        why = self.wind_problem(parameters)
+        return (False, why) if why else super().checkParameterValues(parameters, context)
+
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        from ..layers_in.swim_in import request_from
+        from ..plan_package.settings import read_settings
+
+        plan = self.plan(parameters, context)
+        asked = replace(self.swim_asked(parameters, context), way=self.way(parameters, context))
+        self._settings = read_settings(plan)
+        self._request = request_from(plan, {}, asked)
+
+    def compute(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> dict[str, Any]:
+        from ..core.results.shore_sheet import ContactFacts
+        from ..core.solve.shore_sheet import shore_sheet
+
+        typed = {key: self.text(parameters, name, context) for name, key in FACTS.items()}
+        facts = {key: text or self._settings.get(key, "") for key, text in typed.items()}
+        self._sheet = shore_sheet(
+            self._request,
+            ContactFacts(**facts, note=self.text(parameters, "NOTE", context)),
+            self.wind(parameters, context),
+            members=MEMBERS,
+            progress=lambda share: feedback.setProgress(90.0 * share),
+            is_cancelled=feedback.isCanceled,
+        )
+        swim = self._sheet.swim
+        self.tell(feedback, swim.warnings, (f"[{flag.severity}] {flag.message}" for flag in swim.flags))
+        self._paths = {name: self.file_of(parameters, name, context) for name in FILES}
+        written = [path for path in self._paths.values() if path]
+        WholeOutputs(written, read=[self.plan(parameters, context)])  # which refuses what cannot be written
+        check_apart(written, [])
+        return {"FEASIBLE": swim.feasible, **{name: path for name, path in self._paths.items() if path}}
+
+    def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
+        """Print layouts and pages of text belong to the main thread."""
+        from ..cards.whole_files import write_whole
+
+        if self._sheet is None:
+            return {}
+        with refusals():
+            write_whole(self._writers())
+        return {}
+
+    def _writers(self) -> dict[str | Path, Callable[[Path], None]]:
+        from ..cards.sheet_files import html_writer, pdf_writer
+        from ..cards.wet_card import card_writers
+
+        card, png, sheet, html = (self._paths[name] for name in FILES)
+        found: dict[str | Path, Callable[[Path], None]] = {}
+        if card or png:
+            found.update(card_writers(self._sheet.swim, card or None, png_path=png or None))
+        if sheet:
+            found[sheet] = pdf_writer(self._sheet)
+        if html:
+            found[html] = html_writer(self._sheet, QLocale().name()[:2])
+        if not found:
+            raise QgsProcessingException(self._tr("No file was asked for: name at least one."))
+        return found
