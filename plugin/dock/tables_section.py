@@ -9,6 +9,7 @@ from qgis.PyQt.QtCore import QTimer
 from qgis.PyQt.QtWidgets import QGridLayout, QMenu, QPushButton, QWidget
 
 from ..plan_package.schema import LAYER_BY_NAME
+from ..plan_package.words import schema_words
 from .section import Section, label
 from .session import Session
 from .tables.table_windows import TableWindows
@@ -23,7 +24,7 @@ COLUMNS = 3
 class TablesSection(Section):
     """A button with one table opens it; one with several shows their names first."""
 
-    page = "tables.md"
+    page = "tables.md#tables"
 
     def __init__(self, session: Session, show_help: Callable[[str], None], parent: QWidget | None = None) -> None:
         super().__init__("Tables", tr("Tables"), parent)
@@ -65,8 +66,8 @@ class TablesSection(Section):
             return button
         menu = QMenu(button)
         for table in tables:
-            action = menu.addAction(tr("{}…").format(tr(LAYER_BY_NAME[table].title)))
-            action.setToolTip(tr(LAYER_BY_NAME[table].help))
+            action = menu.addAction(tr("{}…").format(schema_words(LAYER_BY_NAME[table].title)))
+            action.setToolTip(schema_words(LAYER_BY_NAME[table].help))
             action.setObjectName(table)
             action.triggered.connect(partial(self._open, table))
         menu.setToolTipsVisible(True)

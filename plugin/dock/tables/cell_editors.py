@@ -6,6 +6,7 @@ from qgis.PyQt.QtCore import QEvent, QModelIndex, QObject, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QAction, QComboBox, QCompleter, QLineEdit, QStyledItemDelegate, QWidget
 
 from ...core.errors import SwimPlanError
+from ...plan_package.words import schema_words
 from ..flag_shapes import severity_icon
 from ..words import tr
 from .cell_text import Column, value_of
@@ -78,7 +79,7 @@ class CellEditors(QStyledItemDelegate):
         if not column.field.required:
             box.addItem(tr("(not given)"), "")
         for code, words in column.field.choices.items():
-            box.addItem(tr(words), code)
+            box.addItem(schema_words(words), code)
         box.activated.connect(lambda _row: self._take(box))
         return box
 

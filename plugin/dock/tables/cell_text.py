@@ -17,6 +17,7 @@ from ...core.text_table import is_missing
 from ...core.water.tide_columns import water_in
 from ...plan_package.field_spec import FieldSpec, LayerSpec
 from ...plan_package.row_check import checked_value
+from ...plan_package.words import schema_words
 from ..words import tr
 from .cell_numbers import number_from
 from .cell_words import UNSEEN, refused
@@ -41,7 +42,7 @@ class Column:
     @property
     def title(self) -> str:
         """The field's title with its unit; of times with the zone they are shown in."""
-        title, zone = tr(self.field.alias), f"({self.zone_name})"
+        title, zone = schema_words(self.field.alias), f"({self.zone_name})"
         return title.replace("(UTC)" if self.field.kind == "datetime" else tr("(plan's zone)"), zone)
 
     @property
@@ -49,7 +50,7 @@ class Column:
         """What the column holds and what it may hold."""
         zone = tr(" Typed and shown in {}, stored as UTC.").format(self.zone_name)
         more = zone if self.field.kind == "datetime" else ""
-        return f"{tr(self.field.help)}{more}\n{tr('Allowed:')} {self.allowed_words}"
+        return f"{schema_words(self.field.help)}{more}\n{tr('Allowed:')} {self.allowed_words}"
 
     @property
     def allowed_words(self) -> str:
@@ -71,7 +72,7 @@ def shown(column: Column, value: object, *, in_words: bool = True) -> str:
     if isinstance(value, float):
         return f"{value:.10g}"
     if in_words and column.field.choices and value in column.field.choices:
-        return tr(column.field.choices[value])
+        return schema_words(column.field.choices[value])
     return str(value)
 
 
@@ -146,7 +147,8 @@ def _choice(field: FieldSpec, text: str) -> str:
     """The code that a code or its words stand for, whatever their case; another text where the list is open."""
     wanted = text.casefold()
     for code, words in field.choices.items():
-        names = (code, words, tr(words), words.split("(")[0].strip(), tr(words).split("(")[0].strip())
+        spoken = (words, schema_words(words))
+        names = (code, *spoken, *(one.split("(")[0].strip() for one in spoken))
         if wanted in (name.casefold() for name in names):
             return code
     water = water_in(text)

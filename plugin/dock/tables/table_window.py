@@ -10,6 +10,7 @@ from qgis.PyQt.QtCore import QEvent, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
 from ...plan_package.field_spec import LayerSpec
+from ...plan_package.words import schema_words
 from ..flag_shapes import severity_word
 from ..row_table import RowTable
 from ..rows import Row
@@ -122,12 +123,12 @@ class TableWindow(QWidget):
         column.addLayout(bottom)
         self.read.setVisible(self._read_text is not None)
         self.help.setVisible(self._show_help is not None)
-        self.view.setAccessibleName(tr(self.spec.title))
+        self.view.setAccessibleName(schema_words(self.spec.title))
         self.view.setItemDelegate(self.editors)
         self.add.setEnabled(not self.spec.has_geometry)
         if self.spec.has_geometry:
             self.add.setToolTip(
-                tr("Each row is a place: draw it on the map, in the layer '{}'").format(tr(self.spec.title))
+                tr("Each row is a place: draw it on the map, in the layer '{}'").format(schema_words(self.spec.title))
             )
 
     def _connect(self) -> None:
@@ -140,7 +141,7 @@ class TableWindow(QWidget):
             (self.redo, self.model.redo),
             (self.save, self.save_edits),
             (self.read, self._open_reader),
-            (self.help, lambda: self._show_help("tables.md")),
+            (self.help, lambda: self._show_help("tables.md#tables")),
             (self.close_button, self.close),
         )
         for button, do in pairs:
@@ -172,7 +173,7 @@ class TableWindow(QWidget):
         if layer is None or self._is_released:
             return
         stack, unsaved = layer.undoStack(), layer.isModified()
-        self.setWindowTitle(f"{tr(self.spec.title)}[*]")
+        self.setWindowTitle(f"{schema_words(self.spec.title)}[*]")
         self.setWindowModified(unsaved)
         self.undo.setEnabled(stack.canUndo() or bool(self.model.drafts))
         self.redo.setEnabled(stack.canRedo())
@@ -318,5 +319,5 @@ class TableWindow(QWidget):
         unsaved = layer is not None and layer.isModified()
         words = tr("{}: edits are not saved yet. They stay in QGIS until you save them or throw them away.")
         self.rows.release()
-        self.closed.emit(words.format(tr(self.spec.title)) if unsaved else "")
+        self.closed.emit(words.format(schema_words(self.spec.title)) if unsaved else "")
         self.close()

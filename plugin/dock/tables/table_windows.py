@@ -11,6 +11,7 @@ from qgis.PyQt.QtWidgets import QWidget
 from ...core.errors import SwimPlanError
 from ...plan_package.schema import LAYER_BY_NAME
 from ...plan_package.store import open_layer
+from ...plan_package.words import schema_words
 from ..session import Session
 from ..words import tr
 from .problems import NAMED_ELSEWHERE
@@ -64,7 +65,9 @@ class TableWindows(QObject):
         """Titles of the plan's tables whose edits are not saved."""
         layers = self._session.layers
         found = ((name, layers.layer(name)) for name in LAYER_BY_NAME) if layers is not None else ()
-        return [tr(LAYER_BY_NAME[name].title) for name, layer in found if layer is not None and layer.isModified()]
+        return [
+            schema_words(LAYER_BY_NAME[name].title) for name, layer in found if layer is not None and layer.isModified()
+        ]
 
     def _made(self, name: str) -> TableWindow:
         layer = self._session.layers.layer(name) or self._added(name)
@@ -87,7 +90,7 @@ class TableWindows(QObject):
     def _added(self, name: str) -> QgsVectorLayer:
         """A table that the user took out of the project comes back into the plan's group, from the file."""
         layer = open_layer(self._session.path, name)
-        layer.setName(tr(LAYER_BY_NAME[name].title))
+        layer.setName(schema_words(LAYER_BY_NAME[name].title))
         group = self._session.layers.group()
         self._session.project.addMapLayer(layer, False)
         group.addLayer(layer).setExpanded(False)
