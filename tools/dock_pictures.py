@@ -130,11 +130,12 @@ def take_all() -> None:
         QTimer.singleShot(700, loop.quit)
         loop.exec()
 
-    def take(name: str, scroll: float = 0.0) -> None:
+    def take(name: str, scroll: float | None = 0.0) -> None:
         settle()
-        bar = dock.area.verticalScrollBar()
-        bar.setValue(int(scroll * bar.maximum()))
-        settle()
+        if scroll is not None:  # None leaves the dock where it has scrolled to
+            bar = dock.area.verticalScrollBar()
+            bar.setValue(int(scroll * bar.maximum()))
+            settle()
         picture = window.grab().toImage()
         colours = {picture.pixel(x, y) for x in range(0, picture.width(), 7) for y in range(0, picture.height(), 7)}
         if len(colours) < 10:
@@ -148,6 +149,10 @@ def take_all() -> None:
     take("1-no-plan")
     dock.session.open_plan(os.environ["TIDELEG_SAMPLE"])
     take("2-plan-open")
+    dock.walk.begin()
+    dock.walk.go_to(3)
+    take("2-walk", None)
+    dock.walk.finish()
     dock.session.choose_route("Slantwise from the slip")
     depart("2027-06-26  10:00")
     take("3-planned")

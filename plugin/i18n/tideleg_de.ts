@@ -3523,7 +3523,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/walk_steps.py"/>
         <source>Click a leg: it flashes on the map. Hold is the heading for your compass, Min how long it takes.</source>
-        <translation>Einen Abschnitt anklicken: er blinkt auf der Karte. Kurs ist der Kurs am Kompass, Min die Dauer.</translation>
+        <translation>Einen Abschnitt anklicken: er blinkt auf der Karte. Unter Kurs steht, was am Kompass zu halten ist, unter Min die Dauer.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
