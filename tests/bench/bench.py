@@ -30,6 +30,7 @@ ROWS = (
     "reach_bench",
     "live_bench",
     "map_tools_bench",
+    "tables_bench",
 )
 
 
