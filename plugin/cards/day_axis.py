@@ -32,6 +32,11 @@ class HourTick:
     hour: int
 
 
+def letters_size(width: float, height: float) -> int:
+    """The size of the letters in a picture so large."""
+    return int(min(max(round(min(width / 62.0, height / 25.0)), LEAST_SIZE), MOST_SIZE))
+
+
 class DayAxis:
     """Lanes and time axis of a day's picture in a rectangle; the picture and whoever drags on it use the same.
 
@@ -44,8 +49,7 @@ class DayAxis:
         self.rect = QRectF(rect)
         self.strip = strip
         self.glance = glance
-        fitting = min(self.rect.width() / 62.0, self.rect.height() / 25.0)
-        self.size = LEAST_SIZE if glance else int(min(max(round(fitting), LEAST_SIZE), MOST_SIZE))
+        self.size = LEAST_SIZE if glance else letters_size(self.rect.width(), self.rect.height())
         self.letters = letters(self.size)
         self.bold = letters(self.size, True)
         self.line = self.letters.line_mm

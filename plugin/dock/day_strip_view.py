@@ -10,9 +10,9 @@ from datetime import datetime, timezone
 
 from qgis.PyQt.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt, pyqtSignal
 from qgis.PyQt.QtGui import QPainter, QPalette
-from qgis.PyQt.QtWidgets import QSizePolicy, QWidget
+from qgis.PyQt.QtWidgets import QApplication, QSizePolicy, QWidget
 
-from ..cards.day_axis import DayAxis
+from ..cards.day_axis import DayAxis, letters_size
 from ..cards.day_ink import Ink
 from ..cards.day_labels import PlacedText
 from ..cards.day_picture import LEAST_HEIGHT, LEAST_WIDTH, paint_day
@@ -23,10 +23,11 @@ from .words import tr
 SNAP_S = 300.0  # a departure that is dragged moves by so much; every moment of the picture's is looked at
 GRASP = 9.0  # how near to the handle a press takes hold of it, in the picture's units
 UNITS_PER_INCH = 96.0
-LETTERS_PT = 9.0  # of the desktop, at which the picture is drawn as it is
-LEAST_VIEW, MOST_VIEW = 250.0, 340.0  # heights
+LETTERS_SHARE = 0.85  # of the desktop's letters that those of the picture are at least, where there is room
+LEAST_VIEW, MOST_VIEW = 27.0, 33.0  # heights in the desktop's letters
 SHAPE = 0.62  # of the height to the width
 OLD_OPACITY = 0.45
+OPAQUE = 255
 KEYS = {
     Qt.Key.Key_Left: ("stepped", -1),
     Qt.Key.Key_Right: ("stepped", 1),
@@ -94,7 +95,9 @@ class DayStripView(QWidget):
     @property
     def scale(self) -> float:
         """Pixels a unit of the picture: it grows with the desktop's letters as far as there is room for its words."""
-        wanted = self.logicalDpiX() / UNITS_PER_INCH * max(self.font().pointSizeF() / LETTERS_PT, 1.0)
+        plain = self.logicalDpiX() / UNITS_PER_INCH
+        drawn = letters_size(self.width() / plain, self.height() / plain)
+        wanted = max(plain, LETTERS_SHARE * self.fontInfo().pixelSize() / drawn)
         return max(min(wanted, self.width() / LEAST_WIDTH, self.height() / LEAST_HEIGHT), 0.5)
 
     def sizeHint(self) -> QSize:
@@ -105,7 +108,7 @@ class DayStripView(QWidget):
 
     def paintEvent(self, _event: QEvent) -> None:
         """The picture, the cursor, and a frame: heavy where the keys go to it."""
-        ink = Ink.of_palette(self.palette())
+        ink = Ink.of_palette(ground_palette(self))
         painter = QPainter(self)
         painter.fillRect(self.rect(), ink.paper)
         if self.day is not None:
@@ -197,9 +200,8 @@ class DayStripView(QWidget):
         self.update()
 
     def _fit(self) -> None:
-        grown = max(self.font().pointSizeF() / LETTERS_PT, 1.0) * self.logicalDpiX() / UNITS_PER_INCH
-        height = min(max(SHAPE * self.width(), LEAST_VIEW * grown), MOST_VIEW * grown)
-        self.setFixedHeight(round(height))
+        letters = self.fontInfo().pixelSize()
+        self.setFixedHeight(round(min(max(SHAPE * self.width(), LEAST_VIEW * letters), MOST_VIEW * letters)))
 
     def _place(self, event: QEvent) -> QPointF:
         """Where the mouse is, in the picture's units: between pixels as well, where the screen is finer."""
@@ -238,3 +240,13 @@ class DayStripView(QWidget):
             self.cursor_at = moment
             self.read.emit(moment)
             self.update()
+
+
+def ground_palette(widget: QWidget) -> QPalette:
+    """The palette of what a widget is seen on: a theme may leave the widget itself without a ground of its own."""
+    seen: QWidget | None = widget
+    while seen is not None:
+        if seen.palette().color(QPalette.ColorRole.Base).alpha() == OPAQUE:
+            return seen.palette()
+        seen = seen.parentWidget()
+    return QApplication.palette()

@@ -15,7 +15,7 @@ from .session import PLANNING, Session
 from .words import tr
 
 STEP_MIN = 5.0
-QUIET_S = 0.3  # longer than the planner waits: reading the plan cannot be stopped, and would slow a route that is dragged
+QUIET_S = 0.3  # longer than the planner waits: reading a plan cannot be stopped, and would slow a drag of the route
 MOST_KEPT = 40  # days looked at before the oldest of them is let go
 
 

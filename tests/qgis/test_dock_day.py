@@ -83,6 +83,12 @@ def hover(dock: TidelegDock, moment: datetime) -> list[str]:
     return [value.text() for value in dock.water.readout.values]
 
 
+def lightness(image: QImage) -> list[int]:
+    """Of every fifth pixel each way."""
+    across, down = range(0, image.width(), 5), range(0, image.height(), 5)
+    return [image.pixelColor(x, y).lightness() for x in across for y in down]
+
+
 def count_of_days(dock: TidelegDock) -> list[object]:
     """Grows by one with every day that is computed from now on."""
     found: list[object] = []
@@ -247,11 +253,7 @@ def test_the_picture_is_saved_and_is_not_blank(dock, tmp_path: Path, ending: str
         return
     image = QImage(str(path))
     assert not image.isNull()
-    inked = [
-        image.pixelColor(x, y).lightness() < 128
-        for x in range(0, image.width(), 5)
-        for y in range(0, image.height(), 5)
-    ]
+    inked = [one < 128 for one in lightness(image)]
     assert 0.005 < sum(inked) / len(inked) < 0.5
 
 
@@ -393,11 +395,20 @@ def test_a_dark_theme_has_light_letters_on_a_dark_ground(dock) -> None:
     palette.setColor(QPalette.ColorRole.Base, QColor("#202020"))
     palette.setColor(QPalette.ColorRole.Text, QColor("#f0f0f0"))
     view.setPalette(palette)
-    image = view.grab().toImage()
-    lights = [
-        image.pixelColor(x, y).lightness() for x in range(0, image.width(), 4) for y in range(0, image.height(), 4)
-    ]
+    lights = lightness(view.grab().toImage())
     assert sorted(lights)[len(lights) // 2] < 60 and max(lights) > 180
+
+
+def test_a_theme_that_leaves_the_picture_no_ground_gets_that_of_the_section(dock) -> None:
+    # As QGIS's own dark theme does it: widgets are transparent, the boxes around them are not.
+    sheet = "QWidget { background: transparent; } QGroupBox { color: #c0c0c0; background-color: #303030; }"
+    dock.setStyleSheet(sheet)
+    view = dock.water.view
+    shades = sorted(lightness(view.grab().toImage()))
+    assert abs(shades[len(shades) // 2] - 0x30) < 25 and shades[-1] > 150
+    dock.setStyleSheet("")
+    shades = sorted(lightness(view.grab().toImage()))
+    assert shades[len(shades) // 2] > 200
 
 
 def test_larger_letters_of_the_desktop_make_the_pictures_larger(dock) -> None:
