@@ -22,6 +22,11 @@ def has_sample() -> bool:
     return SHIPPED.is_file() or OF_CHECKOUT.is_file()
 
 
+def is_sample(path: Path | None) -> bool:
+    """Whether a plan's file is the sample or a copy of it."""
+    return path is not None and path.name == NAME
+
+
 def own_copy() -> Path:
     """Where the user's copy is kept: in the QGIS profile, apart for each version, since plans change with it."""
     return Path(QgsApplication.qgisSettingsDirPath()) / "tideleg" / f"sample-{tideleg_version()}" / NAME

@@ -9,7 +9,7 @@ from qgis.gui import QgsScrollArea
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from .outline import Outline
-from .sample_plan import has_sample
+from .sample_plan import has_sample, is_sample
 from .section import SectionFrame, label
 from .session import Session
 from .walk_steps import WalkStep, walk_steps
@@ -88,8 +88,8 @@ class Walk(QFrame):
         self.hide()
 
     def go_on(self) -> None:
-        """The next step. Without a plan the walk opens the sample itself, since all that follows needs one."""
-        if self.number == 0 and self._session.path is None:
+        """The next step; from the first, where it is not open yet, the walk opens the sample itself, as the rest needs it."""
+        if self.number == 0 and not is_sample(self._session.path):
             self._frames["Plan"].section.open_sample()
         elif self.number + 1 < len(self.steps):
             self.go_to(self.number + 1)

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
-from .sample_plan import WALK_ROUTE
+from .sample_plan import WALK_ROUTE, is_sample
 from .section import Section
 from .session import Session
 from .words import tr
@@ -45,7 +45,7 @@ def walk_steps() -> list[WalkStep]:
             section="Plan",
             words=tr("Press Sample. It opens a bay that is invented, with chart, tides, streams, marks and swimmers."),
             done=_plan_changed,
-            counts=lambda session, *_: session.path is not None,
+            counts=lambda session, *_: is_sample(session.path),
         ),
         WalkStep(
             section="Swim",

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from desk import Desk, click_cell, desk_with_dock, flush_deletions, opened, settle
-from qgis.core import QgsSettings
+from qgis.core import QgsProject, QgsSettings
 from qgis.PyQt.QtCore import QRect, Qt
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QApplication, QPushButton, QWidget
@@ -17,6 +17,7 @@ from tideleg.core.errors import SwimPlanError
 from tideleg.dock import sample_plan as samples
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.outline import Outline
+from tideleg.dock.plan_in_project import plans_in
 from tideleg.dock.walk import KEY
 from tideleg.dock.walk_steps import walk_steps
 from tideleg.plan_package.settings import read_settings
@@ -156,6 +157,19 @@ def test_next_alone_leads_through_the_whole_walk(at_desk) -> None:
     assert dock.walk.isHidden()
     assert seen[0] == seen[-1] == "TidelegPlan" and len(set(seen)) >= 5
     assert dock.session.path is not None  # it opened the sample by itself
+
+
+def test_a_walk_from_a_plan_of_ones_own_goes_on_in_the_sample_and_leaves_that_plans_layers(
+    at_desk, sample: Path, tmp_path: Path
+) -> None:
+    _, dock = at_desk
+    own = invented_bay(tmp_path / "own.gpkg")
+    opened(dock, own, depart=f"{DAY} 10:00")
+    dock.walk.begin()
+    click(dock.walk.next)
+    assert dock.session.path == sample and outlined(dock) == ["TidelegSwim"]
+    settle(dock.session)
+    assert plans_in(QgsProject.instance()).count(own.resolve()) == 1
 
 
 def test_each_step_can_be_seen_without_scrolling(at_desk) -> None:
