@@ -46,6 +46,7 @@ class ReachSection(WorkSection):
         self.leave, self.why = label(), label()
         self.headline, self.grid = label(strong=True), label()
         self.table = RowTable(reach_headers())
+        self.found: ReachDrawn | None = None
         self._labels: dict[Place, str] = {}
         self._is_typed = False  # the time to be home is the user's own
         super().__init__("Reach", tr("How Far"), session, tr("Show Reach"))
@@ -213,7 +214,7 @@ class ReachSection(WorkSection):
 
     def show_answer(self, answer: ReachDrawn) -> None:
         """The bands on the map, the marks in the table."""
-        layers = self._session.layers
+        self.found, layers = answer, self._session.layers
         self.layers.show(answer, layers.group() if layers is not None else None)
         self.headline.setText(reach_headline(answer.reach))
         self.table.show_rows(reach_rows(answer.reach, self._labels))
@@ -221,6 +222,7 @@ class ReachSection(WorkSection):
 
     def clear_answer(self) -> None:
         """No bands, no rows."""
+        self.found = None
         self.layers.remove()
         self.table.show_rows([])
 
