@@ -140,8 +140,9 @@ def test_while_one_types_the_line_says_what_is_wrong_and_takes_it_back(tides) ->
     assert line.wrong in line.actions() and "from -10 to 25 m" in tides.status.text()
     QTest.keyClick(line, KEY.Key_Backspace)
     assert line.wrong not in line.actions() and tides.status.isHidden()
+    QTest.keyClicks(line, "99")
     QTest.keyClick(line, KEY.Key_Escape)
-    assert heights(tides)[0] == 3.5
+    assert heights(tides)[0] == 3.5 and tides.status.isHidden()
 
 
 def test_a_list_of_the_schema_is_a_combo_box_with_its_words(tides) -> None:
@@ -344,6 +345,21 @@ def test_a_table_with_headings_goes_over_the_rows_there_where_the_user_says_so(t
     answering(over)
     paste(tides, TWO_DAYS)
     assert len(shown_rows(tides)) == 4 and heights(tides) == [3.4, 0.6, 3.5, 0.5]
+
+
+def test_cells_pasted_where_nothing_is_selected_become_new_rows_and_go_over_none(tides) -> None:
+    tides.view.setFocus()  # Qt then makes the first cell the current one
+    paste(tides, "Port Auk\t2027-06-07 10:40\t3,1\tHW\n")
+    assert [row[2] for row in shown_rows(tides)] == ["3.5", "0.5", "3.5", "0.5", "3.1"]
+
+
+def test_one_cell_copied_goes_alone_into_others(tides) -> None:
+    stand_on(tides, 0, "height_m")
+    press(tides, KEY.Key_C, CONTROL)
+    assert QApplication.clipboard().text() == "3.5\n"
+    stand_on(tides, 1, "height_m")
+    press(tides, KEY.Key_V, CONTROL)
+    assert heights(tides) == [3.5, 3.5, 3.5, 0.5]
 
 
 def test_one_cell_pasted_into_several_fills_each(tides) -> None:

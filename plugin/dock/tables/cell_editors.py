@@ -62,6 +62,7 @@ class CellEditors(QStyledItemDelegate):
     def __init__(self, model: GridModel, parent: QObject) -> None:
         super().__init__(parent)
         self._grid = model
+        self.closeEditor.connect(self._left)
 
     def createEditor(self, parent: QWidget, _option: object, index: QModelIndex) -> QWidget:
         """A list of what is allowed, with nothing where nothing is allowed too; else a line."""
@@ -71,6 +72,11 @@ class CellEditors(QStyledItemDelegate):
         line = CellLine(column, self._names(column), parent)
         line.checked.connect(self.checked)
         return line
+
+    def _left(self, _editor: QWidget, hint: QStyledItemDelegate.EndEditHint) -> None:
+        """Nothing was taken, so there is nothing to say of it."""
+        if hint == QStyledItemDelegate.EndEditHint.RevertModelCache:
+            self.checked.emit("")
 
     def _choices(self, column: Column, parent: QWidget) -> QComboBox:
         box = QComboBox(parent)

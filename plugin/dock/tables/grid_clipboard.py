@@ -27,14 +27,16 @@ class GridClipboard(QObject):
         self._view, self._grid, self._window = view, model, window
 
     def copy(self) -> None:
-        """The rows and columns in which anything is selected, as a block with headings; all where nothing is."""
+        """The rows and columns in which anything is selected, as a block with headings; all where nothing is. One cell
+        goes alone, to be pasted into others."""
         chosen = self._view.selectedIndexes()
         rows = sorted({one.row() for one in chosen}) or range(len(self._grid.fids))
         places = sorted({one.column() for one in chosen}) or range(len(self._grid.columns))
         columns = [self._grid.columns[place] for place in places]
         fids = [self._grid.fids[row] for row in rows]
         cells = [[self._grid.text(fid, column, in_words=False) for column in columns] for fid in fids]
-        QApplication.clipboard().setText(table_text([[column.title for column in columns], *cells]))
+        headings = [] if len(chosen) == 1 else [[column.title for column in columns]]
+        QApplication.clipboard().setText(table_text([*headings, *cells]))
         self.told.emit(tr("Copied with headings. Rows: {}.").format(len(cells)))
 
     def paste(self) -> None:
@@ -54,14 +56,15 @@ class GridClipboard(QObject):
             self._put(plan)
 
     def _target(self) -> PasteTarget:
-        index = self._view.currentIndex()
+        chosen = self._view.selectedIndexes()  # the current cell alone may be one that nobody chose
+        row = min((one.row() for one in chosen), default=-1)
         return PasteTarget(
             columns=self._grid.columns,
             fids=tuple(self._grid.fids),
             values=self._grid.values,
             can_grow=not self._grid.rows.spec.has_geometry,
-            row=index.row(),
-            column=max(0, index.column()),
+            row=row,
+            column=min((one.column() for one in chosen), default=0),
         )
 
     def _plan_to_paste(self, table: ClipboardTable) -> PastePlan | None:

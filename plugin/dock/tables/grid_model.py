@@ -22,7 +22,8 @@ from .layer_rows import LayerRows, Values, stored_order
 from .problems import STOP, Problem, problems_between
 
 CHECK_MS = 40  # after the last change; ten thousand rows take about as long
-TITLE_CHARACTERS = 18  # a line of a title
+TITLE_CHARACTERS = 14  # a line of a title
+LONG_CHARACTERS = 25  # a text that a narrow column may not show whole
 MOST_RANGES = 40  # of rows that go: where there are more the view is drawn anew
 _TINTS = {"stop": QColor(204, 51, 17, 70), "warn": QColor(238, 170, 0, 55)}  # seen through, on a light or dark ground
 
@@ -88,10 +89,14 @@ class GridModel(QAbstractTableModel):
         if role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.EditRole):
             return self.text(fid, column, in_words=True)
         if role == Qt.ItemDataRole.TextAlignmentRole and column.field.is_number:
-            return int(Qt.AlignmentFlag.AlignRight) | int(Qt.AlignmentFlag.AlignVCenter)
+            right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+            return int(getattr(right, "value", right))  # a whole number in Qt 5 and Qt 6
         if role == Qt.ItemDataRole.ToolTipRole:
             problem = self.problem(fid, column.field.name)
-            return problem.words if problem is not None else column.tip
+            if problem is not None:
+                return problem.words
+            text = self.text(fid, column, in_words=True)
+            return column.tip if len(text) < LONG_CHARACTERS else f"{text}\n\n{column.tip}"
         if role in (
             Qt.ItemDataRole.DecorationRole,
             Qt.ItemDataRole.BackgroundRole,
@@ -113,7 +118,7 @@ class GridModel(QAbstractTableModel):
         if way == Qt.Orientation.Horizontal:
             column = self.columns[section]
             if role == Qt.ItemDataRole.DisplayRole:
-                return fill(column.title, TITLE_CHARACTERS)
+                return fill(column.title, TITLE_CHARACTERS, break_long_words=False)
             return column.tip if role == Qt.ItemDataRole.ToolTipRole else None
         if section >= len(self.fids):
             return None
