@@ -65,7 +65,7 @@ class DayWork(QObject):
         if wanted in self._kept:
             self._cancel()
             self._show(self._kept[wanted])
-        elif session.stage == PLANNING or self._rests:
+        elif session.stage == PLANNING or self._rests or session.rests:
             self._show(self.day, is_old=True)
         elif not (self.is_busy and self._asked == wanted):
             self._start(wanted)

@@ -74,6 +74,11 @@ class Session(QObject):
         return self.layers.path if self.layers is not None else None
 
     @property
+    def rests(self) -> bool:
+        """Whether nobody looks, so that nothing need be computed."""
+        return self._rests
+
+    @property
     def notes(self) -> list[str]:
         """What the plan cannot know of: rows that a filter of the user's hides."""
         words = tr("Layer '{}' is filtered: the rows that its filter hides are not in the plan.")
