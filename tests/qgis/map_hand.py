@@ -50,7 +50,9 @@ class Hand:
 
     def move(self, place: Lonlat) -> list[str]:
         """Move the mouse to a place and read what stands beside the cursor."""
-        QTest.mouseMove(self.canvas.viewport(), self.pixel(place))
+        pixel = self.pixel(place)
+        QTest.mouseMove(self.canvas.viewport(), pixel + QPoint(1, 0))  # Qt tells of no move to where the mouse is
+        QTest.mouseMove(self.canvas.viewport(), pixel)
         QApplication.processEvents()
         return self.tip()
 
