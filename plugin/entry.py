@@ -110,7 +110,7 @@ class TidelegPlugin:
 
             self.help_window = HelpWindow(docs_folder(), self.iface.mainWindow())
         if self.help_window is not None:
-            self.help_window.show_page(page)
+            self.help_window.show_page(page) or self.help_window.show_page(GUIDE)
             self.help_window.show()
             self.help_window.raise_()
             self.help_window.activateWindow()

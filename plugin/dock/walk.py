@@ -88,7 +88,7 @@ class Walk(QFrame):
         self.hide()
 
     def go_on(self) -> None:
-        """The next step; from the first, where it is not open yet, the walk opens the sample itself, as the rest needs it."""
+        """The next step; from the first, the walk opens the sample where it is not open yet, as the rest needs it."""
         if self.number == 0 and not is_sample(self._session.path):
             self._frames["Plan"].section.open_sample()
         elif self.number + 1 < len(self.steps):
