@@ -6,7 +6,7 @@ from collections.abc import Callable
 from pathlib import Path
 
 from qgis.PyQt.QtCore import pyqtSignal
-from qgis.PyQt.QtWidgets import QFileDialog, QMenu, QToolButton, QWidget
+from qgis.PyQt.QtWidgets import QFileDialog, QMenu, QPushButton, QWidget
 
 from ..cards.day_export import write_day_pictures
 from ..core.errors import SwimPlanError
@@ -16,7 +16,7 @@ from .words import tr
 KINDS = ("pdf", "png", "svg")
 
 
-class DayExportButton(QToolButton):
+class DayExportButton(QPushButton):
     """``strip`` gives the day to save, None while there is none; ``told`` says where it went, or why it did not."""
 
     told = pyqtSignal(str)
@@ -27,7 +27,6 @@ class DayExportButton(QToolButton):
         self.setText(tr("Save Picture"))
         self.setToolTip(tr("Save the picture of this day as a PDF, PNG or SVG file"))
         self.setAccessibleName(tr("Save the picture of this day"))
-        self.setPopupMode(QToolButton.ToolButtonPopupMode.InstantPopup)
         menu = QMenu(self)
         for kind in KINDS:
             menu.addAction(f"{kind.upper()}…", lambda kind=kind: self._ask(kind))

@@ -41,11 +41,12 @@ class DayReadout(QWidget):
             rows.addWidget(caption, row, 0, Qt.AlignmentFlag.AlignTop)
             rows.addWidget(value, row, 1)
 
-    def show_words(self, when: str, values: tuple[str, ...]) -> None:
-        """Show them; no values leave the lines empty."""
+    def show_words(self, when: str, values: tuple[str, ...] | None) -> None:
+        """Show them; () leaves the lines empty, None as they are."""
         self.when.setText(when)
-        for value, words in zip(self.values, values or ("",) * len(self.values)):
-            value.setText(words)
+        if values is not None:
+            for value, words in zip(self.values, values or ("",) * len(self.values)):
+                value.setText(words)
         self._keep_height()
 
     def show_tips(self, tips: tuple[str, ...]) -> None:
@@ -80,7 +81,7 @@ class WaterSection(Section):
         self.view = DayStripView()
         self.readout = DayReadout()
         self.words = label()
-        self.status = label()
+        self.status, self.busy = label(), label()
         self.before, self.after = QToolButton(), QToolButton()
         self.export = DayExportButton(self.strip)
         self._set_up()
@@ -90,7 +91,7 @@ class WaterSection(Section):
         self.view.read.connect(lambda _moment: self.show_reading())
         self.before.clicked.connect(lambda: self.step_day(-1))
         self.after.clicked.connect(lambda: self.step_day(1))
-        self.export.told.connect(self.status.setText)
+        self.export.told.connect(self.tell)
         self.work.changed.connect(self.show_day)
         session.choices_changed.connect(self.show_departure)
         session.swim_changed.connect(self.show_departure)
@@ -105,10 +106,11 @@ class WaterSection(Section):
             button.setText(words)
             button.setToolTip(tip)
             button.setAccessibleName(tip)
+        self.export.setAutoDefault(False)
         buttons = QHBoxLayout()
         buttons.addWidget(self.before)
         buttons.addWidget(self.after)
-        buttons.addStretch()
+        buttons.addWidget(self.busy, 1)
         buttons.addWidget(self.export)
         self.inside.addLayout(buttons)
         for widget in (self.view, self.readout, self.status, self.words):
@@ -133,9 +135,15 @@ class WaterSection(Section):
         if work.day is not None:
             self.readout.show_tips(tips(work.day))
         self.export.setEnabled(work.day is not None and not work.is_old)
-        self.status.setText(work.problem or (tr("Looking at the day…") if work.is_old or work.is_busy else ""))
-        self.status.setVisible(bool(self.status.text()))
+        # Beside the buttons, where it moves nothing: it comes and goes with every change.
+        self.busy.setText(tr("Looking at the day…") if work.is_old or work.is_busy else "")
+        self.tell(work.problem)
         self.show_departure()
+
+    def tell(self, words: str) -> None:
+        """Say why there is no day, or where its picture went."""
+        self.status.setText(words)
+        self.status.setVisible(bool(words))
 
     def _missing(self) -> str:
         """What to do where there can be no day."""
@@ -149,9 +157,11 @@ class WaterSection(Section):
         """The handle stands at the session's departure, with the home of its swim where that is known."""
         session, day = self._session, self.work.day
         self.view.show_departure(session.depart, self._home())
-        words = day_sentences(day, session.depart) if day is not None and not self.work.is_old else ""
-        self.words.setText(words)
-        self.view.setAccessibleDescription(f"{self._departure_words()} {words}")
+        holds = day is not None and not self.work.is_old
+        if holds or day is None:
+            self.words.setText(day_sentences(day, session.depart) if holds else "")
+        self.words.setEnabled(holds)
+        self.view.setAccessibleDescription(f"{self._departure_words()} {self.words.text() if holds else ''}".strip())
         self.show_reading()
 
     def _home(self) -> datetime | None:
@@ -163,14 +173,17 @@ class WaterSection(Section):
         return session.swim.arrive if same else None
 
     def show_reading(self) -> None:
-        """What is read at the cursor; without one at the departure."""
+        """What is read at the cursor; without one at the departure. What is old stays, greyed."""
         day, cursor = self.work.day, self.view.cursor_at
-        moment = cursor if cursor is not None and not self.view.is_dragging else self._session.depart
-        if day is None or self.work.is_old or moment is None or not _is_of(day.strip, moment):
-            self.readout.show_words(self._departure_words(), ())
-        elif moment is cursor:
-            at = clock_text(day.strip, moment)
-            self.readout.show_words(tr("At the cursor, {}").format(at), readings(day, moment))
+        at_cursor = cursor is not None and not self.view.is_dragging
+        moment = cursor if at_cursor else self._session.depart
+        holds = day is not None and not self.work.is_old and moment is not None and _is_of(day.strip, moment)
+        self.readout.setEnabled(holds)
+        if not holds:
+            self.readout.show_words(self._departure_words(), () if day is None else None)
+        elif at_cursor:
+            words = tr("At the cursor, {}").format(clock_text(day.strip, moment))
+            self.readout.show_words(words, readings(day, moment))
         else:
             self.readout.show_words(self._departure_words(), readings(day, moment))
 

@@ -315,6 +315,32 @@ def test_no_day_is_computed_while_the_section_is_folded(dock) -> None:
     assert dock.water.work.day is not before
 
 
+def test_no_day_is_computed_while_the_dock_is_closed(dock) -> None:
+    before = dock.water.work.day
+    dock.close()
+    wait_for(lambda: dock.session.rests, "the rest")
+    dock.session.choose_pace(0.8)
+    dock.session.choose_moment(local("10:00", "2027-06-06"))
+    assert not dock.water.work.is_busy and dock.water.work.day is before
+    dock.show()
+    shown(dock)
+    assert dock.water.work.day.strip.start.date().isoformat() == "2027-06-06"
+
+
+def test_nothing_moves_while_another_day_is_looked_at(dock) -> None:
+    widgets = (dock.water.view, dock.water.readout, dock.water.words)
+    heights = [widget.height() for widget in widgets]
+    values = [value.text() for value in dock.water.readout.values]
+    dock.water.after.click()
+    assert dock.water.work.is_old and "Looking" in dock.water.busy.text()
+    assert not dock.water.readout.isEnabled() and not dock.water.words.isEnabled()
+    assert [value.text() for value in dock.water.readout.values] == values
+    QgsApplication.processEvents()
+    assert [widget.height() for widget in widgets] == heights and not any(widget.isHidden() for widget in widgets)
+    shown(dock)
+    assert dock.water.readout.isEnabled() and dock.water.words.isEnabled() and dock.water.busy.text() == ""
+
+
 def test_without_a_plan_the_section_says_what_to_do_first(qgis_app) -> None:
     with desk_with_dock() as (_, open_dock):
         assert not open_dock.water.isEnabled() and not open_dock.water.hint.isHidden()
