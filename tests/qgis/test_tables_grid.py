@@ -421,6 +421,23 @@ def test_a_closed_window_leaves_the_edits_in_the_buffer_and_says_so(tides) -> No
     assert "not saved yet" in told[0] and layer.isModified() and layer.isEditable()
 
 
+def test_escape_closes_no_window_and_keeps_what_was_typed(tides) -> None:
+    retype(tides, 0, "height_m", "3.7")
+    press(tides, KEY.Key_Escape)
+    QTest.keyClick(tides, KEY.Key_Escape)
+    assert tides.isVisible() and heights(tides)[0] == 3.7
+
+
+def test_the_cell_one_works_on_stays_in_sight_when_problems_are_listed_below(tides) -> None:
+    tides.resize(700, 360)
+    for _ in range(3):
+        press(tides, KEY.Key_Insert)
+    checked(tides)
+    QApplication.processEvents()
+    place = tides.view.visualRect(tides.view.currentIndex())
+    assert tides.problems.rowCount() == 4 and tides.view.viewport().rect().contains(place)
+
+
 def test_closing_over_what_the_plan_cannot_hold_is_asked_first(tides) -> None:
     retype(tides, 0, "height_m", "abc")
     answering(lambda box: QTest.keyClick(box, KEY.Key_Escape))

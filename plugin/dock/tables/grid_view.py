@@ -9,6 +9,7 @@ from qgis.PyQt.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeade
 from ..words import tr
 from .grid_model import GridModel
 
+LEAST_ROWS = 6  # heights of rows, the titles included
 ROWS_LOOKED_AT = 60  # when columns are fitted to what they hold
 LEAST_CHARACTERS, MOST_CHARACTERS = 8, 34
 
@@ -39,6 +40,7 @@ class GridView(QTableView):
         bar = self.verticalHeader()
         bar.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         bar.setDefaultSectionSize(self.fontMetrics().height() + 8)
+        self.setMinimumHeight(LEAST_ROWS * bar.defaultSectionSize())
         self.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.horizontalHeader().sectionClicked.connect(self.sort_by)
         model.modelAboutToBeReset.connect(self._keep_place)
@@ -145,6 +147,12 @@ class GridView(QTableView):
         texts = {(self._grid.fids[one.row()], names[one.column()]): "" for one in chosen}
         if texts:
             self._grid.set_texts(tr("Clear cells ({})").format(len(texts)), texts)
+
+    def resizeEvent(self, event: QEvent) -> None:
+        """Where what stands below takes room, the cell one works on stays in sight."""
+        super().resizeEvent(event)
+        if self.currentIndex().isValid():
+            self.scrollTo(self.currentIndex())
 
     def _keep_place(self) -> None:
         index = self.currentIndex()

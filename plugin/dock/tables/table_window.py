@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
 from qgis.PyQt.QtCore import QEvent, Qt, pyqtSignal
-from qgis.PyQt.QtWidgets import QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
+from qgis.PyQt.QtWidgets import QDialog, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
 from ...plan_package.field_spec import LayerSpec
 from ...plan_package.words import schema_words
@@ -36,7 +36,7 @@ class ProblemRow(Row):
     field: str = ""
 
 
-class TableWindow(QWidget):
+class TableWindow(QDialog):
     """``closed`` comes when the window is gone, with what is to be said of edits that are not saved.
 
     ``names`` gives what a field may refer to elsewhere in the plan; ``read_text`` opens the dialog that reads printed
@@ -81,6 +81,7 @@ class TableWindow(QWidget):
             made = QPushButton(text)
             made.setToolTip(tip)
             made.setAccessibleDescription(tip)
+            made.setAutoDefault(False)
             if icon:
                 made.setIcon(QgsApplication.getThemeIcon(icon))
             return made
@@ -289,12 +290,15 @@ class TableWindow(QWidget):
                 self.refresh_names()
         return super().event(event)
 
+    def reject(self) -> None:
+        """Esc ends the editing of a cell and closes no window."""
+
     def closeEvent(self, event: QEvent) -> None:
         """Edits stay in the layer's buffer. What was typed and refused would be lost, so that is asked."""
         if not self._is_released and self.model.drafts and not self._may_lose_drafts():
             event.ignore()
             return
-        super().closeEvent(event)
+        event.accept()
         self.release()
 
     def _may_lose_drafts(self) -> bool:
