@@ -16,7 +16,7 @@ from .reach_section import ReachSection
 from .result_layers import ResultLayers
 from .result_sections import LegsSection, MindSection, TurnBackSection
 from .rows import Row
-from .section import SectionFrame
+from .section import Section, SectionFrame
 from .session import PLANNING, Session
 from .swim_section import SwimSection
 from .tables_section import TablesSection
@@ -58,9 +58,12 @@ class TidelegDock(QgsDockWidget):
         self.help.setAutoDefault(False)
         self.help.clicked.connect(lambda: show_help("dock.md"))
         self._show_help = show_help
+        self.frames: dict[Section, SectionFrame] = {}
         self._lay_out()
+        self._show_what_can_be_done()
         self.session.swim_changed.connect(self.draw)
         self.session.plan_changed.connect(self._plan_changed)
+        self.session.choices_changed.connect(self._show_what_can_be_done)
         self.time.looked_at.connect(self.results.show_in_time)
         self.closed.connect(self._closed)
         self.opened.connect(self._opened)
@@ -85,7 +88,8 @@ class TidelegDock(QgsDockWidget):
             self.order,
             self.take,
         ):
-            column.addWidget(SectionFrame(section, self._show_help))
+            self.frames[section] = SectionFrame(section, self._show_help)
+            column.addWidget(self.frames[section])
         last = QHBoxLayout()
         last.addStretch()
         last.addWidget(self.help)
@@ -104,6 +108,13 @@ class TidelegDock(QgsDockWidget):
         self.rows.addWidget(self.area)
         self.setWidget(whole)
 
+    def _show_what_can_be_done(self) -> None:
+        """Without a plan only the first section, without a route only what needs none: one thing after the other."""
+        has_plan, has_route = self.session.path is not None, bool(self.session.routes)
+        without_route = (self.drawing, self.tables, self.swim, self.reach, self.order)
+        for section, frame in self.frames.items():
+            frame.setVisible(section is self.plan or (has_plan and (has_route or section in without_route)))
+
     def draw(self) -> None:
         """Draw the session's swim on the map; while another is planned the one before it stays."""
         layers = self.session.layers
@@ -120,6 +131,7 @@ class TidelegDock(QgsDockWidget):
         QgsProject.instance().readProject.disconnect(self._project_read)
         self.session.swim_changed.disconnect(self.draw)
         self.session.plan_changed.disconnect(self._plan_changed)
+        self.session.choices_changed.disconnect(self._show_what_can_be_done)
         self.session.close_plan()
         self.drawing.release()
         self.time.release()
@@ -137,6 +149,7 @@ class TidelegDock(QgsDockWidget):
 
     def _plan_changed(self) -> None:
         """Another plan: the map shows where it is, the results of the one before it go."""
+        self._show_what_can_be_done()
         if self._path == self.session.path:
             return
         self._path = self.session.path

@@ -11,7 +11,7 @@ from qgis.core import QgsCoordinateReferenceSystem, QgsCoordinateTransform, QgsG
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QWidget
-from swims import DAY, LEDGE, TITLE, add_swimmer, invented_bay, swum
+from swims import DAY, LEDGE, TITLE, add_swimmer, invented_bay, new_plan, swum
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.help_window import HelpWindow
 from tideleg.dock.plan_in_project import plans_in
@@ -188,6 +188,23 @@ def test_a_plan_without_a_route_says_what_to_do(at_desk, tmp_path: Path) -> None
     opened(dock, create_plan(tmp_path / "empty.gpkg"))
     assert "Draw one" in dock.swim.status.text()
     assert dock.legs.hint.text() and cells(dock.legs.table) == []
+
+
+def shown(dock: TidelegDock) -> set[str]:
+    return {section.objectName() for section, frame in dock.frames.items() if frame.isVisibleTo(dock)}
+
+
+def test_sections_come_as_they_can_be_used(at_desk, bay: Path, tmp_path: Path) -> None:
+    _, dock = at_desk
+    assert shown(dock) == {"TidelegPlan"}
+    opened(dock, new_plan(tmp_path / "empty.gpkg", ZONE="UTC"))
+    without_route = shown(dock)
+    assert {"TidelegPlan", "TidelegDraw", "TidelegTables", "TidelegSwim"} < without_route
+    assert without_route.isdisjoint({"TidelegLegs", "TidelegMind", "TidelegTurnBack", "TidelegTake"})
+    opened(dock, bay)
+    assert shown(dock) == {section.objectName() for section in dock.frames}
+    dock.session.close_plan()
+    assert shown(dock) == {"TidelegPlan"}
 
 
 def test_a_file_that_is_no_plan_is_refused_in_words_and_the_plan_before_it_stays(at_desk, bay: Path) -> None:
