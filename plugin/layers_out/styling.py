@@ -29,6 +29,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
 
 from .styles.lettering import plain_letters
+from .styles.map_tips import plain, tip
 
 SWUM = "#12355b"
 MIND = "#b34700"
@@ -36,10 +37,6 @@ PAPER = "#ffffff"
 INK = "#000000"
 FEW_WORDS_TO_SCALE = 15_000.0
 MOST_WANTED = 10  # of the priorities of labels, 0 to 10
-LEG_TIP = (
-    '<b>[% "number" %]: [% "end_name" %]</b><br>[% coalesce("card_heading", \'-\') %], '
-    '[% coalesce(to_string(ceil("minutes" - 0.001)), \'-\') %] min, [% round("distance_m") %] m<br>[% "reason" %]'
-)
 
 
 def tr(text: str) -> str:
@@ -57,11 +54,18 @@ def style_legs(layer: QgsVectorLayer) -> None:
     not_swum = quoted(tr("not swimmable"))
     swum_words = "\"card_heading\" || '  ' || ceil(\"minutes\" - 0.001) || ' min'"
     words = f'if("feasible" = 0 or "card_heading" is null, \'{not_swum}\', {swum_words})'
-    # Level words beside the middle of the leg find room where the leg is shorter than they are; along it they do not.
-    middle = QgsPalLayerSettings.Placement.AroundPoint
-    put_label(layer, f"\"number\" || ': ' || {words}", middle, priority=MOST_WANTED)
-    _label_the_middle(layer)
-    layer.setMapTipTemplate(LEG_TIP)
+    # Level words beside the leg find room where the leg is shorter than they are; along it they do not.
+    beside = QgsPalLayerSettings.Placement.AroundPoint
+    put_label(layer, f"\"number\" || ': ' || {words}", beside, priority=MOST_WANTED)
+    _label_short_of_the_middle(layer)
+    numbers = (
+        (tr("Hold"), '"card_heading"'),
+        (tr("Minutes"), 'ceil("minutes" - 0.001)'),
+        (tr("Metres"), 'round("distance_m")'),
+        (tr("Stream to, true"), 'round("stream_set_deg")'),
+        (tr("Knots"), 'round("stream_kn", 1)'),
+    )
+    layer.setMapTipTemplate(tip('"number" || \': \' || "end_name"', *numbers) + "<br>" + plain('"reason"'))
     layer.setDisplayExpression('"number" || \': \' || "end_name"')
 
 
@@ -73,10 +77,8 @@ def style_track(layer: QgsVectorLayer) -> None:
     drifted = _line(color=SWUM, width="0.4", customdash="0.6;1.8", use_custom_dash="1", capstyle="round")
     layer.setRenderer(_categories("feasible", ((1, swum, tr("Swum")), (0, drifted, tr("Cannot be swum")))))
     follow_the_clock(layer)
-    layer.setMapTipTemplate(
-        f'<b>{tr("Track swum")}</b> [% "leg" %]: [% "end_name" %]<br>'
-        f"{tr('Off the ruler line')} [% coalesce(to_string(round(\"off_line_m\")), '-') %] m"
-    )
+    off = (tr("Off the ruler line, m"), 'round("off_line_m")')
+    layer.setMapTipTemplate(tip('"leg" || \': \' || "end_name"', off))
 
 
 def follow_the_clock(layer: QgsVectorLayer) -> None:
@@ -102,7 +104,7 @@ def style_flags(layer: QgsVectorLayer) -> None:
     _stretch(note, width="0.6", line_style="dot")
     kinds = (("stop", stop, tr("Stop")), ("warn", warn, tr("Warning")), ("note", note, tr("Note")))
     layer.setRenderer(_categories("severity", kinds))
-    layer.setMapTipTemplate('<b>[% "name" %]</b> [% "message" %]')
+    layer.setMapTipTemplate(tip('"name"') + "<br>" + plain('"message"'))
     layer.setDisplayExpression('"message"')
     around = QgsPalLayerSettings.Placement.AroundPoint
     put_label(layer, _few_words(), around, size_pt=8.0, color=MIND, to_scale=FEW_WORDS_TO_SCALE)
@@ -232,9 +234,11 @@ class ResultStyler(QgsProcessingLayerPostProcessorInterface):
             layer.triggerRepaint()
 
 
-def _label_the_middle(layer: QgsVectorLayer) -> None:
+def _label_short_of_the_middle(layer: QgsVectorLayer) -> None:
+    """The way out and the way home by the same line are labelled at places of their own."""
     settings = layer.labeling().settings()
-    settings.geometryGenerator = "centroid($geometry)"
+    settings.dist = 3.0  # nearer than that the labels of a way out and home shut each other out
+    settings.geometryGenerator = "line_interpolate_point($geometry, 0.4 * length($geometry))"
     settings.geometryGeneratorType = QgsWkbTypes.GeometryType.PointGeometry
     settings.geometryGeneratorEnabled = True
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))

@@ -25,6 +25,7 @@ from qgis.core import (
 from qgis.PyQt.QtGui import QColor
 
 from .styles.lettering import GENERIC_FAMILY
+from .styles.map_tips import tip
 from .styles.plan_symbols import STREAM_GREEN
 from .styling import INK, MOST_WANTED, PAPER, SWUM, follow_the_clock, put_label, quoted
 from .time_layers import tr
@@ -35,7 +36,7 @@ ARROWS_TO_SCALE, GRID_TO_SCALE = 45_000.0, 80_000.0  # beyond them arrows would 
 NOW = '("begin" <= @map_start_time AND "end" > @map_start_time)'
 AT_ANY_TIME = "@map_start_time IS NULL"
 TICKS_MIN = 10
-LABEL_ABOVE_MM = 3.5
+LABEL_AWAY_MM = 3.5
 WORDS_TO_SCALE = 30_000.0
 
 
@@ -57,20 +58,27 @@ def style_swimmer(layer: QgsVectorLayer) -> None:
         )
     )
     words = f"\"clock\" || '\\n' || '{quoted(tr('tide'))} ' || \"tide\""
-    put_label(layer, f"if({NOW}, {words}, '')", QgsPalLayerSettings.Placement.OverPoint, priority=MOST_WANTED)
+    put_label(
+        layer,
+        f"if({NOW}, {words}, '')",
+        QgsPalLayerSettings.Placement.OrderedPositionsAroundPoint,
+        priority=MOST_WANTED,
+    )
     _label_above(layer)
-    tip = f'<b>[% "clock" %]</b> [% "place" %]<br>{tr("Hold")} [% coalesce("hold", \'-\') %]<br>'
-    layer.setMapTipTemplate(tip + f'{tr("Stream")} [% "stream" %]<br>{tr("Tide")} [% "tide" %]')
+    told = ((tr("Hold"), '"hold"'), (tr("Stream"), '"stream"'), (tr("Tide"), '"tide"'))
+    layer.setMapTipTemplate(tip('"clock" || \' \' || "place"', *told))
     layer.setDisplayExpression('"clock" || \' \' || "place"')
     follow_the_clock(layer)
 
 
 def _label_above(layer: QgsVectorLayer) -> None:
-    """Always in the same place and never left out, so that it does not jump about while the swim is played."""
+    """Above while there is room, so that it does not jump about when the swim is played; else below or beside."""
     settings = layer.labeling().settings()
-    settings.quadOffset = QgsPalLayerSettings.QuadrantPosition.QuadrantAbove
-    settings.yOffset = -LABEL_ABOVE_MM
-    settings.displayAll = True
+    settings.predefinedPositionOrder = [
+        getattr(QgsPalLayerSettings.PredefinedPointPosition, place)
+        for place in ("TopMiddle", "BottomMiddle", "TopRight", "TopLeft", "BottomRight", "BottomLeft")
+    ]
+    settings.dist = LABEL_AWAY_MM
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
 
 
@@ -170,5 +178,5 @@ def _unknown() -> QgsMarkerSymbol:
 
 
 def _stream_tip(layer: QgsVectorLayer) -> None:
-    layer.setMapTipTemplate(f'<b>[% "clock" %]</b> {tr("Stream")} [% "words" %]')
+    layer.setMapTipTemplate(tip('"clock"', (tr("Stream"), '"words"')))
     layer.setDisplayExpression('"clock" || \' \' || "words"')

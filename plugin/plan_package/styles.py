@@ -9,6 +9,7 @@ from pathlib import Path
 from qgis.core import QgsVectorLayer
 
 from ..core.errors import SwimPlanError
+from ..layers_out.styles.map_tips import plan_tip
 from ..layers_out.styles.plan_labels import SOUNDINGS_TO_SCALE, plan_labeling
 from ..layers_out.styles.plan_symbols import plan_renderer
 from . import database
@@ -48,6 +49,8 @@ def _dress(layer: QgsVectorLayer, spec: LayerSpec) -> None:
     layer.setLabelsEnabled(labeling is not None)
     if labeling is not None:
         layer.setLabeling(labeling)
+    if spec.has_geometry:
+        layer.setMapTipTemplate(plan_tip(spec))
     if spec.name == "soundings":
         layer.setScaleBasedVisibility(True)
         layer.setMinimumScale(DOTS_TO_SCALE)
