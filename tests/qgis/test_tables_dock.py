@@ -6,12 +6,13 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+import tideleg
 from desk import Desk, desk_with_dock, flush_deletions, layer_of, opened, settle, wait_for
 from grids import retype, shown_rows
 from qgis.core import QgsProject
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QPushButton
+from qgis.PyQt.QtWidgets import QApplication, QPushButton
 from swims import DAY, invented_bay
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.tables.table_window import TableWindow
@@ -132,3 +133,40 @@ def test_the_reader_of_printed_tables_is_offered_where_there_is_one(at_desk, bay
     assert not dock.tables.windows.open("tides").read.isHidden()
     assert not dock.tables.windows.open("stream_rates").read.isHidden()
     assert dock.tables.windows.open("swimmers").read.isHidden()
+
+
+def test_a_plugin_unloaded_with_open_tables_leaves_no_window_and_no_listener_and_keeps_the_edits(
+    qgis_app, bay: Path
+) -> None:
+    def listeners() -> dict[str, int]:
+        layer, project = layer_of(plugin.dock, "tides"), QgsProject.instance()
+        signals = (layer.layerModified, layer.featureAdded, layer.attributeValueChanged, layer.subsetStringChanged)
+        heard = {one.signal: layer.receivers(one) for one in signals}
+        return {**heard, "removed": project.receivers(project.layersWillBeRemoved)}
+
+    QgsProject.instance().clear()
+    desk = Desk()
+    desk.window.show()
+    plugin = tideleg.classFactory(desk)
+    plugin.initGui()
+    plugin.dock_action.trigger()
+    opened(plugin.dock, bay)
+    before = listeners()
+    for _ in range(3):
+        window = plugin.dock.tables.windows.open("tides")
+        window.release()
+        flush_deletions()
+    assert listeners() == before
+    window = plugin.dock.tables.windows.open("tides")
+    retype(window, 0, "height_m", "3.33")
+    retype(window, 1, "height_m", "not a height")
+    layer = layer_of(plugin.dock, "tides")
+    plugin.unload()
+    flush_deletions()
+    assert layer.isModified() and [one for one in QApplication.topLevelWidgets() if isinstance(one, TableWindow)] == []
+    layer.rollBack()
+    desk.canvas.stopRendering()
+    desk.canvas.waitWhileRendering()
+    QgsProject.instance().clear()
+    desk.window.deleteLater()
+    flush_deletions()
