@@ -35,7 +35,7 @@ def tool_words() -> dict[str, tuple[str, str, str, str]]:
     return {
         "place_mark": (
             tr("Place Mark"),
-            tr("Place a mark; depth, distance (m) and bearing (degrees) from the entry show beside the cursor"),
+            tr("Place a mark; depth and distance in metres and bearing in degrees show beside the cursor"),
             "mActionCapturePoint",
             "Alt+1",
         ),
@@ -59,7 +59,7 @@ def tool_words() -> dict[str, tuple[str, str, str, str]]:
         ),
         "channel_line": (
             tr("Channel Line"),
-            tr("Draw a boat channel along its middle; its width (m) is asked for"),
+            tr("Draw a boat channel along its middle; its width in metres is asked for"),
             "mActionCaptureLine",
             "Alt+5",
         ),
@@ -77,7 +77,7 @@ def tool_words() -> dict[str, tuple[str, str, str, str]]:
         ),
         "measure_leg": (
             tr("Measure Leg"),
-            tr("Distance (m), bearings and the heading to hold (degrees), minutes and speed over the ground (m/s)"),
+            tr("Distance in metres, bearings and heading to hold in degrees, minutes, speed over the ground in m/s"),
             "mActionMeasure",
             "Alt+8",
         ),
@@ -114,7 +114,7 @@ class DrawSection(Section):
             action = QAction(QgsApplication.getThemeIcon(f"/{icon}.svg"), words, self)
             action.setObjectName(f"mActionTideleg_{name}")
             action.setCheckable(True)
-            action.setToolTip(f"{tip} ({keys})")
+            action.setToolTip(tip)  # QGIS adds the keys, and would take anything else in brackets out
             QgsGui.shortcutsManager().registerAction(action, keys)
             self.addAction(action)
             self.tool_actions[name] = action

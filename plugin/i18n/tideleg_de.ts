@@ -328,6 +328,7 @@
         <location filename="../dock/day_reading.py"/>
         <location filename="../dock/reach_rows.py"/>
         <location filename="../dock/rows.py"/>
+        <location filename="../dock/sheet_section.py"/>
         <location filename="../dock/time_words.py"/>
         <location filename="../layers_out/styles/map_tips.py"/>
         <location filename="../layers_out/time_layers.py"/>
@@ -629,6 +630,7 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
+        <location filename="../dock/sheet_section.py"/>
         <source>Flag</source>
         <translation>Flagge</translation>
     </message>
@@ -904,6 +906,7 @@
     </message>
     <message>
         <location filename="../dock/day_export_menu.py"/>
+        <location filename="../dock/sheet_section.py"/>
         <location filename="../dock/take_files.py"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
@@ -1166,8 +1169,8 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
-        <source>Place a mark; depth, distance (m) and bearing (degrees) from the entry show beside the cursor</source>
-        <translation>Eine Marke setzen; Tiefe, Abstand (m) und Peilung (Grad) vom Einstieg stehen neben dem Mauszeiger</translation>
+        <source>Place a mark; depth and distance in metres and bearing in degrees show beside the cursor</source>
+        <translation>Eine Marke setzen; Tiefe und Abstand in Metern und Peilung in Grad stehen neben dem Mauszeiger</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -1206,8 +1209,8 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
-        <source>Draw a boat channel along its middle; its width (m) is asked for</source>
-        <translation>Ein Fahrwasser längs seiner Mitte zeichnen; nach der Breite (m) wird gefragt</translation>
+        <source>Draw a boat channel along its middle; its width in metres is asked for</source>
+        <translation>Ein Fahrwasser längs seiner Mitte zeichnen; nach der Breite in Metern wird gefragt</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -1236,8 +1239,8 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
-        <source>Distance (m), bearings and the heading to hold (degrees), minutes and speed over the ground (m/s)</source>
-        <translation>Strecke (m), Peilungen und Kurs am Kompass (Grad), Minuten und Geschwindigkeit über Grund (m/s)</translation>
+        <source>Distance in metres, bearings and heading to hold in degrees, minutes, speed over the ground in m/s</source>
+        <translation>Strecke in Metern, Peilungen und Kurs am Kompass in Grad, Minuten, Geschwindigkeit über Grund in m/s</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -1331,6 +1334,7 @@
     </message>
     <message>
         <location filename="../dock/flag_shapes.py"/>
+        <location filename="../dock/sheet_section.py"/>
         <location filename="../dock/swim_section.py"/>
         <location filename="../dock/work_section.py"/>
         <location filename="../layers_out/styling.py"/>
@@ -1345,6 +1349,7 @@
     </message>
     <message>
         <location filename="../dock/flag_shapes.py"/>
+        <location filename="../dock/sheet_section.py"/>
         <location filename="../layers_out/styling.py"/>
         <location filename="../plan_package/schema.py"/>
         <source>Note</source>
@@ -2341,6 +2346,184 @@ bis {}</translation>
         <translation>Der Plan hat keine Route mit Namen. Eine im Layer der Routen zeichnen und benennen.</translation>
     </message>
     <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Open Pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Open HTML</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Shore Contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Write Sheet…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source> kn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <location filename="../processing/swimcard.py"/>
+        <source>Colours of the float</source>
+        <translation>Farben der Boje</translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>As seen from a boat, such as orange and white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>The flag flown and its colours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Emergency numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Who the contact rings, with ; between several. None is assumed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Anything else the contact must know</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Wind from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Degrees true; the lowest step means that it is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Wind speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Knots; the lowest step means that it is not known</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Write sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Plan the swim with its drift and write pages of A4 and one HTML file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Stop; nothing is written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>F&amp;loat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Fla&amp;g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Emergency &amp;numbers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>N&amp;ote</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>W&amp;ind from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>The plan has no route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Draw one first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Nothing was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Name a file to write to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Only one half of the wind is given</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Give both where it comes from and its speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source> shore contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Write Sheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <location filename="../dock/take_section.py"/>
+        <source>{} is there already. Replace it?</source>
+        <translation>{} ist schon da. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Written: {} and the HTML file beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>This swim has no time of return and so no alarm: the sheet says so. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <location filename="../dock/take_section.py"/>
+        <source>Your desktop has no program to open {}</source>
+        <translation>Der Rechner hat kein Programm, um {} zu öffnen</translation>
+    </message>
+    <message>
         <location filename="../dock/swim_section.py"/>
         <source>Swim</source>
         <translation>Tour</translation>
@@ -3319,16 +3502,6 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
-        <source>{} is there already. Replace it?</source>
-        <translation>{} ist schon da. Ersetzen?</translation>
-    </message>
-    <message>
-        <location filename="../dock/take_section.py"/>
-        <source>Your desktop has no program to open {}</source>
-        <translation>Der Rechner hat kein Programm, um {} zu öffnen</translation>
-    </message>
-    <message>
-        <location filename="../dock/take_section.py"/>
         <source>Leg {} cannot be swum. Card, report and table of legs say so too.</source>
         <translation>Abschnitt {} ist nicht schwimmbar. Karte, Bericht und Tabelle der Abschnitte sagen das auch.</translation>
     </message>
@@ -4165,6 +4338,21 @@ letzte</translation>
         <location filename="../map_tools/draw_line.py"/>
         <source>Click the next one, or press Esc to drop it</source>
         <translation>Den nächsten anklicken oder mit Esc verwerfen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>The edges of the area cross each other</source>
+        <translation>Die Ränder der Fläche kreuzen einander</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>An area is bounded by a line that does not cross itself</source>
+        <translation>Eine Fläche wird von einer Linie begrenzt, die sich nicht kreuzt</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Take the last corners back with Backspace</source>
+        <translation>Die letzten Ecken mit der Rücktaste zurücknehmen</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -5400,11 +5588,6 @@ Boje, Flagge, Notrufnummern: was leer bleibt, kommt aus den Einstellungen des Pl
 Wind: schiebt die treibende Boje; leer wird sein Schub nicht gezählt, und das Blatt sagt es.
 
 Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>Colours of the float</source>
-        <translation>Farben der Boje</translation>
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>

@@ -175,6 +175,13 @@ class DrawLine(PlanTool):
                 allowed=tr("An area has three corners or more, a line two vertices or more"),
                 remedy=tr("Click the next one, or press Esc to drop it"),
             )
+        geometry = self._geometry()
+        if not geometry.isSimple() and self.drawing.geometry == GeometryType.PolygonGeometry:
+            raise SwimPlanError(
+                asked=tr("The edges of the area cross each other"),
+                allowed=tr("An area is bounded by a line that does not cross itself"),
+                remedy=tr("Take the last corners back with Backspace"),
+            )
         layer = self.layer()
         taken = names_in(layer)
         asked = RowAsked(
@@ -188,7 +195,7 @@ class DrawLine(PlanTool):
         )
         self._show()
         self.tip.hide()
-        self.adding.ask(layer, self._geometry(), asked, self._about(), self._added, self.changed.emit)
+        self.adding.ask(layer, geometry, asked, self._about(), self._added, self.changed.emit)
 
     def take_back(self) -> None:
         """Take the last vertex back."""

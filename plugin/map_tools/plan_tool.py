@@ -151,8 +151,17 @@ class PlanTool(QgsMapTool):
         self._try(lambda: self.point(Place(lon=lonlat[0], lat=lonlat[1])))
         self.changed.emit()
 
+    def activate(self) -> None:
+        """Chosen: what stands beside the cursor is of the place below it, so that it goes when the map moves."""
+        super().activate()
+        self.canvas().extentsChanged.connect(self.tip.hide)
+        self._is_used = True
+
     def deactivate(self) -> None:
         """Another tool is chosen, or the plan goes: nothing of this one stays on the map."""
+        if self._is_used:
+            self.canvas().extentsChanged.disconnect(self.tip.hide)
+            self._is_used = False
         self.clear()
         super().deactivate()
 
@@ -229,6 +238,7 @@ class PlanTool(QgsMapTool):
             return False
         return True
 
+    _is_used = False
     _place: Place | None = None
     _pixel = QPoint(0, 0)
     _refused_at: QPoint | None = None

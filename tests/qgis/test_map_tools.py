@@ -404,6 +404,12 @@ def test_an_area_needs_three_corners_and_closes_itself(hand: Hand, tool: str, la
         hand.click(place)
     hand.key(Qt.Key.Key_Return)
     assert "2 of 3 vertices" in hand.section.problem.text()
+    for place in (corners[3], corners[2]):
+        hand.click(place)
+    hand.key(Qt.Key.Key_Return)
+    assert "cross each other" in hand.section.problem.text()
+    for _ in range(2):
+        hand.key(Qt.Key.Key_Backspace)
     for place in corners[2:]:
         hand.click(place)
     hand.click(AWAY, RIGHT)

@@ -305,6 +305,9 @@ def test_every_control_has_a_name_a_tooltip_and_is_reached_by_keys(hand: Hand) -
         assert button.focusPolicy() & Qt.FocusPolicy.TabFocus and not button.icon().isNull()
     keys = [action.shortcut().toString() for action in section.tool_actions.values()]
     assert all(keys) and len(set(keys)) == len(keys)
+    tips = [button.toolTip() for button in section.buttons.values()]
+    assert all(f"({key})" in tip for key, tip in zip(keys, tips))
+    assert "metres" in tips[0] and "degrees" in tips[-1]  # QGIS takes what stands in brackets out of such tips
     assert section.position.accessibleName() and section.position.toolTip()
 
 
@@ -314,6 +317,14 @@ def test_each_tool_says_what_to_do_next(hand: Hand) -> None:
         hand.take(name)
         said.add(hand.section.next.text())
     assert len(said) == len(hand.section.buttons)
+
+
+def test_what_stands_beside_the_cursor_goes_when_the_map_moves_below_it(hand: Hand) -> None:
+    hand.take("place_mark")
+    assert hand.move(AWAY)
+    hand.show(around_m=1000.0)
+    assert hand.tip() == []
+    assert hand.move(LEDGE)
 
 
 def test_the_keys_of_a_tool_take_it(hand: Hand) -> None:
