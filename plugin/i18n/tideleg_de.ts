@@ -2348,27 +2348,27 @@ bis {}</translation>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Open Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Seiten öffnen</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Open HTML</source>
-        <translation type="unfinished"></translation>
+        <translation>HTML öffnen</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Shore Contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt an Land</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Write Sheet…</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt schreiben…</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source> kn</source>
-        <translation type="unfinished"></translation>
+        <translation> kn</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
@@ -2379,127 +2379,127 @@ bis {}</translation>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>As seen from a boat, such as orange and white</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie von einem Boot gesehen, etwa orange und weiß</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>The flag flown and its colours</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gesetzte Flagge und ihre Farben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Emergency numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Notrufnummern</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Who the contact rings, with ; between several. None is assumed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wen der Kontakt anruft, mit ; zwischen mehreren. Angenommen wird keine</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Anything else the contact must know</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Kontakt sonst noch wissen muss</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Wind from</source>
-        <translation type="unfinished"></translation>
+        <translation>Wind aus</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Degrees true; the lowest step means that it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechtweisende Grad; die unterste Stufe heißt: nicht bekannt</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Wind speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Windgeschwindigkeit</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Knots; the lowest step means that it is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>Knoten; die unterste Stufe heißt: nicht bekannt</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Write sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt schreiben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Plan the swim with its drift and write pages of A4 and one HTML file</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tour mit ihrer Drift planen und A4-Seiten und eine HTML-Datei schreiben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Stop; nothing is written</source>
-        <translation type="unfinished"></translation>
+        <translation>Stoppen; nichts wird geschrieben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>F&amp;loat</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Boje</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Fla&amp;g</source>
-        <translation type="unfinished"></translation>
+        <translation>Fla&amp;gge</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Emergency &amp;numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>Not&amp;rufnummern</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>N&amp;ote</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hinweis</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>W&amp;ind from</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Wind aus</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>The plan has no route</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat keine Route</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Draw one first</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine zeichnen</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Nothing was written</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde geschrieben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Name a file to write to</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei nennen, in die geschrieben wird</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Only one half of the wind is given</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur die eine Hälfte des Winds ist angegeben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Give both where it comes from and its speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Beides angeben: woher er kommt und seine Geschwindigkeit</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source> shore contact</source>
-        <translation type="unfinished"></translation>
+        <translation> Kontakt an Land</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Write Sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Blatt schreiben</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
@@ -2510,12 +2510,12 @@ bis {}</translation>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>Written: {} and the HTML file beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben: {} und die HTML-Datei daneben.</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
         <source>This swim has no time of return and so no alarm: the sheet says so. </source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Tour hat keine Rückkehrzeit und darum keinen Alarm: das Blatt sagt es. </translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
@@ -4347,7 +4347,7 @@ letzte</translation>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>An area is bounded by a line that does not cross itself</source>
-        <translation>Eine Fläche wird von einer Linie begrenzt, die sich nicht kreuzt</translation>
+        <translation>Eine Fläche hat einen Rand, der sich nicht kreuzt</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
