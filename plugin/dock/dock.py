@@ -18,6 +18,7 @@ from .result_sections import LegsSection, MindSection, TurnBackSection
 from .rows import Row
 from .section import Section, SectionFrame
 from .session import PLANNING, Session
+from .sheet_section import SheetSection
 from .swim_section import SwimSection
 from .tables_section import TablesSection
 from .take_section import TakeSection
@@ -53,6 +54,7 @@ class TidelegDock(QgsDockWidget):
         self.reach = ReachSection(self.session, self.go_to)
         self.order = OrderSection(self.session, self.go_to)
         self.take = TakeSection(self.session)
+        self.sheet = SheetSection(self.session)
         self.help = QPushButton(tr("Help"))
         self.help.setToolTip(tr("Open the page on this dock"))
         self.help.setAutoDefault(False)
@@ -87,6 +89,7 @@ class TidelegDock(QgsDockWidget):
             self.reach,
             self.order,
             self.take,
+            self.sheet,
         ):
             self.frames[section] = SectionFrame(section, self._show_help)
             column.addWidget(self.frames[section])

@@ -1,0 +1,84 @@
+"""The shore contact's sheet from the dock: what is typed, what the plan holds, and nothing lost on the way."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from desk import Desk, desk_with_dock, opened, wait_for
+from qgis.PyQt.QtWidgets import QFileDialog, QMessageBox
+from swims import DAY, invented_bay
+from tideleg.core.results.card import clock_up
+from tideleg.dock.dock import TidelegDock
+from tideleg.plan_package.store import write_settings
+
+
+@pytest.fixture()
+def at_desk(qgis_app: object) -> Iterator[tuple[Desk, TidelegDock]]:
+    with desk_with_dock() as both:
+        yield both
+
+
+@pytest.fixture()
+def dock(at_desk: tuple[Desk, TidelegDock], tmp_path: Path) -> TidelegDock:
+    plan = invented_bay(tmp_path / "bay.gpkg")
+    write_settings(plan, {"emergency_numbers": "Coast +00 11", "flag": "blue and white"})
+    opened(at_desk[1], plan, depart=f"{DAY} 10:00")
+    return at_desk[1]
+
+
+def written(dock: TidelegDock, monkeypatch: pytest.MonkeyPatch, to: Path) -> str:
+    """Press the button, name a file, wait; the HTML text."""
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(to), ""))
+    dock.sheet.ask.click()
+    wait_for(lambda: not dock.sheet.answer.isHidden(), "the sheet")
+    return to.with_suffix(".html").read_text(encoding="utf-8")
+
+
+def test_the_sheet_of_the_swim_shown_is_written_with_what_is_typed_and_what_the_plan_holds(
+    dock: TidelegDock, monkeypatch, tmp_path: Path
+) -> None:
+    assert dock.sheet.facts["flag"].placeholderText() == "blue and white"
+    dock.sheet.facts["float_colours"].setText("orange")
+    text = written(dock, monkeypatch, tmp_path / "out" / "sheet.pdf")
+    assert (tmp_path / "out" / "sheet.pdf").read_bytes().startswith(b"%PDF")
+    assert "orange" in text and "blue and white" in text and "Coast" in text
+    assert f"as planned: {clock_up(dock.session.swim.arrive)}" in text
+    assert not dock.sheet.open_html.isHidden() and "sheet.pdf" in dock.sheet.note.text()
+
+
+def test_giving_up_in_the_dialog_writes_nothing(dock: TidelegDock, monkeypatch, tmp_path: Path) -> None:
+    before = sorted(tmp_path.rglob("*.html")) + sorted(tmp_path.rglob("*.pdf"))
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: ("", ""))
+    dock.sheet.ask.click()
+    assert "Nothing was written" in dock.sheet.status.text()
+    assert sorted(tmp_path.rglob("*.html")) + sorted(tmp_path.rglob("*.pdf")) == before
+
+
+def test_an_html_file_that_is_there_is_asked_about_and_kept(dock: TidelegDock, monkeypatch, tmp_path: Path) -> None:
+    mine = tmp_path / "sheet.html"
+    mine.write_text("mine", encoding="utf-8")
+    asked: list[str] = []
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(tmp_path / "sheet.pdf"), ""))
+
+    def no(_parent: object, _title: str, words: str) -> QMessageBox.StandardButton:
+        asked.append(words)
+        return QMessageBox.StandardButton.No
+
+    monkeypatch.setattr(QMessageBox, "question", no)
+    dock.sheet.ask.click()
+    assert "sheet.html" in asked[0] and mine.read_text(encoding="utf-8") == "mine"
+    assert not (tmp_path / "sheet.pdf").exists()
+
+
+def test_half_a_wind_is_refused_and_a_change_of_the_hour_makes_the_sheet_old(
+    dock: TidelegDock, monkeypatch, tmp_path: Path
+) -> None:
+    dock.sheet.wind_kn.setValue(12.0)
+    dock.sheet.ask.click()
+    assert "half of the wind" in dock.sheet.status.text()
+    dock.sheet.wind_from.setValue(240.0)
+    assert "Wind from 240 true, 12 kn" in written(dock, monkeypatch, tmp_path / "sheet.pdf")
+    dock.session.step_departure(1)
+    assert not dock.sheet.answer.isEnabled() and "changed" in dock.sheet.status.text()
