@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from qgis.PyQt.QtCore import QRectF
 
@@ -35,6 +35,12 @@ class HourTick:
 def letters_size(width: float, height: float) -> int:
     """The size of the letters in a picture so large."""
     return int(min(max(round(min(width / 62.0, height / 25.0)), LEAST_SIZE), MOST_SIZE))
+
+
+@lru_cache(maxsize=256)
+def _wrapped(size: int, note: str, width: float) -> tuple[str, ...]:
+    """A note in lines: kept, since measuring words takes most of the time of a picture that is dragged on."""
+    return tuple(letters(size).wrap(note, width, 3))
 
 
 class DayAxis:
@@ -121,7 +127,7 @@ class DayAxis:
     @cached_property
     def _notes_kept(self) -> tuple[tuple[str, ...], ...]:
         """The lines of all notes, and of fewer and fewer of them down to the last one."""
-        wrapped = [self.letters.wrap(note, self.inner.width(), 3) for note in notes(self.strip)]
+        wrapped = [_wrapped(self.size, note, self.inner.width()) for note in notes(self.strip)]
         fewer = [wrapped[:count] + wrapped[-1:] for count in range(len(wrapped) - 1, -1, -1)]
         return tuple(tuple(line for lines in kept for line in lines) for kept in fewer)
 
