@@ -20,7 +20,7 @@ from ..core.results.swim_plan import SwimPlan
 from ..version import tideleg_version
 from .words import tr
 
-LONGEST_ROUTE = 60  # letters of a route's name in the name of a file
+LONGEST_ROUTE_BYTES = 120  # of a route's name in the name of a file: file systems take some 255 for all of it
 MOST_FOLDERS = 1000
 _UNSAFE = re.compile(r"[^\w\- ]+")
 Writer = Callable[[Path], None]
@@ -95,7 +95,7 @@ def take_files() -> tuple[TakeFile, ...]:
 def proposed_name(swim: SwimPlan) -> str:
     """``Ledge 2027-06-05 1000``: route and departure, of letters, digits, blanks and hyphens alone, on any system."""
     plain = unicodedata.normalize("NFC", swim.route)
-    route = " ".join(_UNSAFE.sub(" ", plain).split())[:LONGEST_ROUTE].strip(" -")
+    route = " ".join(_UNSAFE.sub(" ", plain).split()).encode()[:LONGEST_ROUTE_BYTES].decode(errors="ignore").strip(" -")
     return f"{route or tr('route')} {swim.depart:%Y-%m-%d %H%M}"
 
 
