@@ -31,13 +31,17 @@ SHOWING = frozenset(
     setPrefix setSpecialValueText addAction addItem addItems addRow addTab addButton pushMessage pushInfo pushWarning
     pushSuccess pushCritical reportError setProgressText setHorizontalHeaderLabels setHeaderLabels drawText
     getOpenFileName getSaveFileName getExistingDirectory question warning information critical QTableWidgetItem
-    QListWidgetItem QTreeWidgetItem QgsRendererCategory setLabel setName show_hint add_sink add_text add_number
-    displayName shortHelpString shortDescription""".split()
+    QListWidgetItem QTreeWidgetItem QgsRendererCategory setLabel setName show_hint add_sink add_text
+    add_number""".split()
 )
+# What a reader sees of an algorithm, as these return it.
+RETURNING = frozenset("displayName shortHelpString shortDescription longName tags".split())
+# The parts of a refusal, which are shown as they are.
+REFUSING = frozenset("asked allowed remedy".split())
 # The parts whose words are translated; core, layers_in and the plan's errors speak English: docs/translating.md.
 TRANSLATED = ("dock", "map_tools", "processing", "cards", "layers_out", "plan_package", "entry.py")
-# Words for programs, not for people, as first argument: names of parameters, of layers, of columns.
-NAMING = frozenset("add_sink add_text add_number setName".split())
+# Words for programs, not for people, as first argument: names of parameters.
+NAMING = frozenset("add_sink add_text add_number".split())
 
 
 def sources() -> Iterator[tuple[str, ast.Module]]:
@@ -56,8 +60,9 @@ def asked_for(call: ast.Call) -> ast.expr | None:
     """The argument that is to be translated; None for a call that asks for no translation."""
     if called(call) in ASKING and len(call.args) == 1:
         return call.args[0]
-    if called(call) == "translate" and len(call.args) == 2 and is_text(call.args[0]):  # painters translate too
-        return call.args[1]
+    if len(call.args) == 2 and is_text(call.args[0]) and call.args[0].value == CONTEXT:
+        # By its own name QCoreApplication.translate is known whatever it is given, by another only with a text.
+        return call.args[1] if called(call) == "translate" or is_text(call.args[1]) else None
     return None
 
 
@@ -115,8 +120,9 @@ def faults(name: str, tree: ast.Module) -> list[str]:
             found.append(f"{where} {ast.unparse(node)[:70]}: only a plain text can be gathered")
         elif asked is not None and id(node) not in inside:
             found.append(f"{where} {ast.unparse(node)[:70]}: asked for at import, before the language is known")
-        found += [f"{where} {called(node)}: {text!r} is not translated" for text in shown_plain(node)]
-    return found
+        plain = shown_plain(node) + (refused_plain(node) if not name.startswith("plan_package") else [])
+        found += [f"{where} {called(node)}: {text!r} is not translated" for text in plain]
+    return found + returned_plain(name, tree)
 
 
 def is_door(node: ast.AST) -> bool:
@@ -126,11 +132,31 @@ def is_door(node: ast.AST) -> bool:
 
 def shown_plain(call: ast.Call) -> list[str]:
     """The texts of a showing call that are words and stand in it as they are, also in parts of a formatted text."""
-    if called(call) not in SHOWING:
+    defines = called(call).startswith(("QgsProcessingParameter", "QgsProcessingOutput"))
+    if called(call) not in SHOWING and not defines:
         return []
-    given = call.args[1:] if called(call) in NAMING else call.args
+    given = call.args[1:2] if defines else call.args[1:] if called(call) in NAMING else call.args
     pieces = [piece for one in given for piece in plain_pieces(one)]
     return [piece for piece in pieces if is_word(piece)]
+
+
+def refused_plain(call: ast.Call) -> list[str]:
+    """The plain texts of an error that says what was asked, what is allowed and what to do."""
+    given = [one.value for one in call.keywords if one.arg in REFUSING and called(call).endswith("Error")]
+    return [piece for one in given for piece in plain_pieces(one) if is_word(piece)]
+
+
+def returned_plain(name: str, tree: ast.Module) -> list[str]:
+    """What an algorithm says of itself in plain texts."""
+    return [
+        f"plugin/{name}:{node.lineno} {function.name}: {piece!r} is not translated"
+        for function in ast.walk(tree)
+        if isinstance(function, ast.FunctionDef) and function.name in RETURNING
+        for node in ast.walk(function)
+        if isinstance(node, ast.Return) and node.value is not None
+        for piece in plain_pieces(node.value)
+        if is_word(piece)
+    ]
 
 
 def plain_pieces(node: ast.expr) -> list[str]:
@@ -143,6 +169,8 @@ def plain_pieces(node: ast.expr) -> list[str]:
         return [piece for one in node.elts for piece in plain_pieces(one)]
     if isinstance(node, ast.IfExp):
         return [*plain_pieces(node.body), *plain_pieces(node.orelse)]
+    if isinstance(node, ast.Call) and called(node) in ("format", "join") and isinstance(node.func, ast.Attribute):
+        return plain_pieces(node.func.value)
     if isinstance(node, ast.BinOp):
         return [*plain_pieces(node.left), *plain_pieces(node.right)]
     return []

@@ -13,6 +13,7 @@ from ..core.results.day_strip import DayStrip
 from .day_ink import Ink
 from .day_page import is_whole, page_height, paint_days
 from .whole_files import write_whole
+from .words import tr
 
 UNITS_PER_INCH = 96.0
 PAGE_WIDTH = 794.0  # an upright A4 page in these units
@@ -37,12 +38,12 @@ def picture_writer(strips: Callable[[], Sequence[DayStrip]]) -> Callable[[Path],
     def write(path: Path) -> None:
         days, ending = tuple(strips()), path.suffix.lower()
         if not days:
-            raise SwimPlanError(asked="Asked for a picture of no days", remedy="Give a longer time")
+            raise SwimPlanError(asked=tr("Asked for a picture of no days"), remedy=tr("Give a longer time"))
         if ending not in ENDINGS:
             raise SwimPlanError(
-                asked=f"Asked for a picture in a file that ends in {ending!r}",
-                allowed=f"Pictures are {', '.join(ENDINGS)}",
-                remedy="Choose one of these endings",
+                asked=tr("Asked for a picture in a file that ends in '{}'").format(ending),
+                allowed=tr("Pictures are {}").format(", ".join(ENDINGS)),
+                remedy=tr("Choose one of these endings"),
             )
         {".pdf": _write_pdf, ".png": _write_png, ".svg": _write_svg}[ending](days, path)
 
@@ -53,16 +54,16 @@ def _write_png(strips: tuple[DayStrip, ...], path: Path) -> None:
     height = page_height(strips, PAGE_WIDTH)
     if PNG_SCALE * height > LONGEST_PNG:
         raise SwimPlanError(
-            asked=f"Asked for a PNG of {len(strips)} days",
-            allowed=f"It may be {LONGEST_PNG} pixels high",
-            remedy="Write a PDF, or fewer days",
+            asked=tr("Asked for a PNG of {} days").format(len(strips)),
+            allowed=tr("It may be {} pixels high").format(LONGEST_PNG),
+            remedy=tr("Write a PDF, or fewer days"),
         )
     image = QImage(round(PNG_SCALE * PAGE_WIDTH), round(PNG_SCALE * height), QImage.Format.Format_RGB32)
     image.setDotsPerMeterX(round(PNG_SCALE * UNITS_PER_INCH / 0.0254))
     image.setDotsPerMeterY(image.dotsPerMeterX())
     _paint(image, strips, PNG_SCALE, height)
     if not image.save(str(path), "PNG"):
-        raise OSError(0, "the picture could not be written")
+        raise OSError(0, tr("the picture could not be written"))
 
 
 def _write_svg(strips: tuple[DayStrip, ...], path: Path) -> None:
@@ -70,7 +71,8 @@ def _write_svg(strips: tuple[DayStrip, ...], path: Path) -> None:
         from qgis.PyQt.QtSvg import QSvgGenerator
     except ImportError as error:
         raise SwimPlanError(
-            asked="Asked for an SVG, and this QGIS has no QtSvg", remedy="Install PyQt's QtSvg, or write a PDF or PNG"
+            asked=tr("Asked for an SVG, and this QGIS has no QtSvg"),
+            remedy=tr("Install PyQt's QtSvg, or write a PDF or PNG"),
         ) from error
     height = page_height(strips, PAGE_WIDTH)
     device = QSvgGenerator()
@@ -81,7 +83,7 @@ def _write_svg(strips: tuple[DayStrip, ...], path: Path) -> None:
     device.setViewBox(QRectF(0.0, 0.0, PAGE_WIDTH, height))
     _paint(device, strips, 1.0, height)
     if not path.exists():
-        raise OSError(0, "the picture could not be written")
+        raise OSError(0, tr("the picture could not be written"))
 
 
 def _write_pdf(strips: tuple[DayStrip, ...], path: Path) -> None:
@@ -94,7 +96,7 @@ def _write_pdf(strips: tuple[DayStrip, ...], path: Path) -> None:
     device.setPageMargins(QMarginsF(0.0, 0.0, 0.0, 0.0))
     painter = QPainter()
     if not painter.begin(device):
-        raise OSError(0, "the picture could not be written")
+        raise OSError(0, tr("the picture could not be written"))
     painter.scale(PDF_DPI / UNITS_PER_INCH, PDF_DPI / UNITS_PER_INCH)
     # One scale of the stream on all pages, so that days can be held against each other.
     top_kn = max(strip.greatest_kn for strip in strips)
@@ -120,7 +122,7 @@ def _pages(strips: tuple[DayStrip, ...]) -> list[tuple[DayStrip, ...]]:
 def _paint(device: QImage | object, strips: tuple[DayStrip, ...], scale: float, height: float) -> None:
     painter = QPainter()
     if not painter.begin(device):
-        raise OSError(0, "the picture could not be written")
+        raise OSError(0, tr("the picture could not be written"))
     try:
         painter.scale(scale, scale)
         paint_days(painter, QRectF(0.0, 0.0, PAGE_WIDTH, height), strips, ink=Ink.on_paper())

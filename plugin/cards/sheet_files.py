@@ -108,7 +108,7 @@ def pdf_writer(sheet: ShoreSheet) -> Callable[[Path], None]:
         writer.setCreator("Tideleg")
         document, painter = _document(sheet, writer), QPainter()
         if not painter.begin(writer):
-            raise OSError(0, "the file cannot be written", str(path))
+            raise OSError(0, tr("the file cannot be written"), str(path))
         for number in range(document.pageCount()):
             if number:
                 writer.newPage()
@@ -167,8 +167,8 @@ def _map_image(sheet: ShoreSheet, *, with_drift: bool) -> QImage:
         from qgis.PyQt.QtSvg import QSvgRenderer
     except ImportError as error:
         raise SwimPlanError(
-            asked="Asked for the sheet as a PDF, and this QGIS has no QtSvg to draw its map",
-            remedy="Install PyQt's QtSvg, or write the sheet as HTML",
+            asked=tr("Asked for the sheet as a PDF, and this QGIS has no QtSvg to draw its map"),
+            remedy=tr("Install PyQt's QtSvg, or write the sheet as HTML"),
         ) from error
     image = QImage(MAP_PX, int(MAP_PX * HEIGHT / WIDTH), QImage.Format.Format_RGB32)
     image.fill(0xFFFFFFFF)

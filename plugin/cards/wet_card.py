@@ -30,7 +30,6 @@ BESIDE_WIDTH_MM, BESIDE_LEAST_MM = 78.0, 66.0  # a sketch to the right of the fo
 ACROSS_LEAST_MM = 74.0  # a sketch as wide as the rows
 GAP_MM = 4.0
 PNG_DPI = 150
-REMEDY = "Choose another folder or make room on the disk"
 
 
 class CardError(SwimPlanError):
@@ -128,7 +127,7 @@ def choose_page(plan: SwimPlan, maps: list[QgsLayoutItemMap] | None = None) -> C
         found = _arranged(plan, shortened, PAGES[-1], DETAILS[-1], kept)
         if found is not None:
             return found
-    raise CardError(asked=f"Not even the first leg of {plan.route!r} fits on the largest page")
+    raise CardError(asked=tr("Not even the first leg of '{}' fits on the largest page").format(plan.route))
 
 
 def _arranged(
@@ -221,12 +220,17 @@ def _pdf_settings() -> QgsLayoutExporter.PdfExportSettings:
 def _save_picture(layout: QgsPrintLayout, path: Path) -> None:
     # Drawn page by page: the exporter's own picture export tries to georeference it, which PNG cannot carry.
     if not QgsLayoutExporter(layout).renderPageToImage(0, dpi=PNG_DPI).save(str(path), "PNG"):
-        raise CardError(asked=f"The card's picture could not be written to {path.parent}", remedy=REMEDY)
+        raise CardError(
+            asked=tr("The card's picture could not be written to {}").format(path.parent),
+            remedy=tr("Choose another folder or make room on the disk"),
+        )
 
 
 def _checked(path: Path, result: QgsLayoutExporter.ExportResult) -> None:
     if result != QgsLayoutExporter.ExportResult.Success or not path.exists():
         raise CardError(
-            asked=f"The card could not be written to {path.parent}: the exporter's answer was {int(result)}",
-            remedy=REMEDY,
+            asked=tr("The card could not be written to {}: the exporter's answer was {}").format(
+                path.parent, int(result)
+            ),
+            remedy=tr("Choose another folder or make room on the disk"),
         )

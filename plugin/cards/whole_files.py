@@ -9,6 +9,7 @@ from contextlib import suppress
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
+from .words import tr
 
 
 def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
@@ -26,8 +27,8 @@ def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
             draft.replace(path)
     except OSError as error:
         raise SwimPlanError(
-            asked=f"Could not write {', '.join(str(path) for path in drafts)}: {error.strerror}",
-            remedy="Choose another folder or close the program that holds the file",
+            asked=tr("Could not write {}: {}").format(", ".join(map(str, drafts)), error.strerror),
+            remedy=tr("Choose another folder or close the program that holds the file"),
         ) from error
     finally:
         for draft in drafts.values():

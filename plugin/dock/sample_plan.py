@@ -9,6 +9,7 @@ from qgis.core import QgsApplication
 
 from ..core.errors import SwimPlanError
 from ..version import tideleg_version
+from .words import tr
 
 NAME = "invented_bay.gpkg"
 PLUGIN = Path(__file__).resolve().parents[1]
@@ -46,7 +47,7 @@ def sample_plan() -> Path:
             unfinished.replace(copy)
         except OSError as error:
             raise SwimPlanError(
-                asked=f"The sample could not be copied to {copy} ({error})",
-                remedy="Check the free space and the rights of that folder, and try again",
+                asked=tr("The sample could not be copied to {} ({})").format(copy, error),
+                remedy=tr("Check the free space and the rights of that folder, and try again"),
             ) from error
     return copy

@@ -241,6 +241,61 @@
         <translation>keine Startzeiten geprüft</translation>
     </message>
     <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Asked for a picture of no days</source>
+        <translation>Bild ohne Tage verlangt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Give a longer time</source>
+        <translation>Eine längere Zeit angeben</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Asked for a picture in a file that ends in '{}'</source>
+        <translation>Bild in einer Datei verlangt, die auf „{}“ endet</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Pictures are {}</source>
+        <translation>Bilder sind {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Choose one of these endings</source>
+        <translation>Eine dieser Endungen wählen</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Asked for a PNG of {} days</source>
+        <translation>PNG von {} Tagen verlangt</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>It may be {} pixels high</source>
+        <translation>Es darf {} Pixel hoch sein</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Write a PDF, or fewer days</source>
+        <translation>Ein PDF schreiben oder weniger Tage</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>the picture could not be written</source>
+        <translation>das Bild konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Asked for an SVG, and this QGIS has no QtSvg</source>
+        <translation>SVG verlangt, und dieses QGIS hat kein QtSvg</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_export.py"/>
+        <source>Install PyQt's QtSvg, or write a PDF or PNG</source>
+        <translation>QtSvg von PyQt installieren, oder ein PDF oder PNG schreiben</translation>
+    </message>
+    <message>
         <location filename="../cards/day_light.py"/>
         <source>daylight not known</source>
         <translation>Tageslicht nicht bekannt</translation>
@@ -545,6 +600,21 @@
         <location filename="../cards/sheet_files.py"/>
         <source>Route: {route}.</source>
         <translation>Route: {route}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_files.py"/>
+        <source>the file cannot be written</source>
+        <translation>die Datei kann nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_files.py"/>
+        <source>Asked for the sheet as a PDF, and this QGIS has no QtSvg to draw its map</source>
+        <translation>Das Blatt als PDF verlangt, und dieses QGIS hat kein QtSvg, um seine Karte zu zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_files.py"/>
+        <source>Install PyQt's QtSvg, or write the sheet as HTML</source>
+        <translation>QtSvg von PyQt installieren, oder das Blatt als HTML schreiben</translation>
     </message>
     <message>
         <location filename="../cards/sheet_map.py"/>
@@ -866,8 +936,39 @@
     </message>
     <message>
         <location filename="../cards/wet_card.py"/>
+        <source>Not even the first leg of '{}' fits on the largest page</source>
+        <translation>Nicht einmal der erste Abschnitt von „{}“ passt auf die größte Seite</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
         <source>LEGS {first}-{last} ARE NOT ON THIS CARD</source>
         <translation>ABSCHNITTE {first}-{last} FEHLEN AUF DIESER KARTE</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>The card's picture could not be written to {}</source>
+        <translation>Das Bild der Karte konnte nicht nach {} geschrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>Choose another folder or make room on the disk</source>
+        <translation>Einen anderen Ordner wählen oder Platz auf der Platte schaffen</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>The card could not be written to {}: the exporter's answer was {}</source>
+        <translation>Die Karte konnte nicht nach {} geschrieben werden: die Antwort der Ausgabe war {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/whole_files.py"/>
+        <source>Could not write {}: {}</source>
+        <translation>{} konnte nicht geschrieben werden: {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/whole_files.py"/>
+        <location filename="../layers_out/reach_rasters.py"/>
+        <source>Choose another folder or close the program that holds the file</source>
+        <translation>Einen anderen Ordner wählen oder das Programm schließen, das die Datei hält</translation>
     </message>
     <message>
         <location filename="../dock/asked_layers.py"/>
@@ -2330,6 +2431,16 @@ bis {}</translation>
         <translation>Schwimmbar</translation>
     </message>
     <message>
+        <location filename="../dock/sample_plan.py"/>
+        <source>The sample could not be copied to {} ({})</source>
+        <translation>Das Beispiel konnte nicht nach {} kopiert werden ({})</translation>
+    </message>
+    <message>
+        <location filename="../dock/sample_plan.py"/>
+        <source>Check the free space and the rights of that folder, and try again</source>
+        <translation>Freien Platz und Rechte dieses Ordners prüfen und noch einmal versuchen</translation>
+    </message>
+    <message>
         <location filename="../dock/section.py"/>
         <source>Help: {}</source>
         <translation>Hilfe: {}</translation>
@@ -3745,8 +3856,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/water_section.py"/>
-        <source>Looking at the day…</source>
-        <translation>Sieht sich den Tag an…</translation>
+        <source>Looking…</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/water_section.py"/>
@@ -3995,8 +4106,74 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_out/confidence_layers.py"/>
+        <source>the planned return</source>
+        <translation>die geplante Rückkehr</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>the stop</source>
+        <translation>der Halt</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>Home by {} ({}): {} of 100.</source>
+        <translation>Zurück bis {} ({}): {} von 100.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>{}: planned {}, 10 of 100 by {}, half by {}, 90 of 100 by {}.</source>
+        <translation>{}: geplant {}, 10 von 100 bis {}, die Hälfte bis {}, 90 von 100 bis {}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>Leg {} to {} fails in {} of {}: {}.</source>
+        <translation>Abschnitt {} nach {} misslingt bei {} von {}: {}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>{} leaves the last mark by {}.</source>
+        <translation>{} verlässt die letzte Marke bis {}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <source>{} members. {}.</source>
+        <translation>{} Schwimmgänge. {}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/confidence_layers.py"/>
+        <location filename="../layers_out/turn_back_layers.py"/>
         <source>never</source>
         <translation>nie</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_layer.py"/>
+        <source>Leave {}.</source>
+        <translation>Start {}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_layer.py"/>
+        <source>Best order {}</source>
+        <translation>Beste Reihenfolge {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_layer.py"/>
+        <source>Order {} of {}</source>
+        <translation>Reihenfolge {} von {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_layer.py"/>
+        <source>{}. {}: leave {}, home {}, {} min</source>
+        <translation>{}. {}: Start {}, zurück {}, {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_layer.py"/>
+        <source>Not feasible: {}. {}</source>
+        <translation>Nicht machbar: {}. {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/order_layer.py"/>
+        <source>No order can be swum. The shortest one is stopped by: {}</source>
+        <translation>Keine Reihenfolge ist schwimmbar. Die kürzeste wird verhindert von: {}</translation>
     </message>
     <message>
         <location filename="../layers_out/order_styles.py"/>
@@ -4012,6 +4189,17 @@ letzte</translation>
         <location filename="../layers_out/path_layer.py"/>
         <source>Leave {}, {} min.</source>
         <translation>Start {}, {} min.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/path_layer.py"/>
+        <source>{} legs, {} m, {} min; straight: {}; steering anew all the time: {} min</source>
+        <translation>{} Abschnitte, {} m, {} min; gerade: {}; ständig neu gesteuert: {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/path_layer.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <source>not swimmable</source>
+        <translation>nicht schwimmbar</translation>
     </message>
     <message>
         <location filename="../layers_out/reach_band_styles.py"/>
@@ -4040,8 +4228,69 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_out/reach_layers.py"/>
+        <source>out in {} min</source>
+        <translation>hinaus in {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_layers.py"/>
         <source>time to stay {} min and be home by {}</source>
         <translation>Zeit, {} min zu bleiben und bis {} zurück zu sein</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_layers.py"/>
+        <source>Time to stay {} min and be home by {}: {} square kilometres</source>
+        <translation>Zeit, {} min zu bleiben und bis {} zurück zu sein: {} Quadratkilometer</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_layers.py"/>
+        <source>{}: there in {} min (one heading {}), leave by {} (one heading {}), to {}</source>
+        <translation>{}: dort in {} min (ein Kurs {}), weg bis {} (ein Kurs {}), nach {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_rasters.py"/>
+        <source>Could not write the raster {}</source>
+        <translation>Das Raster {} konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/reach_rasters.py"/>
+        <source>Rasters go to files that can be written to</source>
+        <translation>Raster kommen in Dateien, die beschreibbar sind</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Slack</source>
+        <translation>Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <source>Least rate</source>
+        <translation>Kleinste Stärke</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <source>Greatest rate</source>
+        <translation>Größte Stärke</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <source>{} to {}: {} min at or below {} kn</source>
+        <translation>{} bis {}: {} min bei oder unter {} kn</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <source>The stream is not known here on that day: look at stations, tides and their dates.</source>
+        <translation>Der Strom ist hier an diesem Tag nicht bekannt: Stationen, Gezeiten und ihre Tage ansehen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <source>Not known at {} of {} times.</source>
+        <translation>Nicht bekannt zu {} von {} Zeiten.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/stream_layer.py"/>
+        <source>Extrapolated at {} of {} times: allow for more stream.</source>
+        <translation>Extrapoliert zu {} von {} Zeiten: mit mehr Strom rechnen.</translation>
     </message>
     <message>
         <location filename="../layers_out/styles/plan_symbols.py"/>
@@ -4052,11 +4301,6 @@ letzte</translation>
         <location filename="../layers_out/styling.py"/>
         <source>Cannot be swum</source>
         <translation>Nicht schwimmbar</translation>
-    </message>
-    <message>
-        <location filename="../layers_out/styling.py"/>
-        <source>not swimmable</source>
-        <translation>nicht schwimmbar</translation>
     </message>
     <message>
         <location filename="../layers_out/styling.py"/>
@@ -4226,6 +4470,51 @@ letzte</translation>
         <location filename="../layers_out/time_styles.py"/>
         <source>Slack, below 0.1 kn</source>
         <translation>Stauwasser, unter 0.1 kn</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/turn_back_layers.py"/>
+        <source>Ashore before: {}</source>
+        <translation>An Land vor: {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/turn_back_layers.py"/>
+        <source>{}: leave between {} and {} (to {}); then {}</source>
+        <translation>{}: weg zwischen {} und {} (nach {}); dann {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/turn_back_layers.py"/>
+        <source>{}: leave at {}: exit {}, heading {}, {} min{}</source>
+        <translation>{}: weg um {}: Ausstieg {}, Kurs {}, {} min{}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/turn_back_layers.py"/>
+        <source> - too late</source>
+        <translation> - zu spät</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/turn_back_layers.py"/>
+        <source>{}: no exit is reached with the reserve kept.</source>
+        <translation>{}: kein Ausstieg wird mit der Reserve erreicht.</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/turn_back_layers.py"/>
+        <source>{}: turn back by {} at the latest, to {}; on a bad day by {}</source>
+        <translation>{}: Umkehr spätestens {}, nach {}; an einem schlechten Tag {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/window_layers.py"/>
+        <source>No departure can be swum. Stopped by: {}</source>
+        <translation>Keine Startzeit ist schwimmbar. Verhindert von: {}</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/window_layers.py"/>
+        <source>{}. {}: longest window {} min, best departure {}, {} min</source>
+        <translation>{}. {}: längstes Zeitfenster {} min, beste Startzeit {}, {} min</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/window_layers.py"/>
+        <source>{} {}-{}, best {} ({} min). Before: {}. After: {}</source>
+        <translation>{} {}-{}, am besten {} ({} min). Davor: {}. Danach: {}</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -4543,6 +4832,21 @@ letzte</translation>
         <location filename="../map_tools/place_mark.py"/>
         <source>Place mark</source>
         <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/places.py"/>
+        <source>This place of the map is not on the globe</source>
+        <translation>Dieser Ort der Karte liegt nicht auf dem Globus</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/places.py"/>
+        <source>Longitudes lie within 360 and latitudes within 90 degrees</source>
+        <translation>Längen liegen innerhalb 360 und Breiten innerhalb 90 Grad</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/places.py"/>
+        <source>Move the map back over the plan</source>
+        <translation>Die Karte zurück über den Plan schieben</translation>
     </message>
     <message>
         <location filename="../map_tools/readings.py"/>
@@ -4970,6 +5274,46 @@ Ein Plan enthält, was sein Ersteller hineintut. Ein Gebiet, das nicht gezeichne
         <translation>Plan {} angelegt</translation>
     </message>
     <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>Take no notice</source>
+        <translation>Nicht beachten</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>Keep out</source>
+        <translation>Draußen bleiben</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>Cross square</source>
+        <translation>Rechtwinklig queren</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>Boat channels</source>
+        <translation>Fahrwasser der Boote</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>Cell (m)</source>
+        <translation>Zelle (m)</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>{} was left empty</source>
+        <translation>{} blieb leer</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>It is a place</source>
+        <translation>Es ist ein Ort</translation>
+    </message>
+    <message>
+        <location filename="../processing/place_asked.py"/>
+        <source>Choose a point on the map</source>
+        <translation>Einen Punkt auf der Karte wählen</translation>
+    </message>
+    <message>
         <location filename="../processing/plan_algorithm.py"/>
         <source>Name of the swimmer, or names with ;</source>
         <translation>Name des Schwimmers, oder Namen mit ;</translation>
@@ -5008,6 +5352,21 @@ Ein Plan enthält, was sein Ersteller hineintut. Ein Gebiet, das nicht gezeichne
         <location filename="../processing/text_reading.py"/>
         <source>Report</source>
         <translation>Bericht</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>Asked to write two outputs to {}</source>
+        <translation>Zwei Ausgaben nach {} verlangt</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>Each output goes to a file of its own</source>
+        <translation>Jede Ausgabe kommt in eine eigene Datei</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>Choose another file for one of them</source>
+        <translation>Für eine davon eine andere Datei wählen</translation>
     </message>
     <message>
         <location filename="../processing/planswim.py"/>
@@ -5201,6 +5560,21 @@ Die Zeiten sind die eines Schwimmers, der für die schnellste Bahn ständig neu 
         <location filename="../processing/reach.py"/>
         <source>latest leaving, min after departure</source>
         <translation>letzter Aufbruch, min nach dem Start</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Asked to write {} to {}</source>
+        <translation>Verlangt, {} nach {} zu schreiben</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>Rasters are GeoTIFF</source>
+        <translation>Raster sind GeoTIFF</translation>
+    </message>
+    <message>
+        <location filename="../processing/reach.py"/>
+        <source>End its name in .tif</source>
+        <translation>Seinen Namen mit .tif enden lassen</translation>
     </message>
     <message>
         <location filename="../processing/readchart.py"/>
@@ -5697,6 +6071,36 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../processing/turnback.py"/>
         <source>Points of no return</source>
         <translation>Punkte ohne Zurück</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Asked to write {}, which this run reads from</source>
+        <translation>Verlangt, {} zu schreiben, woraus dieser Lauf liest</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Outputs go to files of their own, so that nothing of yours is lost</source>
+        <translation>Ausgaben kommen in eigene Dateien, damit nichts verloren geht</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Choose another file</source>
+        <translation>Eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Could not write {}</source>
+        <translation>{} konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Outputs go to a folder that can be written to, under a name that is no folder's</source>
+        <translation>Ausgaben kommen in einen beschreibbaren Ordner, unter einem Namen, den kein Ordner hat</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Choose another folder or name</source>
+        <translation>Einen anderen Ordner oder Namen wählen</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -6707,11 +7111,6 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../plan_package/schema.py"/>
         <source>Slack or maximum.</source>
         <translation>Stauwasser oder Maximum.</translation>
-    </message>
-    <message>
-        <location filename="../plan_package/schema.py"/>
-        <source>Slack</source>
-        <translation>Stauwasser</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>

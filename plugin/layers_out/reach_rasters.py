@@ -10,6 +10,7 @@ from osgeo import gdal, osr
 
 from ..core.errors import SwimPlanError
 from ..core.results.reach import Reach
+from .words import tr
 
 NODATA = -9999.0
 
@@ -26,9 +27,9 @@ def raster_writer(reach: Reach, minutes: np.ndarray, words: str) -> Callable[[Pa
         made = gdal.GetDriverByName("GTiff").Create(str(path), columns, rows, 1, gdal.GDT_Float32, options)
         if made is None:
             raise SwimPlanError(
-                asked=f"Could not write the raster {path.name}",
-                allowed="Rasters go to files that can be written to",
-                remedy="Choose another folder or close the program that holds the file",
+                asked=tr("Could not write the raster {}").format(path.name),
+                allowed=tr("Rasters go to files that can be written to"),
+                remedy=tr("Choose another folder or close the program that holds the file"),
             )
         cell, west = reach.cell_m, reach.low_m[0] - reach.cell_m / 2.0
         north = reach.low_m[1] + (rows - 0.5) * cell

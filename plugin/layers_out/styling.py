@@ -25,11 +25,11 @@ from qgis.core import (
     QgsVectorLayerSimpleLabeling,
     QgsWkbTypes,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 from qgis.PyQt.QtGui import QColor
 
 from .styles.lettering import plain_letters
 from .styles.map_tips import plain, tip
+from .words import tr
 
 SWUM = "#12355b"
 MIND = "#b34700"
@@ -37,11 +37,6 @@ PAPER = "#ffffff"
 INK = "#000000"
 FEW_WORDS_TO_SCALE = 15_000.0
 MOST_WANTED = 10  # of the priorities of labels, 0 to 10
-
-
-def tr(text: str) -> str:
-    """The text in the user's language."""
-    return QCoreApplication.translate("Tideleg", text)
 
 
 def style_legs(layer: QgsVectorLayer) -> None:

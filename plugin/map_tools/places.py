@@ -20,6 +20,7 @@ from qgis.gui import QgsMapCanvas
 from ..core.chart.marks import TAKES_NAME_WITHIN_M
 from ..core.errors import SwimPlanError
 from ..core.geodesy import geodesic_leg
+from .words import tr
 
 SNAP_PX = 12.0  # as QGIS itself snaps unless it is told otherwise
 M_PER_DEG = 111_195.0  # of latitude on a sphere: to leave out the marks that are far off, no more
@@ -66,9 +67,9 @@ class CanvasPlaces:
             lon = lat = math.nan
         if not (abs(lon) <= 360.0 and abs(lat) <= 90.0):
             raise SwimPlanError(
-                asked="This place of the map is not on the globe",
-                allowed="Longitudes lie within 360 and latitudes within 90 degrees",
-                remedy="Move the map back over the plan",
+                asked=tr("This place of the map is not on the globe"),
+                allowed=tr("Longitudes lie within 360 and latitudes within 90 degrees"),
+                remedy=tr("Move the map back over the plan"),
             )
         return lon, lat
 

@@ -11,5 +11,5 @@ def tr(text: str) -> str:
 
 
 def schema_words(text: str) -> str:
-    """Words of the schema (titles, helps, values) in the user's language; tools/strings.py reads them off the schema."""
+    """Words of the schema (titles, helps, values) in the user's language; tools/strings.py reads them off it."""
     return QCoreApplication.translate("Tideleg", text)

@@ -5,21 +5,20 @@ from __future__ import annotations
 from typing import Any
 
 from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingContext, QgsProcessingParameterEnum
-from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
 from .plan_algorithm import PlanAlgorithm
+from .words import tr
 
 LARGEST_CELL_M = 10_000.0
 
 
 def add_swimmer_and_grid(algorithm: PlanAlgorithm) -> None:
     """Add SWIMMER, PACE, CHANNELS and CELL."""
-    tr = QCoreApplication.translate
     algorithm.add_swimmer()
-    ways = [tr("Tideleg", "Take no notice"), tr("Tideleg", "Keep out"), tr("Tideleg", "Cross square")]
-    algorithm.addParameter(QgsProcessingParameterEnum("CHANNELS", tr("Tideleg", "Boat channels"), ways, defaultValue=0))
-    algorithm.add_number("CELL", tr("Tideleg", "Cell (m)"), None, 0.0, LARGEST_CELL_M)
+    ways = [tr("Take no notice"), tr("Keep out"), tr("Cross square")]
+    algorithm.addParameter(QgsProcessingParameterEnum("CHANNELS", tr("Boat channels"), ways, defaultValue=0))
+    algorithm.add_number("CELL", tr("Cell (m)"), None, 0.0, LARGEST_CELL_M)
 
 
 def lonlat_of(
@@ -27,6 +26,10 @@ def lonlat_of(
 ) -> tuple[float, float]:
     """A point in degrees; SwimPlanError naming the parameter where none was given."""
     if parameters.get(name) in (None, ""):
-        raise SwimPlanError(asked=f"{name} was left empty", allowed="It is a place", remedy="Choose a point on the map")
+        raise SwimPlanError(
+            asked=tr("{} was left empty").format(name),
+            allowed=tr("It is a place"),
+            remedy=tr("Choose a point on the map"),
+        )
     place = algorithm.parameterAsPoint(parameters, name, context, QgsCoordinateReferenceSystem("EPSG:4326"))
     return place.x(), place.y()

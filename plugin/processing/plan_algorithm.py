@@ -25,6 +25,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.errors import SwimPlanError
 from .refusals import refusals
 from .whole_outputs import WholeOutputs, file_of_sink
+from .words import tr
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -233,9 +234,9 @@ def check_apart(files: list[str], layers: list[str]) -> None:
     twice = next((file for file in taken if taken.count(file) > 1 or file in map(_resolved, layers)), None)
     if twice is not None:
         raise SwimPlanError(
-            asked=f"Asked to write two outputs to {twice}",
-            allowed="Each output goes to a file of its own",
-            remedy="Choose another file for one of them",
+            asked=tr("Asked to write two outputs to {}").format(twice),
+            allowed=tr("Each output goes to a file of its own"),
+            remedy=tr("Choose another file for one of them"),
         )
 
 

@@ -122,6 +122,8 @@ class ReachOfEntry(PlanAlgorithm):
         path = self.parameterAsOutputLayer(parameters, name, context)
         if path and not path.lower().endswith((".tif", ".tiff")):
             raise SwimPlanError(
-                asked=f"Asked to write {name} to {path}", allowed="Rasters are GeoTIFF", remedy="End its name in .tif"
+                asked=self._tr("Asked to write {} to {}").format(name, path),
+                allowed=self._tr("Rasters are GeoTIFF"),
+                remedy=self._tr("End its name in .tif"),
             )
         return path

@@ -9,6 +9,7 @@ from pathlib import Path
 from qgis.core import QgsDataSourceUri, QgsProcessingOutputLayerDefinition, QgsProviderRegistry, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
+from .words import tr
 
 BESIDE = ("", "-wal", "-shm", "-journal")  # what SQLite lays beside a GeoPackage
 
@@ -25,9 +26,9 @@ class WholeOutputs:
             _check_folder(path)
             if path.resolve() in sources:
                 raise SwimPlanError(
-                    asked=f"Asked to write {path}, which this run reads from",
-                    allowed="Outputs go to files of their own, so that nothing of yours is lost",
-                    remedy="Choose another file",
+                    asked=tr("Asked to write {}, which this run reads from").format(path),
+                    allowed=tr("Outputs go to files of their own, so that nothing of yours is lost"),
+                    remedy=tr("Choose another file"),
                 )
         self._fresh = [path for path in self._paths if not path.exists()]
 
@@ -62,7 +63,7 @@ def _check_folder(path: Path) -> None:
         writable = False
     if not writable or path.is_dir():
         raise SwimPlanError(
-            asked=f"Could not write {path}",
-            allowed="Outputs go to a folder that can be written to, under a name that is no folder's",
-            remedy="Choose another folder or name",
+            asked=tr("Could not write {}").format(path),
+            allowed=tr("Outputs go to a folder that can be written to, under a name that is no folder's"),
+            remedy=tr("Choose another folder or name"),
         )

@@ -54,6 +54,10 @@ def test_each_text_that_is_shown_can_be_translated(name: str, tree: ast.Module) 
         ('def f(self):\n    self.x.setText(f"{count} rows")', "' rows' is not translated"),
         ('def f(self):\n    self.x.setText("On" if on else tr("Off"))', "'On' is not translated"),
         ('def f(self):\n    bar.pushMessage("Done")', "'Done' is not translated"),
+        ('def f(self):\n    self.x.setText("{} rows".format(3))', "'{} rows' is not translated"),
+        ('def f(self):\n    raise SwimPlanError(asked="No day", remedy=tr("Give one"))', "'No day' is not translated"),
+        ('def f(self):\n    self.addParameter(QgsProcessingParameterFile("PLAN", "Plan"))', "'Plan' is not translated"),
+        ('def displayName(self):\n    return "Plan swim"', "'Plan swim' is not translated"),
         ('def f(self):\n    return tr(f"{count} rows")', "only a plain text"),
         ("def f(self, words):\n    return tr(words)", "only a plain text"),
         ('TITLE = tr("Legs")', "before the language is known"),
@@ -74,11 +78,18 @@ def test_what_would_stay_english_is_found(code: str, fault: str) -> None:
         'def f(self):\n    QAction(QIcon("/x.svg"), f"{name}…", parent)',
         "def f(self, field):\n    return schema_words(field.help)",
         "def f(painter):\n    painter.translate(0.0, 2.0)",
+        'def f(self):\n    self.addParameter(QgsProcessingParameterFile("PLAN", self._tr("Plan"), extension="gpkg"))',
+        'def f(self):\n    super().__init__("Tideleg", parent)',
         'def tr(text):\n    return QCoreApplication.translate("Tideleg", text)',
     ],
 )
 def test_what_may_stand_there_passes(code: str) -> None:
     assert strings.faults("dock/x.py", ast.parse(code)) == []
+
+
+def test_words_are_gathered_under_whatever_name_they_are_asked_for() -> None:
+    tree = ast.parse('tr("One")\nself._tr("Two")\nwords = QCoreApplication.translate\nwords("Tideleg", "Three")')
+    assert strings.words_in(tree) == ["One", "Two", "Three"]
 
 
 def test_the_words_of_the_schema_are_gathered_too(gathered) -> None:
