@@ -130,39 +130,56 @@ def take_all() -> None:
         QTimer.singleShot(700, loop.quit)
         loop.exec()
 
-    def take(name: str, scroll: float | None = 0.0) -> None:
+    def take(name: str, section: object | None = None, of: object = window, *, scrolled: bool = False) -> None:
         settle()
-        if scroll is not None:  # None leaves the dock where it has scrolled to
-            bar = dock.area.verticalScrollBar()
-            bar.setValue(int(scroll * bar.maximum()))
+        if not scrolled:
+            dock.area.verticalScrollBar().setValue(dock.frames[section].y() if section is not None else 0)
             settle()
-        picture = window.grab().toImage()
+        picture = of.grab().toImage()
         colours = {picture.pixel(x, y) for x in range(0, picture.width(), 7) for y in range(0, picture.height(), 7)}
         if len(colours) < 10:
             raise RuntimeError(f"{name} is blank")
-        picture.save(str(Path(os.environ["TIDELEG_PICTURES"]) / f"{name}-x{scale}.png"))
+        picture.save(str(Path(os.environ["TIDELEG_PICTURES"]) / f"{name}{'' if scale == '1' else '-x2'}.png"))
+
+    def ask(section: object) -> None:
+        section.start()
+        while section.ask.isHidden():
+            settle()
 
     def depart(text: str) -> None:
         editor = dock.swim.depart
         editor.setDateTime(editor.dateTimeFromText(text))
 
-    take("1-no-plan")
+    take("01-start")
     dock.session.open_plan(os.environ["TIDELEG_SAMPLE"])
-    take("2-plan-open")
     dock.walk.begin()
     dock.walk.go_to(3)
-    take("2-walk", None)
+    take("02-walk", scrolled=True)
     dock.walk.finish()
-    dock.session.choose_route("Slantwise from the slip")
+    dock.session.choose_route("Inner reef and home")
     depart("2027-06-26  10:00")
-    take("3-planned")
-    take("3-planned-lower", 1.0)
+    take("03-plan-and-draw")
+    take("04-water", dock.water)
+    take("05-swim-and-legs", dock.swim)
+    dock.time.slider.setValue(dock.time.slider.maximum() // 3)
+    take("06-play", dock.time)
+    take("07-mind-and-turn-back", dock.mind)
+    ask(dock.when)
+    take("08-when", dock.when)
+    ask(dock.reach)
+    take("09-how-far", dock.reach)
+    ask(dock.order)
+    take("10-order", dock.order)
+    take("11-take-along", dock.take)
+    take("12-shore-contact", dock.sheet)
+    tides = dock.tables.windows.open("tides")
+    take("13-table", dock.tables, tides)
+    tides.close()
     dock.session.choose_route("Round by the Spindle")
-    take("4-cannot-be-swum")
-    take("4-cannot-be-swum-lower", 1.0)
+    take("14-cannot-be-swum", dock.swim)
     QgsApplication.setUITheme("Night Mapping")
-    take("5-dark")
-    take("5-dark-lower", 1.0)
+    take("15-dark-water", dock.water)
+    take("16-dark-legs", dock.legs)
     QgsProject.instance().setDirty(False)
 
 

@@ -102,7 +102,7 @@ class SheetSection(WorkSection):
         wind = QHBoxLayout()
         wind.addWidget(self.wind_from, 1)
         wind.addWidget(self.wind_kn, 1)
-        name = QLabel(tr("W&ind from"))
+        name = QLabel(tr("W&ind from, speed"))
         name.setBuddy(self.wind_from)
         form.addRow(name, wind)
         self.questions.addLayout(form)
