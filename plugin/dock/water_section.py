@@ -136,7 +136,7 @@ class WaterSection(Section):
             self.readout.show_tips(tips(work.day))
         self.export.setEnabled(work.day is not None and not work.is_old)
         # Beside the buttons, where it moves nothing: it comes and goes with every change.
-        self.busy.setText(tr("Looking at the day…") if work.is_old or work.is_busy else "")
+        self.busy.setText(tr("Looking…") if work.is_old or work.is_busy else "")
         self.tell(work.problem)
         self.show_departure()
 
@@ -157,12 +157,16 @@ class WaterSection(Section):
         """The handle stands at the session's departure, with the home of its swim where that is known."""
         session, day = self._session, self.work.day
         self.view.show_departure(session.depart, self._home())
-        holds = day is not None and not self.work.is_old
+        holds = self._holds(session.depart)
         if holds or day is None:
             self.words.setText(day_sentences(day, session.depart) if holds else "")
         self.words.setEnabled(holds)
         self.view.setAccessibleDescription(f"{self._departure_words()} {self.words.text() if holds else ''}".strip())
         self.show_reading()
+
+    def _holds(self, moment: datetime | None) -> bool:
+        """Whether the day that is shown says something of a moment."""
+        return self.work.day is not None and not self.work.is_old and _is_of(self.work.day.strip, moment)
 
     def _home(self) -> datetime | None:
         """When the planned swim is home, where it is that of the departure."""
@@ -177,7 +181,7 @@ class WaterSection(Section):
         day, cursor = self.work.day, self.view.cursor_at
         at_cursor = cursor is not None and not self.view.is_dragging
         moment = cursor if at_cursor else self._session.depart
-        holds = day is not None and not self.work.is_old and moment is not None and _is_of(day.strip, moment)
+        holds = self._holds(moment)
         self.readout.setEnabled(holds)
         if not holds:
             self.readout.show_words(self._departure_words(), () if day is None else None)
@@ -195,5 +199,5 @@ class WaterSection(Section):
         return tr("Departure {date} {at}").format(date=f"{depart:%Y-%m-%d}", at=at)
 
 
-def _is_of(strip: DayStrip, moment: datetime) -> bool:
-    return strip.start.astimezone(UTC) <= moment.astimezone(UTC) <= strip.end.astimezone(UTC)
+def _is_of(strip: DayStrip, moment: datetime | None) -> bool:
+    return moment is not None and strip.start.astimezone(UTC) <= moment.astimezone(UTC) <= strip.end.astimezone(UTC)

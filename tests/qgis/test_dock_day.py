@@ -245,11 +245,11 @@ def test_no_day_is_computed_while_the_dock_is_closed(dock) -> None:
 def test_nothing_moves_while_another_day_is_looked_at(dock) -> None:
     widgets = (dock.water.view, dock.water.readout, dock.water.words)
     heights = [widget.height() for widget in widgets]
-    values = [value.text() for value in dock.water.readout.values]
+    values, words = [value.text() for value in dock.water.readout.values], dock.water.words.text()
     dock.water.after.click()
     assert dock.water.work.is_old and "Looking" in dock.water.busy.text()
     assert not dock.water.readout.isEnabled() and not dock.water.words.isEnabled()
-    assert [value.text() for value in dock.water.readout.values] == values
+    assert [value.text() for value in dock.water.readout.values] == values and dock.water.words.text() == words
     QgsApplication.processEvents()
     assert [widget.height() for widget in widgets] == heights and not any(widget.isHidden() for widget in widgets)
     shown(dock)
