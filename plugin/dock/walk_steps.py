@@ -87,7 +87,7 @@ def walk_steps() -> list[WalkStep]:
         ),
         WalkStep(
             section="Take",
-            words=tr("Here a planned swim becomes a wet card, a sheet for the shore contact, or marks for a GPS."),
+            words=tr("Here a planned swim becomes a card, a table or marks for a GPS; below is the sheet for the shore."),
         ),
         WalkStep(
             section="Plan",

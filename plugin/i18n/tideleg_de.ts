@@ -2027,6 +2027,16 @@ max.</translation>
     </message>
     <message>
         <location filename="../dock/reach_rows.py"/>
+        <source>There is no place from which one would be home in time.</source>
+        <translation>Es gibt keinen Ort, von dem man rechtzeitig zurück wäre.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
+        <source>On the map: where one can be and be home in time, the lighter the sooner, a line every {} min; slanting lines and a dark edge where there is time for the stay.</source>
+        <translation>Auf der Karte: wo man sein und rechtzeitig zurück sein kann, je heller, desto früher, alle {} min eine Linie; schräge Linien und ein dunkler Rand, wo Zeit zum Bleiben ist.</translation>
+    </message>
+    <message>
+        <location filename="../dock/reach_rows.py"/>
         <source>Cells of {} m: what is narrower than {} m counts as closed.</source>
         <translation>Zellen von {} m: was schmaler ist als {} m, gilt als geschlossen.</translation>
     </message>
@@ -2569,8 +2579,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
-        <source>W&amp;ind from</source>
-        <translation>&amp;Wind aus</translation>
+        <source>W&amp;ind from, speed</source>
+        <translation>&amp;Wind aus, Stärke</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
@@ -3826,8 +3836,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Here a planned swim becomes a wet card, a sheet for the shore contact, or marks for a GPS.</source>
-        <translation>Hier wird aus einer geplanten Tour eine Nasskarte, ein Blatt für den Kontakt an Land oder Marken für ein GPS.</translation>
+        <source>Here a planned swim becomes a card, a table or marks for a GPS; below is the sheet for the shore.</source>
+        <translation>Hier wird aus einer geplanten Tour eine Karte, eine Tabelle oder Marken für ein GPS; darunter ist das Blatt für den Kontakt an Land.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
@@ -3857,7 +3867,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/water_section.py"/>
         <source>Looking…</source>
-        <translation type="unfinished"></translation>
+        <translation>Sieht nach…</translation>
     </message>
     <message>
         <location filename="../dock/water_section.py"/>
