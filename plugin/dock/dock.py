@@ -27,6 +27,7 @@ from .walk import Walk
 from .water_section import WaterSection
 from .windows_section import WindowsSection
 from .words import tr
+from .work_section import WorkSection
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.
 LEAST_CHARACTERS = 62
@@ -143,6 +144,8 @@ class TidelegDock(QgsDockWidget):
     def _closed(self) -> None:
         """Out of sight: nothing is planned that nobody sees, and the results go."""
         self.session.rest(True)
+        for section in self.findChildren(WorkSection):
+            section.put_away()
         self.drawing.put_away()
         self.time.rest()
         self.results.remove()

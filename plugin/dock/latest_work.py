@@ -33,7 +33,7 @@ class _Work(QgsTask):
     def run(self) -> bool:
         """In QGIS's worker: no widget, no project, no layer of the user's."""
         try:
-            self.result = self._work(self.isCanceled, lambda part: self._tell(self, part))
+            self.result = self._work(self.isCanceled, self._tell_part)
         except StoppedError:
             return False
         except SwimPlanError as error:
@@ -42,6 +42,11 @@ class _Work(QgsTask):
             QgsMessageLog.logMessage(traceback.format_exc(), "Tideleg", Qgis.MessageLevel.Critical)
             self.refusal = tr("Tideleg has a defect here: {}. The log messages say more.").format(error)
         return not self.isCanceled()
+
+    def _tell_part(self, part: Any) -> None:
+        """Who has cancelled the work is no longer there to be told."""
+        if not self.isCanceled():
+            self._tell(self, part)
 
     def finished(self, ok: bool) -> None:
         """On the main thread."""

@@ -25,7 +25,7 @@ from .asked_layers import AskedLayers, Drawing
 from .departure import digits_of, moment_of
 from .mark_ticks import MarkTicks
 from .order_rows import order_headers, order_rows, orders_headline
-from .plan_marks import labels_of, place_of, plan_marks, route_stops
+from .plan_marks import PlanMarks, labels_of, place_of
 from .progress_words import by_percent
 from .row_table import RowTable
 from .rows import Row
@@ -53,6 +53,7 @@ class OrderSection(WorkSection):
         self.count, self.headline, self.added = label(), label(strong=True), label()
         self.table = RowTable(order_headers())
         self.add = QPushButton(tr("Add as Route"))
+        self._plan = PlanMarks(session)
         self.found: OrdersFound | None = None
         self.shown: OrderPlan | None = None
         self._go_to = go_to
@@ -148,12 +149,12 @@ class OrderSection(WorkSection):
 
     def _show_marks(self) -> None:
         """The marks as they stand; while the user has ticked none himself, those of the route are."""
-        session = self._session
         try:
-            marks = plan_marks(session)
+            marks = self._plan.marks()
+            route = [(stop.name, stop.kind) for stop in self._plan.stops()]
         except SwimPlanError:
             return  # planning says what is wrong with the layer
-        stops = [] if self._is_picked else [(stop.name, stop.kind) for stop in route_stops(session, marks)]
+        stops = [] if self._is_picked else route
         if (marks, stops) == self._known:
             return
         self._known, self._labels = (marks, stops), labels_of(marks)

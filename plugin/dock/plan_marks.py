@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 import numpy as np
+from qgis.core import QgsFeatureSource
 
 from ..core.chart.marks import Mark, Route, marks_at_stops
 from ..core.errors import SwimPlanError
@@ -20,24 +21,46 @@ from .words import tr
 Place = tuple[float, float]
 
 
-def plan_marks(session: Session) -> list[Mark]:
-    """The marks as the layer stands, edits included; from the file where the layer is not in the project.
+class PlanMarks:
+    """Reads a session's marks and routes, anew only where their rows have changed: it is asked at every planning."""
 
-    SwimPlanError where a row cannot be meant.
-    """
-    source = session.layers.copies().get("marks") or open_layer(session.path, "marks")
-    return marks_from(Table(source, LAYER_BY_NAME["marks"], []))
+    def __init__(self, session: Session) -> None:
+        self._session = session
+        self._marks: tuple[object, list[Mark]] = (None, [])
+        self._stops: tuple[tuple, list[Mark]] = ((), [])
+
+    def marks(self) -> list[Mark]:
+        """The marks as the layer stands, edits included; from the file where the layer is not in the project.
+
+        SwimPlanError where a row cannot be meant.
+        """
+        source = self._source("marks")
+        if self._marks[0] is not source:
+            self._marks = source, marks_from(Table(source, LAYER_BY_NAME["marks"], []))
+        return self._marks[1]
+
+    def stops(self) -> list[Mark]:
+        """The stops of the chosen route, by the names of the marks there; none without a route that is drawn once.
+
+        SwimPlanError as for the marks.
+        """
+        marks, source, name = self.marks(), self._source("routes"), self._session.route
+        known = self._stops[0]
+        if not known or known[0] is not marks or known[1] is not source or known[2] != name:
+            self._stops = (marks, source, name), _stops_on(source, name, marks)
+        return self._stops[1]
+
+    def _source(self, name: str) -> QgsFeatureSource:
+        return self._session.layers.copies().get(name) or open_layer(self._session.path, name)
 
 
-def route_stops(session: Session, marks: list[Mark]) -> list[Mark]:
-    """The stops of the chosen route, by the names of the marks there; none without a route that is drawn once."""
-    source = session.layers.copies().get("routes") or open_layer(session.path, "routes")
-    drawn = [row.geometry() for row in source.getFeatures() if row.attribute("name") == session.route]
+def _stops_on(routes: QgsFeatureSource, name: str, marks: list[Mark]) -> list[Mark]:
+    drawn = [row.geometry() for row in routes.getFeatures() if row.attribute("name") == name]
     if len(drawn) != 1:
         return []
     lonlat = [((place.x() + 180.0) % 360.0 - 180.0, place.y()) for place in drawn[0].vertices()]
     try:
-        return marks_at_stops(Route(name=session.route, lonlat=np.array(lonlat)), marks)
+        return marks_at_stops(Route(name=name, lonlat=np.array(lonlat)), marks)
     except SwimPlanError:
         return []
 

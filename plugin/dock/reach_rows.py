@@ -7,6 +7,7 @@ from collections.abc import Mapping
 
 from ..core.results.card import clock_down, clock_up
 from ..core.results.reach import MarkReach, Numbers, Reach
+from ..layers_out.reach_bands import ReachDrawn
 from .flag_shapes import severity_word
 from .plan_marks import Place, place_of
 from .rows import Row
@@ -58,9 +59,9 @@ def _numbers_row(reach: Reach, numbers: Numbers, name: str, point: tuple[Place, 
 
 
 def stay_text(minutes: float) -> str:
-    """``95 min``, ``4 h 05 min``: whole minutes, rounded down."""
+    """``45 min``, ``4 h 05 min``: whole minutes, rounded down."""
     whole = math.floor(minutes + 1e-3)
-    return tr("{} min").format(whole) if whole < 120 else tr("{} h {:02d} min").format(*divmod(whole, 60))
+    return tr("{} min").format(whole) if whole < 60 else tr("{} h {:02d} min").format(*divmod(whole, 60))
 
 
 def reach_headline(reach: Reach) -> str:
@@ -70,6 +71,17 @@ def reach_headline(reach: Reach) -> str:
     if reach.depart.date() != reach.back_by.date():
         back = f"{reach.back_by:%Y-%m-%d %H:%M}"
     return words.format(reach.entry.name, leave, back, f"{reach.stay_min:.0f}", f"{reach.stay_area_km2:.2f}")
+
+
+def map_words(made: ReachDrawn) -> str:
+    """What the map shows, for those who do not look into the legend."""
+    if not made.bands:
+        return tr("There is no place from which one would be home in time.")
+    words = tr(
+        "On the map: where one can be and be home in time, the lighter the sooner, a line every {} min; slanting lines "
+        "and a dark edge where there is time for the stay."
+    )
+    return words.format(f"{made.every_min:.0f}")
 
 
 def grid_words(reach: Reach) -> str:

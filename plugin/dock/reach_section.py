@@ -17,12 +17,12 @@ from ..layers_out.reach_bands import BANDS, LINES, STAY, ReachDrawn, bands_of
 from .asked_layers import AskedLayers, Drawing
 from .departure import digits_of, moment_of
 from .home_by import home_limit
-from .plan_marks import Place, labels_of, place_of, plan_marks, route_stops
+from .plan_marks import Place, PlanMarks, labels_of, place_of
 from .progress_words import by_percent
-from .reach_rows import grid_words, reach_headers, reach_headline, reach_rows
+from .reach_rows import grid_words, map_words, reach_headers, reach_headline, reach_rows
 from .row_table import RowTable
 from .rows import Row
-from .section import label
+from .section import label, side_by_side
 from .session import PLANNING, Session
 from .words import tr
 from .work_section import IsCancelled, Tell, WorkSection
@@ -44,9 +44,10 @@ class ReachSection(WorkSection):
         self.entry, self.back_by, self.stay = QComboBox(), QDateTimeEdit(), QSpinBox()
         self.limit = QPushButton(tr("As Late as Planned"))
         self.leave, self.why = label(), label()
-        self.headline, self.grid = label(strong=True), label()
+        self.headline, self.on_the_map, self.grid = label(strong=True), label(), label()
         self.table = RowTable(reach_headers())
         self.found: ReachDrawn | None = None
+        self._marks = PlanMarks(session)
         self._labels: dict[Place, str] = {}
         self._is_typed = False  # the time to be home is the user's own
         super().__init__("Reach", tr("How Far"), session, tr("Show Reach"))
@@ -91,18 +92,17 @@ class ReachSection(WorkSection):
             (tr("&Entry"), self.entry),
             (tr("Leave"), self.leave),
             (tr("&Back by"), self.back_by),
-            ("", self.why),
-            ("", self.limit),
+            ("", side_by_side(self.why, self.limit)),
             (tr("S&tay"), self.stay),
         )
         for words, field in rows:
             name = QLabel(words)
-            if field not in (self.leave, self.why, self.limit):
+            if "&" in words:
                 name.setBuddy(field)
             form.addRow(name, field)
         self.questions.addLayout(form)
         column = self.answer_column()
-        for widget in (self.headline, self.table, self.grid):
+        for widget in (self.headline, self.on_the_map, self.table, self.grid):
             column.addWidget(widget)
 
     def show_choices(self) -> None:
@@ -117,8 +117,7 @@ class ReachSection(WorkSection):
 
     def _show_entries(self) -> None:
         try:
-            marks = plan_marks(self._session)
-            start = next(iter(route_stops(self._session, marks)), None)
+            marks, start = self._marks.marks(), next(iter(self._marks.stops()), None)
         except SwimPlanError:
             return  # planning says what is wrong with the layer
         self._labels = labels_of(marks)
@@ -199,12 +198,11 @@ class ReachSection(WorkSection):
 
     def _entry_place(self) -> Place:
         """Where the entry chosen is, as the layers stand now."""
-        session, mark = self._session, self.entry.currentData()
+        mark = self.entry.currentData()
         self.minds = ReachSection.minds if mark is not None else (*ReachSection.minds, "route")
-        marks = plan_marks(session)
-        self._labels = labels_of(marks)
+        self._labels = labels_of(self._marks.marks())
         if mark is None:
-            mark = next(iter(route_stops(session, marks)), None)
+            mark = next(iter(self._marks.stops()), None)
         if mark is None:
             raise SwimPlanError(
                 asked=tr("There is no entry to set out from"),
@@ -218,6 +216,7 @@ class ReachSection(WorkSection):
         self.layers.show(answer, layers.group() if layers is not None else None)
         self.headline.setText(reach_headline(answer.reach))
         self.table.show_rows(reach_rows(answer.reach, self._labels))
+        self.on_the_map.setText(map_words(answer))
         self.grid.setText(grid_words(answer.reach))
 
     def clear_answer(self) -> None:

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from qgis.core import QgsApplication
 from qgis.gui import QgsCollapsibleGroupBox
 from qgis.PyQt.QtCore import QEvent, QObject, Qt
-from qgis.PyQt.QtWidgets import QGridLayout, QLabel, QToolButton, QVBoxLayout, QWidget
+from qgis.PyQt.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
 
 from .words import tr
 
@@ -23,6 +23,17 @@ def label(text: str = "", *, strong: bool = False) -> QLabel:
         font.setBold(True)
         made.setFont(font)
     return made
+
+
+def side_by_side(first: QWidget, *others: QWidget) -> QWidget:
+    """The first takes the room that is left over, the others stand after it."""
+    whole = QWidget()
+    row = QHBoxLayout(whole)
+    row.setContentsMargins(0, 0, 0, 0)
+    row.addWidget(first, 1)
+    for other in others:
+        row.addWidget(other)
+    return whole
 
 
 class Section(QgsCollapsibleGroupBox):

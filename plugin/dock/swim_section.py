@@ -8,7 +8,6 @@ from qgis.PyQt.QtWidgets import (
     QDateTimeEdit,
     QDoubleSpinBox,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
     QListWidget,
     QListWidgetItem,
@@ -23,7 +22,7 @@ from ..core.solve.swim import NEW_HEADINGS
 from ..core.swimmer import LIMITS
 from .departure import STEP_MIN, digits_of, zone_words
 from .rows import headline
-from .section import Section, label
+from .section import Section, label, side_by_side
 from .session import PLANNING, SETTLED, TURNING, Session
 from .words import tr
 
@@ -110,7 +109,7 @@ class SwimSection(Section):
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         self.route.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.swimmers.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        steps = _side_by_side(self.earlier, self.later)
+        steps = side_by_side(self.earlier, self.later)
         for words, field, buddy in (
             (tr("&Route"), self.route, self.route),
             (tr("S&wimmers"), self.swimmers, self.swimmers),
@@ -118,7 +117,7 @@ class SwimSection(Section):
             ("", steps, None),
             ("", self.zone, None),
             (tr("&Pace"), self.pace, self.pace),
-            (tr("&Headings"), _side_by_side(self.way, self.every), self.way),
+            (tr("&Headings"), side_by_side(self.way, self.every), self.way),
         ):
             name = QLabel(words)
             if buddy is not None:
@@ -126,7 +125,7 @@ class SwimSection(Section):
             form.addRow(name, field)
         self.inside.addLayout(form)
         self.inside.addWidget(self.headline)
-        self.inside.addWidget(_side_by_side(self.status, self.stop, self.again))
+        self.inside.addWidget(side_by_side(self.status, self.stop, self.again))
 
     def show_choices(self) -> None:
         """Show what may be chosen and what is."""
@@ -185,14 +184,3 @@ class SwimSection(Section):
 
     def _pace(self) -> float | None:
         return None if self.pace.value() < LIMITS["pace_m_s"][0] else round(self.pace.value(), 2)
-
-
-def _side_by_side(first: QWidget, *others: QWidget) -> QWidget:
-    """The first takes the room that is left over, the others stand after it."""
-    whole = QWidget()
-    row = QHBoxLayout(whole)
-    row.setContentsMargins(0, 0, 0, 0)
-    row.addWidget(first, 1)
-    for other in others:
-        row.addWidget(other)
-    return whole

@@ -89,6 +89,11 @@ class WorkSection(Section):
         self._work.cancel()
         self._say(tr("Stopped."))
 
+    def put_away(self) -> None:
+        """Out of sight: what nobody waits for is not worked out."""
+        if self._work.is_busy:
+            self.halt()
+
     def forget(self) -> None:
         """Another plan, or none."""
         self._work.cancel()

@@ -310,3 +310,35 @@ def test_the_start_of_the_route_comes_first_and_the_entries_after_it(dock) -> No
 def test_without_a_plan_there_is_nothing_to_ask(qgis_app) -> None:
     with desk_with_dock() as (_, dock):
         assert not dock.reach.isEnabled() and dock.reach.hint.text() == "Open a plan first."
+
+
+def test_a_dock_closed_or_unloaded_while_the_reach_is_worked_out_leaves_nothing(qgis_app, bay: Path) -> None:
+    logged = []
+    receive = lambda text, tag, _level: tag == "Tideleg" and logged.append(text)  # noqa: E731  disconnected by the same
+    QgsApplication.messageLog().messageReceived.connect(receive)
+    with desk_with_dock() as (_, dock):
+        opened(dock, bay, depart=f"{DAY} 10:00")
+        for gone in (dock.close, lambda: None):
+            dock.setUserVisible(True)
+            settle(dock.session)
+            back_by(dock, BACK)
+            dock.reach.ask.click()
+            wait_for(lambda: "%" in dock.reach.status.text(), "words on how far it is")
+            gone()
+        dock_gone = dock.reach._work
+        assert dock_gone.is_busy
+    wait_for(lambda: QgsApplication.taskManager().countActiveTasks() == 0, "the worker's end")
+    QgsApplication.messageLog().messageReceived.disconnect(receive)
+    assert logged == [] and QgsProject.instance().mapLayers() == {}
+
+
+def test_marks_are_read_again_only_where_they_have_changed(dock) -> None:
+    known = dock.reach._marks.marks()
+    dock.swim.later.click()
+    settle(dock.session)
+    assert dock.reach._marks.marks() is known
+    marks = layer_of(dock, "marks")
+    assert marks.startEditing()
+    assert marks.changeGeometry(next(marks.getFeatures()).id(), point(moved(5.0, 5.0)))
+    settle(dock.session)
+    assert dock.reach._marks.marks() is not known
