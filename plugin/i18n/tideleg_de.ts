@@ -3836,7 +3836,7 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Here a planned swim becomes a card, a table or marks for a GPS; below is the sheet for the shore.</source>
+        <source>A planned swim becomes a card, a table or marks for a GPS here; below is the sheet for the shore.</source>
         <translation>Hier wird aus einer geplanten Tour eine Karte, eine Tabelle oder Marken für ein GPS; darunter ist das Blatt für den Kontakt an Land.</translation>
     </message>
     <message>
