@@ -130,11 +130,10 @@ class DrawSection(Section):
         grid = QGridLayout()
         for number, button in enumerate(self.buttons.values()):
             grid.addWidget(button, *divmod(number, 2))
-        steps = QHBoxLayout()
-        for button in (self.finish, self.back, self.undo, self.redo):
+        steps = QGridLayout()
+        for number, button in enumerate((self.finish, self.back, self.undo, self.redo)):
             button.setAutoDefault(False)
-            steps.addWidget(button)
-        steps.addStretch()
+            steps.addWidget(button, *divmod(number, 2))
         typed = QHBoxLayout()
         name = QLabel(tr("P&osition"))
         name.setBuddy(self.position)
