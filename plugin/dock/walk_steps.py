@@ -87,7 +87,7 @@ def walk_steps() -> list[WalkStep]:
         ),
         WalkStep(
             section="Take",
-            words=tr("A planned swim becomes a card, a table or marks for a GPS here; below is the sheet for the shore."),
+            words=tr("Take the swim along as a card, a table or marks for a GPS; below is the sheet for the shore."),
         ),
         WalkStep(
             section="Plan",

@@ -3836,8 +3836,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>A planned swim becomes a card, a table or marks for a GPS here; below is the sheet for the shore.</source>
-        <translation>Hier wird aus einer geplanten Tour eine Karte, eine Tabelle oder Marken für ein GPS; darunter ist das Blatt für den Kontakt an Land.</translation>
+        <source>Take the swim along as a card, a table or marks for a GPS; below is the sheet for the shore.</source>
+        <translation>Die Tour als Karte, als Tabelle oder als Marken für ein GPS mitnehmen; darunter ist das Blatt für den Kontakt an Land.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
