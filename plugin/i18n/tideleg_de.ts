@@ -2294,7 +2294,7 @@ max.</translation>
     <message>
         <location filename="../dock/rows.py"/>
         <source>Heading to hold on the compass, degrees magnetic, as on the card</source>
-        <translation>Kurs am Kompass, missweisende Grad, wie auf der Karte</translation>
+        <translation>Kurs am Kompass, missweisende Grad, wie auf der Nasskarte</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
@@ -3459,22 +3459,22 @@ bis {}</translation>
     <message>
         <location filename="../dock/take_files.py"/>
         <source>The card to carry on the water, as a PDF to print black on white</source>
-        <translation>Die Karte zum Mitnehmen aufs Wasser, als PDF zum Drucken in Schwarz auf Weiß</translation>
+        <translation>Die Nasskarte zum Mitnehmen, als PDF zum Drucken in Schwarz auf Weiß</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
         <source> card</source>
-        <translation> Karte</translation>
+        <translation> Nasskarte</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
         <source>Card as Text…</source>
-        <translation>Karte als Text…</translation>
+        <translation>Nasskarte als Text…</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
         <source>The same card in plain text, for a message or a slate</source>
-        <translation>Dieselbe Karte als einfacher Text, für eine Nachricht oder eine Schreibtafel</translation>
+        <translation>Dieselbe Nasskarte als einfacher Text, für eine Nachricht oder eine Schreibtafel</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
@@ -3599,7 +3599,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/take_section.py"/>
         <source>There is no turn back, and no card goes without: {}</source>
-        <translation>Es gibt keine Umkehr, und ohne sie geht keine Karte hinaus: {}</translation>
+        <translation>Es gibt keine Umkehr, und ohne sie geht keine Nasskarte hinaus: {}</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
@@ -3624,12 +3624,12 @@ bis {}</translation>
     <message>
         <location filename="../dock/take_section.py"/>
         <source>Leg {} cannot be swum. Card, report and table of legs say so too.</source>
-        <translation>Abschnitt {} ist nicht schwimmbar. Karte, Bericht und Tabelle der Abschnitte sagen das auch.</translation>
+        <translation>Abschnitt {} ist nicht schwimmbar. Nasskarte, Bericht und Tabelle der Abschnitte sagen das auch.</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
         <source>{} x Stop in What to Mind: not to be swum like this. Card and report say so too.</source>
-        <translation>{} x Stopp in Zu beachten: so nicht zu schwimmen. Karte und Bericht sagen das auch.</translation>
+        <translation>{} x Stopp in Zu beachten: so nicht zu schwimmen. Nasskarte und Bericht sagen das auch.</translation>
     </message>
     <message>
         <location filename="../dock/time_section.py"/>
@@ -3837,7 +3837,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/walk_steps.py"/>
         <source>Take the swim along as a card, a table or marks for a GPS; below is the sheet for the shore.</source>
-        <translation>Die Tour als Karte, als Tabelle oder als Marken für ein GPS mitnehmen; darunter ist das Blatt für den Kontakt an Land.</translation>
+        <translation>Die Tour als Nasskarte, als Tabelle oder als Marken für ein GPS mitnehmen; darunter ist das Blatt für den Kontakt an Land.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
@@ -6125,7 +6125,7 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../plan_package/schema.py"/>
         <source>The name printed on the card. A vertex of a route within 15 m of the mark takes it.</source>
-        <translation>Der Name, der auf der Karte steht. Ein Stützpunkt einer Route näher als 15 m an der Marke übernimmt ihn.</translation>
+        <translation>Der Name, der auf der Nasskarte steht. Ein Stützpunkt einer Route näher als 15 m an der Marke übernimmt ihn.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
