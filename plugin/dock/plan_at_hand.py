@@ -17,7 +17,7 @@ from qgis.PyQt.QtCore import QObject, pyqtSignal
 from ..core.chart.marks import Mark, Route
 from ..core.errors import SwimPlanError
 from ..core.solve.request import SwimRequest
-from ..layers_in.swim_in import AROUND_ROUTE_M, SwimAsked, request_from
+from ..layers_in.swim_in import SwimAsked, request_from, route_box_m
 from ..map_tools.at_hand import GeometryType, Surroundings
 from ..map_tools.places import marks_of
 from ..plan_package.schema import LAYER_BY_NAME
@@ -144,10 +144,8 @@ class PlanAtHand(QObject):
 
 def _has_water(request: SwimRequest, xy_m: np.ndarray) -> bool:
     """Whether a place lies where the request's stream may be asked for."""
-    stops = request.stops_m
-    return bool(
-        np.all(xy_m >= stops.min(axis=0) - AROUND_ROUTE_M) and np.all(xy_m <= stops.max(axis=0) + AROUND_ROUTE_M)
-    )
+    low, high = route_box_m(request.route, request.frame)
+    return bool(np.all(xy_m >= low) and np.all(xy_m <= high))
 
 
 def _laid(lon: float, lat: float, _marks: list[Mark]) -> tuple[Route, list[Mark]]:
