@@ -32,6 +32,7 @@ from .time_layers import tr
 
 # Length of an arrow in mm: so much without a stream, so much more for each knot, and no longer than that.
 ARROW_MM, ARROW_MM_PER_KN, LONGEST_MM = 4.5, 4.0, 14.0
+LEGEND_MM = "6"  # where there is no rate
 ARROWS_TO_SCALE, GRID_TO_SCALE = 45_000.0, 80_000.0  # beyond them arrows would lie on each other
 NOW = '("begin" <= @map_start_time AND "end" > @map_start_time)'
 AT_ANY_TIME = "@map_start_time IS NULL"
@@ -147,9 +148,8 @@ def _arrow(edge_mm: float) -> QgsMarkerSymbol:
 
 
 def _arrow_at_start(color: str, edge_mm: float) -> QgsMarkerLineSymbolLayer:
-    head = QgsMarkerSymbol.createSimple(
-        {"name": "arrow", "angle": "90", "color": color, "outline_color": color, "outline_width": str(edge_mm)}
-    )
+    look = {"name": "arrow", "angle": "90", "size": LEGEND_MM, "color": color, "outline_color": color}
+    head = QgsMarkerSymbol.createSimple({**look, "outline_width": str(edge_mm)})
     size = f'min({LONGEST_MM}, {ARROW_MM} + {ARROW_MM_PER_KN} * "rate_kn")'
     from_tail = f"'0,' || to_string(-0.5 * {size})"  # its tail stands on the place
     for what, value in (
