@@ -26,6 +26,10 @@ def remains(desk: Desk) -> dict[str, object]:
         "docks": len(desk.window.findChildren(QDockWidget)),
         "objects": len(desk.window.findChildren(QObject)),
         "listeners": {name: project.receivers(getattr(project, name)) for name in SIGNALS},
+        "map_time": (
+            desk.canvas.receivers(desk.canvas.temporalRangeChanged),
+            desk.canvas.temporalRange().isInfinite(),
+        ),
         "results": [one.name() for one in project.mapLayers().values() if one.customProperty("tideleg/result")],
         "groups": [one.name() for one in project.layerTreeRoot().findGroups(True) if "result" in one.name()],
         "plan_listeners": [
@@ -49,6 +53,9 @@ def test_ten_lives_with_a_planned_swim_leave_nothing_but_the_plans_layers(qgis_a
         else:
             settle(plugin.dock.session)
         assert plugin.dock.session.path == plan  # found in the project
+        if life % 3 == 0:
+            wait_for(lambda dock=plugin.dock: dock.time.swim is not None, "the swim in time")
+            plugin.dock.time.play.click()  # unloaded while it plays
         if life % 2:
             plugin.dock.session.step_departure(1)  # unloaded while a swim is on its way
         plugin.unload()
@@ -56,6 +63,7 @@ def test_ten_lives_with_a_planned_swim_leave_nothing_but_the_plans_layers(qgis_a
         seen.append(remains(desk))
     assert all(one == seen[0] for one in seen[1:])
     assert seen[0]["docks"] == 0 and seen[0]["toolbar"] == []
+    assert seen[0]["map_time"][1]
     assert seen[0]["results"] == [] and seen[0]["groups"] == []
     QgsProject.instance().clear()
     desk.canvas.stopRendering()
