@@ -107,7 +107,7 @@ class TidelegDock(QgsDockWidget):
         whole = QWidget()
         self.rows = QVBoxLayout(whole)
         self.rows.setContentsMargins(0, 0, 0, 0)
-        self.walk = Walk(self.session, inside.findChildren(SectionFrame), self.area)
+        self.walk = Walk(self.session, self.frames.values(), self.area)
         self.rows.addWidget(self.walk)
         self.rows.addWidget(self.area)
         self.setWidget(whole)

@@ -41,8 +41,8 @@ def german_desk(request: pytest.FixtureRequest, qgis_app: object) -> Iterator[tu
 
 
 def unfolded(dock: TidelegDock) -> None:
-    for frame in dock.walk._frames.values():
-        frame.section.setCollapsed(False)
+    for section in dock.frames:
+        section.setCollapsed(False)
 
 
 def cut_off(top: QWidget) -> list[str]:
@@ -103,10 +103,10 @@ def test_the_german_card_leaves_out_no_more_than_the_english(qgis_app, tmp_path:
 def test_two_letters_of_a_shortcut_are_never_the_same_in_one_section(german_desk, tmp_path: Path) -> None:
     _, dock = german_desk
     opened(dock, invented_bay(tmp_path / "bay.gpkg"), depart=f"{DAY} 10:00")
-    for name, frame in dock.walk._frames.items():
-        labels = [one.text() for one in frame.section.findChildren(QLabel) if "&" in one.text() and one.buddy()]
+    for section in dock.frames:
+        labels = [one.text() for one in section.findChildren(QLabel) if "&" in one.text() and one.buddy()]
         letters = [text.replace("&&", "").partition("&")[2][:1].lower() for text in labels]
-        assert len(set(letters)) == len(letters), f"{name}: {labels}"
+        assert len(set(letters)) == len(letters), f"{section.title()}: {labels}"
 
 
 def test_the_words_go_with_the_plugin(german_desk) -> None:
