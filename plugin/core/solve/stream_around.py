@@ -5,12 +5,11 @@ from __future__ import annotations
 import numpy as np
 
 from ..planar import bounds_of, filled_grid
-from ..quantities import SECONDS_PER_MINUTE, knots_from_m_s
+from ..quantities import SECONDS_PER_MINUTE
 from ..results.swim_in_time import StreamHere
 from ..water.stream import Stream
 from .request import SwimRequest
-from .stop_results import or_none
-from .stream_day import STATUS_WORDS
+from .stream_readings import stream_readings
 
 # What can be read on a map; common practice, no source.
 CELLS_ACROSS = 9
@@ -32,27 +31,10 @@ def stream_around(
     times = t_s[0] + step_s * np.arange(int(np.ceil((t_s[-1] - t_s[0]) / step_s)) + 1)
     if not len(xy_m):
         return ()
-    lonlat = request.frame.to_lonlat(xy_m)
-    turn = request.frame.convergence_at(xy_m[:, 0])
     found: list[StreamHere] = []
     for time in times:  # one time after the other, so that one may stop in between
-        sample = stream.at(*xy_m.T, time)
-        towards = (sample.set_deg + turn) % 360.0
-        rate = knots_from_m_s(sample.rate_m_s)
-        moment, begin, end = (request.clock.moment(time + part * step_s) for part in (0.0, -0.5, 0.5))
-        found += [
-            StreamHere(
-                lon=float(lonlat[row, 0]),
-                lat=float(lonlat[row, 1]),
-                moment=moment,
-                begin=begin,
-                end=end,
-                set_deg=or_none(towards[row]),
-                rate_kn=or_none(rate[row]),
-                known=STATUS_WORDS[int(sample.status[row])],
-            )
-            for row in range(len(xy_m))
-        ]
+        spans = tuple(np.full(len(xy_m), time + part * step_s) for part in (0.0, -0.5, 0.5))
+        found += stream_readings(request, xy_m, stream.at(*xy_m.T, time), spans)
     return tuple(found)
 
 

@@ -9,7 +9,7 @@ from datetime import timedelta
 import numpy as np
 
 from ..clock import later
-from ..quantities import SECONDS_PER_MINUTE, knots_from_m_s
+from ..quantities import SECONDS_PER_MINUTE
 from ..results.swim_in_time import StreamHere, SwimInTime, SwimMoment
 from ..results.swim_plan import Leg, SwimPlan
 from ..water.stream import StoppableStream, StreamSample, unknown_sample
@@ -17,7 +17,7 @@ from .flags.depths import charted_depth
 from .request import SwimRequest
 from .stop_results import or_none
 from .stream_around import stream_around
-from .stream_day import STATUS_WORDS
+from .stream_readings import stream_readings
 from .swim_depths import depths_under_way
 
 # Minutes between the arrows along the track: the first that gives no more than this many; common practice, no source.
@@ -40,9 +40,8 @@ def swim_in_time(request: SwimRequest, swim: SwimPlan, *, is_cancelled: Callable
     """The swim that was planned from this request, every minute from its start. StoppedError when cancelled."""
     line = _timeline(request, swim)
     stream = StoppableStream(stream=request.stream, is_cancelled=is_cancelled)
-    lonlat = request.frame.to_lonlat(line.xy_m)
     ends_s = np.append(line.t_s[1:], line.t_s[-1] + SECONDS_PER_MINUTE)
-    here = _streams_here(request, line, lonlat, ends_s, stream.at(*line.xy_m.T, line.t_s))
+    here = _streams_here(request, line, ends_s, stream.at(*line.xy_m.T, line.t_s))
     step = next((one for one in ARROW_STEPS_MIN if len(line.t_s) / one <= MOST_ARROWS), ARROW_STEPS_MIN[-1])
     return SwimInTime(
         zone=request.clock.zone_name,
@@ -73,25 +72,12 @@ def _timeline(request: SwimRequest, swim: SwimPlan) -> _Timeline:
     return _Timeline(t_s=t_s, xy_m=place, leg=leg, is_stay=is_stay)
 
 
-def _streams_here(
-    request: SwimRequest, line: _Timeline, lonlat: np.ndarray, ends_s: np.ndarray, sample: StreamSample
-) -> list[StreamHere]:
-    towards = (sample.set_deg + request.frame.convergence_at(line.xy_m[:, 0])) % 360.0
-    rate = knots_from_m_s(sample.rate_m_s)
+def _streams_here(request: SwimRequest, line: _Timeline, ends_s: np.ndarray, sample: StreamSample) -> list[StreamHere]:
+    """The readings of a timeline, each with its leg and whether it is a stay."""
+    readings = stream_readings(request, line.xy_m, sample, (line.t_s, line.t_s, ends_s))
     return [
-        StreamHere(
-            lon=float(lonlat[row, 0]),
-            lat=float(lonlat[row, 1]),
-            moment=request.clock.moment(line.t_s[row]),
-            begin=request.clock.moment(line.t_s[row]),
-            end=request.clock.moment(ends_s[row]),
-            set_deg=or_none(towards[row]),
-            rate_kn=or_none(rate[row]),
-            known=STATUS_WORDS[int(sample.status[row])],
-            leg=int(line.leg[row]) or None,
-            is_stay=bool(line.is_stay[row]),
-        )
-        for row in range(len(line.t_s))
+        replace(one, leg=int(leg) or None, is_stay=bool(is_stay))
+        for one, leg, is_stay in zip(readings, line.leg, line.is_stay)
     ]
 
 
@@ -161,6 +147,6 @@ def _on_unswum_leg(request: SwimRequest, leg: Leg, stream: StoppableStream, step
         is_stay=np.zeros(count, dtype=bool),
     )
     sample = unknown_sample((count,)) if leg.depart is None else stream.at(*xy_m.T, line.t_s)
-    here = _streams_here(request, line, request.frame.to_lonlat(xy_m), line.t_s, sample)
+    here = _streams_here(request, line, line.t_s, sample)
     until = None if leg.depart is None else later(leg.depart, timedelta(minutes=step_min))
     return [replace(one, end=until) for one in here]
