@@ -121,11 +121,20 @@ def test_rows_that_are_drawn_on_the_map_cannot_be_added_by_pasting() -> None:
         "x" * 10_000_001,
         "\t".join("1" for _ in range(1_000_000)),
         "1\n" * (MOST_ROWS + 2),
+        "\t" * 15_000 + "1\n" + "1\n" * 15_000,
         "",
         " \n\t\n",
         "\n" * 1000,
     ],
-    ids=["too long", "one endless line", "too many rows", "nothing", "blanks", "empty lines"],
+    ids=[
+        "too long",
+        "one endless line",
+        "too many rows",
+        "one wide row and many short ones",
+        "nothing",
+        "blanks",
+        "empty lines",
+    ],
 )
 def test_a_text_that_is_too_much_or_nothing_is_refused_in_one_sentence(text: str) -> None:
     with pytest.raises(SwimPlanError) as refused:

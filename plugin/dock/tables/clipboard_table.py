@@ -16,6 +16,7 @@ from ..words import tr
 MOST_CHARACTERS = 10_000_000
 MOST_ROWS = 20_000
 MOST_IN_A_LINE = 20_000
+MOST_CELLS = 2_000_000  # rows times the widest of them: short rows are filled up to it
 _ONE_DECIMAL = re.compile(r"^\s*[+-]?\d+,\d+\s*$")
 
 
@@ -41,6 +42,8 @@ def table_in(text: str) -> ClipboardTable:
         )
     separator, note = _separator(lines)
     rows = _parted(text, separator)
+    if len(rows) * max(map(len, rows)) > MOST_CELLS:
+        raise _too_much(text)
     numbered = [(number, cells) for number, cells in enumerate(rows, start=1) if any(cells)]
     return ClipboardTable(
         rows=tuple(cells for _, cells in numbered), lines=tuple(number for number, _ in numbered), note=note
@@ -60,8 +63,12 @@ def _refuse_too_much(text: str) -> None:
     rows = text.count("\n")
     if len(text) <= MOST_CHARACTERS and rows <= MOST_ROWS and not _has_long_line(text):
         return
-    raise SwimPlanError(
-        asked=tr("The text on the clipboard has {} characters in {} lines").format(len(text), rows + 1),
+    raise _too_much(text)
+
+
+def _too_much(text: str) -> SwimPlanError:
+    return SwimPlanError(
+        asked=tr("The text on the clipboard has {} characters in {} lines").format(len(text), text.count("\n") + 1),
         allowed=tr("Up to {} lines of {} characters are pasted at once").format(MOST_ROWS, MOST_IN_A_LINE),
         remedy=tr("Paste it in parts, or save it as a file and read that into the plan"),
     )
