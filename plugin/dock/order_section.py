@@ -7,8 +7,8 @@ from dataclasses import replace
 from datetime import datetime, timedelta
 
 from qgis.core import QgsVectorLayerUtils
-from qgis.PyQt.QtCore import QSignalBlocker, Qt
-from qgis.PyQt.QtWidgets import QComboBox, QDateTimeEdit, QFormLayout, QHBoxLayout, QLabel, QPushButton, QSpinBox
+from qgis.PyQt.QtCore import QSignalBlocker
+from qgis.PyQt.QtWidgets import QComboBox, QDateTimeEdit, QHBoxLayout, QPushButton
 
 from ..core.chart.marks import Mark
 from ..core.clock import later, zone_named
@@ -22,6 +22,7 @@ from ..layers_out.order_styles import ORDER_OUTPUTS, ORDER_STYLES, order_titles
 from ..map_tools.edits import add_row
 from ..map_tools.row_form import names_in
 from .asked_layers import AskedLayers, Drawing
+from .asking import choice_box, form_of, minutes_box, moment_editor, name_widgets
 from .departure import digits_of, moment_of
 from .mark_ticks import MarkTicks
 from .order_rows import order_headers, order_rows, orders_headline
@@ -48,8 +49,9 @@ class OrderSection(WorkSection):
 
     def __init__(self, session: Session, go_to: Callable[[Row], None]) -> None:
         self.layers = AskedLayers(session.project, order_drawing())
-        self.marks, self.entry, self.exit = MarkTicks(), QComboBox(), QComboBox()
-        self.first, self.last, self.every = QDateTimeEdit(), QDateTimeEdit(), QSpinBox()
+        self.marks, self.entry, self.exit = MarkTicks(), choice_box(), choice_box()
+        self.first, self.last = moment_editor(), moment_editor()
+        self.every = minutes_box(1, MOST_STEP_MIN, STEP_MIN)
         self.count, self.headline, self.added = label(), label(strong=True), label()
         self.table = RowTable(order_headers())
         self.add = QPushButton(tr("Add as Route"))
@@ -76,38 +78,28 @@ class OrderSection(WorkSection):
         self.show_choices()
 
     def _set_up(self) -> None:
-        for editor in (self.first, self.last):
-            editor.setTimeSpec(Qt.TimeSpec.UTC)  # its digits are the plan's clock: see digits_of
-            editor.setDisplayFormat("yyyy-MM-dd  HH:mm")
-            editor.setCalendarPopup(True)
-        self.every.setRange(1, MOST_STEP_MIN)
-        self.every.setValue(STEP_MIN)
-        self.every.setSuffix(tr(" min"))
-        self.every.setKeyboardTracking(False)
         self.add.setAutoDefault(False)
-        for choice in (self.entry, self.exit):
-            choice.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        about = {
-            self.marks: (tr("Marks to visit"), tr("Tick up to {} marks to visit").format(MOST_MARKS)),
-            self.entry: (tr("Entry"), tr("Where one sets out")),
-            self.exit: (tr("Exit"), tr("Where one lands; the first choice takes whichever is best")),
-            self.first: (tr("Leave from"), tr("The first departure to try, date and time in the plan's zone")),
-            self.last: (tr("Leave to"), tr("The last departure to try, date and time in the plan's zone")),
-            self.every: (tr("Departure every"), tr("Minutes between the departures that are tried")),
-            self.ask: (tr("Find best order"), tr("Weigh every order at every departure in the stream as it changes")),
-            self.table: (tr("Orders"), tr("A click draws the order on the map")),
-            self.add: (
-                tr("Add as route"),
-                tr("Put the order shown into the layer of routes, unsaved, and plan its swim"),
-            ),
-        }
-        for widget, (name, tip) in about.items():
-            widget.setAccessibleName(name)
-            widget.setToolTip(tip)
+        name_widgets(
+            {
+                self.marks: (tr("Marks to visit"), tr("Tick up to {} marks to visit").format(MOST_MARKS)),
+                self.entry: (tr("Entry"), tr("Where one sets out")),
+                self.exit: (tr("Exit"), tr("Where one lands; the first choice takes whichever is best")),
+                self.first: (tr("Leave from"), tr("The first departure to try, date and time in the plan's zone")),
+                self.last: (tr("Leave to"), tr("The last departure to try, date and time in the plan's zone")),
+                self.every: (tr("Departure every"), tr("Minutes between the departures that are tried")),
+                self.ask: (
+                    tr("Find best order"),
+                    tr("Weigh every order at every departure in the stream as it changes"),
+                ),
+                self.table: (tr("Orders"), tr("A click draws the order on the map")),
+                self.add: (
+                    tr("Add as route"),
+                    tr("Put the order shown into the layer of routes, unsaved, and plan its swim"),
+                ),
+            }
+        )
 
     def _lay_out(self) -> None:
-        form = QFormLayout()
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         rows = (
             (tr("&Marks"), self.marks),
             ("", self.count),
@@ -117,12 +109,7 @@ class OrderSection(WorkSection):
             (tr("Leave t&o"), self.last),
             (tr("E&very"), self.every),
         )
-        for words, field in rows:
-            name = QLabel(words)
-            if words:
-                name.setBuddy(field)
-            form.addRow(name, field)
-        self.questions.addLayout(form)
+        self.questions.addLayout(form_of(rows))
         buttons = QHBoxLayout()
         buttons.addWidget(self.added, 1)
         buttons.addWidget(self.add)

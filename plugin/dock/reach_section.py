@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from qgis.PyQt.QtCore import QSignalBlocker, Qt
-from qgis.PyQt.QtWidgets import QComboBox, QDateTimeEdit, QFormLayout, QLabel, QPushButton, QSpinBox
+from qgis.PyQt.QtCore import QSignalBlocker
+from qgis.PyQt.QtWidgets import QPushButton
 
 from ..core.chart.marks import Mark
 from ..core.clock import zone_named
@@ -15,6 +15,7 @@ from ..layers_in.reach_in import ReachAsked, reach_from
 from ..layers_out.reach_band_styles import BAND_STYLES, band_titles
 from ..layers_out.reach_bands import BANDS, LINES, STAY, ReachDrawn, bands_of
 from .asked_layers import AskedLayers, Drawing
+from .asking import choice_box, form_of, minutes_box, moment_editor, name_widgets
 from .departure import digits_of, moment_of
 from .home_by import home_limit
 from .plan_marks import Place, PlanMarks, labels_of, place_of
@@ -41,7 +42,8 @@ class ReachSection(WorkSection):
 
     def __init__(self, session: Session, go_to: Callable[[Row], None]) -> None:
         self.layers = AskedLayers(session.project, reach_drawing())
-        self.entry, self.back_by, self.stay = QComboBox(), QDateTimeEdit(), QSpinBox()
+        self.entry, self.back_by = choice_box(), moment_editor()
+        self.stay = minutes_box(0, int(MOST_STAY_MIN), STAY_MIN, STAY_STEP_MIN)
         self.limit = QPushButton(tr("As Late as Planned"))
         self.leave, self.why = label(), label()
         self.headline, self.on_the_map, self.grid = label(strong=True), label(), label()
@@ -63,31 +65,28 @@ class ReachSection(WorkSection):
         self.show_choices()
 
     def _set_up(self) -> None:
-        self.back_by.setTimeSpec(Qt.TimeSpec.UTC)  # its digits are the plan's clock: see digits_of
-        self.back_by.setDisplayFormat("yyyy-MM-dd  HH:mm")
-        self.back_by.setCalendarPopup(True)
-        self.stay.setRange(0, int(MOST_STAY_MIN))
-        self.stay.setSingleStep(STAY_STEP_MIN)
-        self.stay.setValue(STAY_MIN)
-        self.stay.setSuffix(tr(" min"))
-        self.stay.setKeyboardTracking(False)
-        self.entry.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.limit.setAutoDefault(False)
-        about = {
-            self.entry: (tr("Entry"), tr("Where one sets out: the start of the route, or a mark of the kind entry")),
-            self.back_by: (tr("Back by"), tr("Date and time in the plan's zone by which to be ashore")),
-            self.limit: (tr("Back by as planned"), tr("Dusk, the swimmer's hours or the plan's own time to be back")),
-            self.stay: (tr("Stay"), tr("Minutes to stay somewhere out there")),
-            self.ask: (tr("Show reach"), tr("Work out where one can be and be home in time, and draw it on the map")),
-            self.table: (tr("Marks within reach"), tr("A click shows the mark on the map")),
-        }
-        for widget, (name, tip) in about.items():
-            widget.setAccessibleName(name)
-            widget.setToolTip(tip)
+        name_widgets(
+            {
+                self.entry: (
+                    tr("Entry"),
+                    tr("Where one sets out: the start of the route, or a mark of the kind entry"),
+                ),
+                self.back_by: (tr("Back by"), tr("Date and time in the plan's zone by which to be ashore")),
+                self.limit: (
+                    tr("Back by as planned"),
+                    tr("Dusk, the swimmer's hours or the plan's own time to be back"),
+                ),
+                self.stay: (tr("Stay"), tr("Minutes to stay somewhere out there")),
+                self.ask: (
+                    tr("Show reach"),
+                    tr("Work out where one can be and be home in time, and draw it on the map"),
+                ),
+                self.table: (tr("Marks within reach"), tr("A click shows the mark on the map")),
+            }
+        )
 
     def _lay_out(self) -> None:
-        form = QFormLayout()
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         rows = (
             (tr("&Entry"), self.entry),
             (tr("Leave"), self.leave),
@@ -95,12 +94,7 @@ class ReachSection(WorkSection):
             ("", side_by_side(self.why, self.limit)),
             (tr("S&tay"), self.stay),
         )
-        for words, field in rows:
-            name = QLabel(words)
-            if "&" in words:
-                name.setBuddy(field)
-            form.addRow(name, field)
-        self.questions.addLayout(form)
+        self.questions.addLayout(form_of(rows))
         column = self.answer_column()
         for widget in (self.headline, self.on_the_map, self.table, self.grid):
             column.addWidget(widget)

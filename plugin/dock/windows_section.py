@@ -6,11 +6,12 @@ from collections.abc import Callable
 from datetime import date
 
 from qgis.PyQt.QtCore import QDate, QSignalBlocker
-from qgis.PyQt.QtWidgets import QComboBox, QDateEdit, QFormLayout, QLabel, QPushButton, QSpinBox
+from qgis.PyQt.QtWidgets import QComboBox, QDateEdit, QPushButton
 
 from ..core.clock import zone_named
 from ..core.errors import SwimPlanError
 from ..core.results.windows import WindowsFound
+from .asking import form_of, minutes_box, name_widgets
 from .departure import tide_moments
 from .progress_words import by_percent
 from .row_table import RowTable
@@ -39,7 +40,7 @@ class WindowsSection(WorkSection):
     tells = True
 
     def __init__(self, session: Session) -> None:
-        self.first, self.last, self.step = QDateEdit(), QDateEdit(), QSpinBox()
+        self.first, self.last, self.step = QDateEdit(), QDateEdit(), minutes_box(*STEP_RANGE_MIN, STEP_MIN)
         self.headline, self.range, self.notes = label(strong=True), label(), label()
         self.order, self.more = QComboBox(), QPushButton()
         self.table = RowTable(window_headers())
@@ -65,36 +66,26 @@ class WindowsSection(WorkSection):
         for editor in (self.first, self.last):
             editor.setDisplayFormat("yyyy-MM-dd")
             editor.setCalendarPopup(True)
-        self.step.setRange(*STEP_RANGE_MIN)
-        self.step.setValue(STEP_MIN)
-        self.step.setSuffix(tr(" min"))
-        self.step.setKeyboardTracking(False)
         self.order.addItems([tr("Best days first"), tr("In order of time")])
         self.more.setAutoDefault(False)
-        about = {
-            self.first: (tr("From"), tr("The first day to look at, by the plan's clock")),
-            self.last: (tr("To"), tr("The last day to look at, by the plan's clock")),
-            self.step: (tr("A departure every"), tr("Minutes between the departures that are looked at")),
-            self.ask: (tr("Find windows"), tr("Swim the route at every departure of these days")),
-            self.order: (
-                tr("Order of the windows"),
-                tr("Days rank by their longest window, then by the quickest swim"),
-            ),
-            self.more: (tr("Show all windows"), tr("Show the other windows as well")),
-            self.table: (tr("Windows"), tr("A click, or Enter, chooses the best departure of the window")),
-        }
-        for widget, (name, tip) in about.items():
-            widget.setAccessibleName(name)
-            widget.setToolTip(tip)
+        name_widgets(
+            {
+                self.first: (tr("From"), tr("The first day to look at, by the plan's clock")),
+                self.last: (tr("To"), tr("The last day to look at, by the plan's clock")),
+                self.step: (tr("A departure every"), tr("Minutes between the departures that are looked at")),
+                self.ask: (tr("Find windows"), tr("Swim the route at every departure of these days")),
+                self.order: (
+                    tr("Order of the windows"),
+                    tr("Days rank by their longest window, then by the quickest swim"),
+                ),
+                self.more: (tr("Show all windows"), tr("Show the other windows as well")),
+                self.table: (tr("Windows"), tr("A click, or Enter, chooses the best departure of the window")),
+            }
+        )
 
     def _lay_out(self) -> None:
-        form = QFormLayout()
-        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        for words, field in ((tr("&From"), self.first), (tr("&To"), self.last), (tr("&Every"), self.step)):
-            name = QLabel(words)
-            name.setBuddy(field)
-            form.addRow(name, field)
-        self.questions.addLayout(form)
+        rows = ((tr("&From"), self.first), (tr("&To"), self.last), (tr("&Every"), self.step))
+        self.questions.addLayout(form_of(rows))
         caution = label(tr("A window is a prediction and keeps no reserve: the times to turn back do."))
         column = self.answer_column()
         for widget in (self.headline, self.order, self.table, self.more, self.range, self.notes, caution):
