@@ -11,11 +11,12 @@ from ..core.errors import SwimPlanError
 from ..core.results.route_day import RouteDay
 from .latest_work import LatestWork
 from .planner import wait_for_quiet
-from .session import PLANNING, Session
+from .session import PLANNING, SETTLED, Session
 from .words import tr
 
 STEP_MIN = 5.0
 QUIET_S = 0.3  # longer than the planner waits: reading a plan cannot be stopped, and would slow a drag of the route
+PATIENCE_S = 4.0  # how long the day waits for a swim whose turn back takes its time
 MOST_KEPT = 40  # days looked at before the oldest of them is let go
 
 
@@ -23,7 +24,7 @@ class DayWork(QObject):
     """``changed`` comes when another day, or the same of after a change, is there, on its way or refused.
 
     ``day`` is what there is to show, ``is_old`` that something has changed since or another day was chosen, ``problem``
-    why there is none. The swim goes first: a day is begun when no swim is on its way.
+    why there is none. The swim goes first, with its turn back if that comes soon.
     """
 
     changed = pyqtSignal()
@@ -35,6 +36,7 @@ class DayWork(QObject):
         self._kept: dict[date, RouteDay | str] = {}  # a day, or why there is none
         self._asked: date | None = None
         self._rests = False
+        self._has_begun = True  # set in the worker: it waits no longer
         self.day: RouteDay | None = None
         self.is_old = False
         self.problem = ""
@@ -67,10 +69,10 @@ class DayWork(QObject):
             self._show(self._kept[wanted])
         elif session.stage == PLANNING or self._rests or session.rests:
             self._show(self.day, is_old=True)
-        elif not (self.is_busy and self._asked == wanted):
-            self._start(wanted)
+        elif not (self.is_busy and self._asked == wanted) or (session.stage == SETTLED and not self._has_begun):
+            self._start(wanted, QUIET_S if session.stage == SETTLED else PATIENCE_S)
 
-    def _start(self, wanted: date) -> None:
+    def _start(self, wanted: date, quiet_s: float) -> None:
         session, day = self._session, wanted.isoformat()
         asked, path = {**session.asked(), "depart": day, "until": day}, session.path
         try:
@@ -83,13 +85,14 @@ class DayWork(QObject):
             from ..core.solve.windows.route_days import route_day
             from ..layers_in.swim_in import SwimAsked, request_from
 
-            wait_for_quiet(is_cancelled, QUIET_S)
+            wait_for_quiet(is_cancelled, quiet_s)
+            self._has_begun = True
             return route_day(request_from(path, copies, SwimAsked(**asked)), STEP_MIN, is_cancelled=is_cancelled)
 
         def keep(found: RouteDay | str) -> None:
             self._keep(wanted, found)
 
-        self._asked = wanted
+        self._asked, self._has_begun = wanted, False
         self._work.start(tr("Tideleg: the day"), work, bool, keep, keep, lambda: keep(tr("Stopped.")))
         self._show(self.day, is_old=True)
 

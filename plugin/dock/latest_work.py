@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import Any
 
 from qgis.core import Qgis, QgsApplication, QgsMessageLog, QgsTask
-from qgis.PyQt.QtCore import QObject, Qt, pyqtSignal
+from qgis.PyQt.QtCore import QObject, Qt, QThreadPool, pyqtSignal
 
 from ..core.errors import StoppedError, SwimPlanError
 from .words import tr
@@ -31,7 +31,17 @@ class _Work(QgsTask):
         self.refusal = ""
 
     def run(self) -> bool:
-        """In QGIS's worker: no widget, no project, no layer of the user's."""
+        """In QGIS's worker. The map is drawn by the same few workers: as long as this one waits or computes, another
+        may take its place, else the map stands still."""
+        workers = QThreadPool.globalInstance()
+        workers.releaseThread()
+        try:
+            return self._do()
+        finally:
+            workers.reserveThread()
+
+    def _do(self) -> bool:
+        """No widget, no project, no layer of the user's."""
         try:
             self.result = self._work(self.isCanceled, self._tell_part)
         except StoppedError:

@@ -155,7 +155,8 @@ def _track_rows(plan: SwimPlan) -> Iterator[Row]:
             for (lon, lat), point in zip(lonlat, leg.track)
         ]
         yield (
-            QgsGeometry(QgsLineString(vertices)),
+            # A copy is C++'s own: of a line made here, drawing would ask Python, and wait where Python works.
+            QgsGeometry(QgsLineString(vertices).clone()),
             {
                 "leg": leg.number,
                 "start_name": leg.start_name,
