@@ -1,6 +1,6 @@
 """Opens the real QGIS under Xvfb on the sample plan and takes a picture of the dock in each of its states.
 
-    python tools/dock_pictures.py [folder]        (out/dock unless named)
+    python tools/dock_pictures.py [folder]        (out/dock unless named; each at two scalings of the screen)
 
 The same file runs outside, where it starts the screen and QGIS, and inside QGIS through `--code`. Every picture is
 looked at: a blank one ends the run with an error.
@@ -8,6 +8,7 @@ looked at: a blank one ends the run with an error.
 
 from __future__ import annotations
 
+import argparse
 import os
 import shutil
 import subprocess
@@ -20,9 +21,13 @@ SIZE = (1280, 800)
 LIMIT_S = 300
 
 
-def main(folder: Path) -> int:
+def checkout() -> Path:
+    """The checkout; inside QGIS, which runs this text and not the file, nobody asks."""
+    return Path(__file__).resolve().parents[1]
+
+
+def main(folder: Path, sample: Path, scales: list[str]) -> int:
     """Take all pictures; 0 when each is there and none is blank."""
-    root = Path(__file__).resolve().parents[1]
     folder.mkdir(parents=True, exist_ok=True)
     for old in folder.glob("*.png"):
         old.unlink()
@@ -30,8 +35,11 @@ def main(folder: Path) -> int:
     if not desktop or not shutil.which("Xvfb"):
         print("This needs QGIS's desktop and Xvfb.", file=sys.stderr)
         return 1
-    for scale in ("1", "2"):
-        code = run_qgis(root, desktop, folder, scale)
+    if not sample.exists():
+        print(f"There is no {sample}: sample_layers/make_bay.py makes it.", file=sys.stderr)
+        return 1
+    for scale in scales:
+        code = run_qgis(desktop, folder, sample, scale)
         if code:
             return code
     pictures = sorted(folder.glob("*.png"))
@@ -39,9 +47,9 @@ def main(folder: Path) -> int:
     return 0 if pictures else 1
 
 
-def run_qgis(root: Path, desktop: str, folder: Path, scale: str) -> int:
+def run_qgis(desktop: str, folder: Path, sample: Path, scale: str) -> int:
     """One QGIS at one scaling of the screen; at 2 the screen is twice as large in pixels."""
-    profile = root / ".cache" / "pictures-profile"
+    profile = checkout() / ".cache" / "pictures-profile"
     shutil.rmtree(profile, ignore_errors=True)
     settings = profile / "profiles" / "default" / "QGIS" / "QGIS3.ini"
     settings.parent.mkdir(parents=True)
@@ -52,10 +60,10 @@ def run_qgis(root: Path, desktop: str, folder: Path, scale: str) -> int:
             "QT_QPA_PLATFORM": "xcb",
             "DISPLAY": display,
             "QT_SCALE_FACTOR": scale,
-            "QGIS_PLUGINPATH": str(root / ".cache" / "python"),
+            "QGIS_PLUGINPATH": str(checkout() / ".cache" / "python"),
             "PYTHONPATH": os.pathsep.join(path for path in sys.path if path),
             "TIDELEG_PICTURES": str(folder.resolve()),
-            "TIDELEG_SAMPLE": str(root / "sample_layers" / "invented_bay.gpkg"),
+            "TIDELEG_SAMPLE": str(sample.resolve()),
         }
         command = [desktop, "--nologo", "--noversioncheck", "--profiles-path", str(profile), "--profile", "default"]
         done = subprocess.run(
@@ -186,4 +194,9 @@ def take_all() -> None:
 if "TIDELEG_PICTURES" in os.environ:
     inside()
 elif __name__ == "__main__":
-    sys.exit(main(Path(sys.argv[1] if len(sys.argv) > 1 else "out/dock")))
+    parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    parser.add_argument("folder", nargs="?", type=Path, default=Path("out/dock"))
+    parser.add_argument("--sample", type=Path, default=checkout() / "sample_layers" / "invented_bay.gpkg")
+    parser.add_argument("--scales", nargs="+", default=["1", "2"], help="of the screen")
+    asked = parser.parse_args()
+    sys.exit(main(asked.folder, asked.sample, asked.scales))
