@@ -104,6 +104,9 @@ DEFAULT_SETTINGS = {
     "shallow_depth_m": "1.5",
     "ashore_before_sunset_min": "45",
     "back_by": "",
+    "float_colours": "",
+    "flag": "",
+    "emergency_numbers": "",
     "package_version": "1",
 }
 SWIMMER = {
