@@ -5,13 +5,14 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from qgis.core import QgsApplication
-from qgis.PyQt.QtCore import QCoreApplication, Qt, QTranslator
+from qgis.PyQt.QtCore import Qt, QTranslator
 from qgis.PyQt.QtGui import QIcon
 from qgis.PyQt.QtWidgets import QAction
 
 from .dock.help_pages import docs_folder
 from .processing.provider import ICON, TidelegProvider
 from .translation import install_translator, remove_translator
+from .words import tr
 
 if TYPE_CHECKING:
     from qgis.gui import QgisInterface
@@ -21,11 +22,6 @@ if TYPE_CHECKING:
 
 MENU = "Tideleg"
 GUIDE = "user-guide.md"
-
-
-def tr(text: str) -> str:
-    """Return `text` in the user's language."""
-    return QCoreApplication.translate("Tideleg", text)
 
 
 class TidelegPlugin:

@@ -14,6 +14,7 @@ from ..core.results.card import (
     variation_text,
 )
 from ..core.results.swim_plan import Flag, Stop, SwimPlan
+from ..words import tr
 from .block import (
     BIG_DROP_MM,
     BIG_LINE_MM,
@@ -29,7 +30,6 @@ from .block import (
 )
 from .leg_rows import ROW_WIDTH_MM
 from .paper import BIG, SMALL, SMALL_BOLD, Paper
-from .words import tr
 
 MOST_MOMENTS = 4  # of tides, and of turns of the stream: those nearest to the swim
 DEPTH_NAME_MM = 44.0

@@ -17,10 +17,10 @@ from ..core.results.card import (
     whole_minutes,
 )
 from ..core.results.swim_plan import Leg, SwimPlan
+from ..words import tr
 from .block import Item
 from .card_foot import caution_words, flag_words, limits, small_print, stream_turns, tides
 from .turn_back_block import turn_back_stops, turn_back_words
-from .words import tr
 
 
 def card_text(plan: SwimPlan) -> str:

@@ -9,11 +9,11 @@ from qgis.PyQt.QtCore import QLineF, QPointF, QRectF, Qt
 from qgis.PyQt.QtGui import QPainter, QPolygonF
 
 from ..core.results.day_strip import TideMoment
+from ..words import tr
 from .day_axis import DayAxis
 from .day_ink import Ink
 from .day_labels import LEFT, MIDDLE, RIGHT, Label, Spot
 from .day_words import clock_text, height_text, not_known
-from .words import tr
 
 NICE = (0.1, 0.2, 0.5, 1.0, 2.0, 5.0, 10.0, 20.0)
 LEAST_TOP_KN = 0.5  # a lane of slack water is not stretched to look like a stream

@@ -9,13 +9,13 @@ from qgis.PyQt.QtGui import QPainter, QPolygonF
 
 from ..core.results.day_strip import FEASIBLE
 from ..core.results.windows import DepartureWindow
+from ..words import tr
 from .day_axis import DayAxis
 from .day_frame import CURVES
 from .day_ink import Ink
 from .day_labels import LEFT, RIGHT, Label, Spot
 from .day_legend import paint_state
 from .day_words import clock_text, state_word, swim_texts, window_texts
-from .words import tr
 
 LEAST_WINDOW = 0.5  # of the letters' size: a single departure is still seen
 MOMENT_APART = 0.9  # of it, so that "now" is not read as part of a window's times beside it

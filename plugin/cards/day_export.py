@@ -10,10 +10,10 @@ from qgis.PyQt.QtGui import QImage, QPageSize, QPainter, QPdfWriter
 
 from ..core.errors import SwimPlanError
 from ..core.results.day_strip import DayStrip
+from ..words import tr
 from .day_ink import Ink
 from .day_page import is_whole, page_height, paint_days
 from .whole_files import write_whole
-from .words import tr
 
 UNITS_PER_INCH = 96.0
 PAGE_WIDTH = 794.0  # an upright A4 page in these units

@@ -9,12 +9,12 @@ from qgis.PyQt.QtCore import QLineF, QRectF, Qt
 from qgis.PyQt.QtGui import QPainter
 
 from ..core.sun_days import Spans, night_spans, sun_down_spans
+from ..words import tr
 from .day_axis import DayAxis
 from .day_hatch import NIGHT, TWILIGHT, draw_hatch
 from .day_ink import Ink
 from .day_labels import LEFT, MIDDLE, RIGHT, Label, Spot
 from .day_words import clock_text
-from .words import tr
 
 
 def paint_light(painter: QPainter, axis: DayAxis, ink: Ink) -> list[Label]:

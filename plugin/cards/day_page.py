@@ -9,12 +9,12 @@ from qgis.PyQt.QtGui import QPainter
 
 from ..core.results.card import day_text
 from ..core.results.day_strip import DayStrip
+from ..words import tr
 from .day_ink import Ink
 from .day_labels import LEFT, RIGHT, Label, PlacedText, Spot, draw_labels, letters
 from .day_legend import ROW_LINES, draw_legend_entry, legend_places
 from .day_picture import paint_day
 from .day_words import caution, dashed, state_hatches
-from .words import tr
 
 MARGIN = 28.0
 ONE_HEIGHT = 503.0  # a day alone: a page of A5, lying

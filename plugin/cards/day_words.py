@@ -13,8 +13,8 @@ from ..core.results.card import clock_down, clock_nearest, clock_up, day_text, o
 from ..core.results.day_strip import FEASIBLE, STATES, DayStrip
 from ..core.results.windows import DepartureWindow
 from ..core.sun_days import Spans, night_spans, sun_down_spans
+from ..words import tr
 from .day_hatch import NIGHT, TWILIGHT
-from .words import tr
 
 
 def state_word(state: str) -> str:

@@ -12,9 +12,9 @@ from ..core.results.card import (
     whole_minutes,
 )
 from ..core.results.swim_plan import Leg, SwimPlan
+from ..words import tr
 from .block import BIG_DROP_MM, BIG_LINE_MM, SMALL_DROP_MM, SMALL_LINE_MM, Block, stacked
 from .paper import BIG, BIG_BOLD, SMALL, SMALL_BOLD, Paper
-from .words import tr
 
 ROW_WIDTH_MM = 194.0
 # Left edges of the columns of the first line, then of the second.

@@ -12,10 +12,10 @@ from qgis.PyQt.QtGui import QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from ..core.errors import SwimPlanError
 from ..core.results.shore_sheet import ShoreSheet
+from ..words import tr
 from .sheet_map import HEIGHT, WIDTH, sheet_map
 from .sheet_words import Part, sheet_parts, sheet_title
 from .whole_files import text_writer
-from .words import tr
 
 # Nothing may be fetched and nothing run, whatever stands in a name.
 POLICY = "default-src 'none'; style-src 'unsafe-inline'; img-src data:"

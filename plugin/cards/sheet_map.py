@@ -10,8 +10,8 @@ from ..core.geodesy import LocalFrame
 from ..core.results.card import distinct_places
 from ..core.results.confidence import DriftArea
 from ..core.results.shore_sheet import ShoreSheet
+from ..words import tr
 from .sketch import SCALE_STEPS_M
-from .words import tr
 
 WIDTH, HEIGHT = 480.0, 400.0  # as wide as a telephone, so that letters stay legible on it
 EDGE = 50.0

@@ -36,9 +36,9 @@ from qgis.PyQt.QtGui import QColor
 from ..core.geodesy import LocalFrame
 from ..core.results.card import Place, distinct_places, leg_state
 from ..core.results.swim_plan import SwimPlan
+from ..words import tr
 from .name_places import NameBox, place_names
 from .paper import MM, SMALL, Paper, plain, text_format
-from .words import tr
 
 STRIP_MM = 11.0  # below the map, for the scale bar and the north arrow
 LEAST_WIDTH_M = 200.0

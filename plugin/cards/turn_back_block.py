@@ -8,10 +8,10 @@ from ..core.clock import later
 from ..core.results.card import clock_down, clock_up
 from ..core.results.swim_plan import SwimPlan
 from ..core.results.turn_back import StopTurnBack
+from ..words import tr
 from .block import BIG_DROP_MM, BIG_LINE_MM, SMALL_DROP_MM, SMALL_LINE_MM, Block, small_lines, stacked
 from .leg_rows import ROW_WIDTH_MM
 from .paper import BIG_BOLD, SMALL_BOLD, Paper
-from .words import tr
 
 MOST_STOPS = 12  # the rest is counted; a card that says everything is not read
 ROW_MM = 2 * SMALL_LINE_MM + 1.2

@@ -14,6 +14,7 @@ from qgis.core import Qgis, QgsLayoutExporter, QgsLayoutItemMap, QgsPrintLayout,
 
 from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
+from ..words import tr
 from . import card_foot
 from .block import Block, ruled, space, stacked
 from .leg_rows import ROW_WIDTH_MM, column_heads, leg_rows
@@ -21,7 +22,6 @@ from .paper import BIG_BOLD, Paper
 from .sketch import draw_sketch
 from .turn_back_block import turn_back
 from .whole_files import write_whole
-from .words import tr
 
 MARGIN_MM = 8.0
 COLUMN_MM = 210.0  # a column is an upright A4 page with its margins

@@ -9,7 +9,7 @@ from contextlib import suppress
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
-from .words import tr
+from ..words import tr
 
 
 def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:

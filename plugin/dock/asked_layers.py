@@ -9,8 +9,8 @@ from typing import Any
 from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, QgsVectorLayer
 
 from ..layers_out.plan_layers import OutputLayer, output_crs
+from ..words import tr
 from .result_layers import PROPERTY
-from .words import tr
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -7,7 +7,7 @@ from collections.abc import Iterable, Mapping
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtWidgets import QComboBox, QDateTimeEdit, QFormLayout, QLabel, QSpinBox, QWidget
 
-from .words import tr
+from ..words import tr
 
 
 def moment_editor() -> QDateTimeEdit:

@@ -11,7 +11,7 @@ from qgis.PyQt.QtWidgets import QFileDialog, QMenu, QPushButton, QWidget
 from ..cards.day_export import write_day_pictures
 from ..core.errors import SwimPlanError
 from ..core.results.day_strip import DayStrip
-from .words import tr
+from ..words import tr
 
 KINDS = ("pdf", "png", "svg")
 

@@ -10,7 +10,7 @@ from ..core.clock import UTC
 from ..core.results.card import card_angle, clock_up, whole_minutes
 from ..core.results.day_strip import FEASIBLE
 from ..core.results.route_day import DARK, LIGHT, TWILIGHT, DayReading, RouteDay
-from .words import tr
+from ..words import tr
 
 
 def captions() -> tuple[str, ...]:

@@ -18,7 +18,7 @@ from ..cards.day_labels import PlacedText
 from ..cards.day_picture import LEAST_HEIGHT, LEAST_WIDTH, paint_day
 from ..core.results.day_strip import DayStrip
 from ..core.results.route_day import RouteDay
-from .words import tr
+from ..words import tr
 
 SNAP_S = 300.0  # a departure that is dragged moves by so much; every moment of the picture's is looked at
 GRASP = 9.0  # how near to the handle a press takes hold of it, in the picture's units

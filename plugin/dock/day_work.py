@@ -9,10 +9,10 @@ from qgis.PyQt.QtCore import QObject, pyqtSignal
 
 from ..core.errors import SwimPlanError
 from ..core.results.route_day import RouteDay
+from ..words import tr
 from .latest_work import LatestWork
 from .planner import wait_for_quiet
 from .session import PLANNING, SETTLED, Session
-from .words import tr
 
 STEP_MIN = 5.0
 QUIET_S = 0.3  # longer than the planner waits: reading a plan cannot be stopped, and would slow a drag of the route

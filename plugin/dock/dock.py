@@ -8,6 +8,7 @@ from qgis.core import QgsProject
 from qgis.gui import QgsDockWidget, QgsMapCanvas, QgsScrollArea
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from ..words import tr
 from .draw_section import DrawSection
 from .map_look import MapLook
 from .order_section import OrderSection
@@ -26,7 +27,6 @@ from .time_section import TimeSection
 from .walk import Walk
 from .water_section import WaterSection
 from .windows_section import WindowsSection
-from .words import tr
 from .work_section import WorkSection
 
 # So many that nothing is cut off at the side, in any size of letters; a test holds the sections to it.

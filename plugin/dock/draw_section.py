@@ -24,10 +24,10 @@ from qgis.PyQt.QtWidgets import (
 from ..core.errors import SwimPlanError
 from ..core.typed_position import EXAMPLE
 from ..map_tools.tool_box import ToolBox
+from ..words import tr
 from .plan_at_hand import PlanAtHand
 from .section import Section, label
 from .session import Session
-from .words import tr
 
 
 def tool_words() -> dict[str, tuple[str, str, str, str]]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from qgis.PyQt.QtCore import QPointF, QRectF, Qt
 from qgis.PyQt.QtGui import QBrush, QColor, QIcon, QPainter, QPen, QPixmap, QPolygonF
 
-from .words import tr
+from ..words import tr
 
 SIDE = 64  # drawn large: Qt scales it down to the icon size of any screen
 

@@ -18,8 +18,8 @@ from qgis.PyQt.QtGui import (
 )
 from qgis.PyQt.QtWidgets import QDialog, QHBoxLayout, QPushButton, QTextBrowser, QVBoxLayout, QWidget
 
+from ..words import tr
 from .help_pages import anchor_of
-from .words import tr
 
 WIDTH_PX, HEIGHT_PX = 760, 560
 CONTENTS = "user-guide.md"

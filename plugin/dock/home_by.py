@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 from ..core.clock import later
 from ..core.solve.request import SwimRequest
 from ..core.solve.turn_back.hard_stops import hard_stops_of
-from .words import tr
+from ..words import tr
 
 WITHOUT_A_SWIM = timedelta(hours=3)
 

@@ -10,7 +10,7 @@ from qgis.core import Qgis, QgsApplication, QgsMessageLog, QgsTask
 from qgis.PyQt.QtCore import QObject, Qt, QThreadPool, pyqtSignal
 
 from ..core.errors import StoppedError, SwimPlanError
-from .words import tr
+from ..words import tr
 
 # Since 3.26 a task that lasts a blink need not show in the task bar.
 _QUIET = getattr(QgsTask.Flag, "Hidden", QgsTask.Flag(0)) | getattr(QgsTask.Flag, "Silent", QgsTask.Flag(0))

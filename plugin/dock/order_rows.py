@@ -6,10 +6,10 @@ from collections.abc import Mapping
 
 from ..core.results.best_order import OrderPlan, OrdersFound
 from ..core.results.card import clock_up, whole_minutes
+from ..words import tr
 from .flag_shapes import severity_word
 from .plan_marks import Place
 from .rows import Row
-from .words import tr
 
 
 def order_headers() -> list[tuple[str, str]]:

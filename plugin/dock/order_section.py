@@ -21,6 +21,7 @@ from ..layers_out.order_layer import route_row
 from ..layers_out.order_styles import ORDER_OUTPUTS, ORDER_STYLES, order_titles
 from ..map_tools.edits import add_row
 from ..map_tools.row_form import names_in
+from ..words import tr
 from .asked_layers import AskedLayers, Drawing
 from .asking import choice_box, form_of, minutes_box, moment_editor, name_widgets
 from .departure import digits_of, moment_of
@@ -32,7 +33,6 @@ from .row_table import RowTable
 from .rows import Row
 from .section import label
 from .session import PLANNING, Session
-from .words import tr
 from .work_section import IsCancelled, Tell, WorkSection
 
 AROUND_DEPARTURE = timedelta(hours=3)

@@ -22,10 +22,10 @@ from ..map_tools.at_hand import GeometryType, Surroundings
 from ..map_tools.places import marks_of
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.words import schema_words
+from ..words import tr
 from .latest_work import LatestWork
 from .plan_in_project import read_by
 from .session import PLANNING, Session
-from .words import tr
 
 # The chart of a request reaches a degree; its frame is true to a centimetre in a kilometre so far from its centre.
 CHART_WITHIN_M = 25_000.0

@@ -15,8 +15,8 @@ from ..layers_in.marks_in import marks_from
 from ..layers_in.table import Table
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
+from ..words import tr
 from .session import Session
-from .words import tr
 
 Place = tuple[float, float]
 

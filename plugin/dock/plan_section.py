@@ -8,11 +8,11 @@ from pathlib import Path
 from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QMenu, QPushButton, QWidget
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .recent_plans import forget_plan, recent_plans
 from .sample_plan import has_sample, sample_plan
 from .section import Section, label
 from .session import Session
-from .words import tr
 
 
 class PlanSection(Section):

@@ -21,8 +21,8 @@ from ..core.errors import StoppedError, SwimPlanError
 from ..core.results.swim_plan import SwimPlan
 from ..core.solve.request import SwimRequest
 from ..layers_in.copied_source import CopiedSource
+from ..words import tr
 from .latest_work import LatestWork
-from .words import tr
 
 if TYPE_CHECKING:
     from ..layers_in.kept_request import KeptRequest

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from .words import tr
+from ..words import tr
 
 
 def by_percent(tell: Callable[[str], None], stage: Callable[[float], str]) -> Callable[[float], None]:

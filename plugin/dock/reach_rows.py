@@ -8,10 +8,10 @@ from collections.abc import Mapping
 from ..core.results.card import clock_down, clock_up
 from ..core.results.reach import MarkReach, Numbers, Reach
 from ..layers_out.reach_bands import ReachDrawn
+from ..words import tr
 from .flag_shapes import severity_word
 from .plan_marks import Place, place_of
 from .rows import Row
-from .words import tr
 
 
 def reach_headers() -> list[tuple[str, str]]:

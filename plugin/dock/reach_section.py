@@ -14,6 +14,7 @@ from ..core.solve.reach.request import MOST_STAY_MIN
 from ..layers_in.reach_in import ReachAsked, reach_from
 from ..layers_out.reach_band_styles import BAND_STYLES, band_titles
 from ..layers_out.reach_bands import BANDS, LINES, STAY, ReachDrawn, bands_of
+from ..words import tr
 from .asked_layers import AskedLayers, Drawing
 from .asking import choice_box, form_of, minutes_box, moment_editor, name_widgets
 from .departure import digits_of, moment_of
@@ -25,7 +26,6 @@ from .row_table import RowTable
 from .rows import Row
 from .section import label, side_by_side
 from .session import PLANNING, Session
-from .words import tr
 from .work_section import IsCancelled, Tell, WorkSection
 
 STAY_MIN = 30

@@ -16,7 +16,7 @@ from ..layers_out.plan_layers import FLAGS, LEGS, TRACK, OutputLayer, output_crs
 from ..layers_out.styling import STYLES
 from ..layers_out.time_layers import STREAM_ALONG, STREAM_AROUND, SWIMMER
 from ..layers_out.time_styles import TIME_STYLES
-from .words import tr
+from ..words import tr
 
 PROPERTY = "tideleg/result"
 PLANNED: tuple[OutputLayer, ...] = (FLAGS, LEGS, TRACK)

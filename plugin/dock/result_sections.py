@@ -6,11 +6,11 @@ from collections.abc import Callable
 
 from qgis.PyQt.QtWidgets import QWidget
 
+from ..words import tr
 from .row_table import RowTable
 from .rows import Row, leg_headers, leg_rows, mind_rows, turn_headers, turn_rows
 from .section import Section, label
 from .session import PLANNING, SETTLED, Session
-from .words import tr
 
 
 class ResultSection(Section):

@@ -17,8 +17,8 @@ from ..core.results.card import (
 )
 from ..core.results.swim_plan import Leg, SwimPlan
 from ..core.results.turn_back import LeavingBand, StopTurnBack
+from ..words import tr
 from .flag_shapes import severity_word
-from .words import tr
 
 Points = tuple[tuple[float, float], ...]
 

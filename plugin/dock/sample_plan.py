@@ -9,7 +9,7 @@ from qgis.core import QgsApplication
 
 from ..core.errors import SwimPlanError
 from ..version import tideleg_version
-from .words import tr
+from ..words import tr
 
 NAME = "invented_bay.gpkg"
 PLUGIN = Path(__file__).resolve().parents[1]

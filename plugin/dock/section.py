@@ -9,7 +9,7 @@ from qgis.gui import QgsCollapsibleGroupBox
 from qgis.PyQt.QtCore import QEvent, QObject, Qt
 from qgis.PyQt.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QToolButton, QVBoxLayout, QWidget
 
-from .words import tr
+from ..words import tr
 
 
 def label(text: str = "", *, strong: bool = False) -> QLabel:

@@ -15,11 +15,11 @@ from ..core.solve.request import SwimRequest
 from ..core.solve.swim import SwimWay
 from ..layers_in.swim_people import settings_read
 from ..plan_package.project import add_plan_to_project
+from ..words import tr
 from .departure import STEP_MIN, first_departure, moment_of, tide_moments
 from .plan_in_project import PlanInProject, plans_in
 from .planner import Planner
 from .recent_plans import remember_plan
-from .words import tr
 
 SETTLE_MS = 5  # what one edit changes at several places is one change
 # What is on its way: nothing; the swim, so that what is shown is not what is chosen; only its turn back.

@@ -24,10 +24,10 @@ from ..core.errors import SwimPlanError
 from ..core.results.shore_sheet import ContactFacts, ShoreSheet
 from ..core.solve.drift import Wind
 from ..layers_in.swim_people import settings_read
+from ..words import tr
 from .section import label
 from .session import Session
 from .take_files import proposed_name
-from .words import tr
 from .work_section import IsCancelled, WorkSection
 
 MEMBERS = 500

@@ -20,11 +20,11 @@ from qgis.PyQt.QtWidgets import (
 
 from ..core.solve.swim import NEW_HEADINGS
 from ..core.swimmer import LIMITS
+from ..words import tr
 from .departure import STEP_MIN, digits_of, zone_words
 from .rows import headline
 from .section import Section, label, side_by_side
 from .session import PLANNING, SETTLED, TURNING, Session
-from .words import tr
 
 PACE_STEP_M_S = 0.05
 MOST_NAMES_SHOWN = 4

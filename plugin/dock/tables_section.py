@@ -10,10 +10,10 @@ from qgis.PyQt.QtWidgets import QGridLayout, QMenu, QPushButton, QWidget
 
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.words import schema_words
+from ..words import tr
 from .section import Section, label
 from .session import Session
 from .tables.table_windows import TableWindows
-from .words import tr
 
 TIDES = ("tides", "tide_ports", "tide_series", "tide_constants", "tide_coefficients")
 STREAMS = ("stream_stations", "stream_rates", "stream_events", "stream_series", "stream_constants", "stream_models")

@@ -18,7 +18,7 @@ from ..core.errors import SwimPlanError
 from ..core.results.report import report_text
 from ..core.results.swim_plan import SwimPlan
 from ..version import tideleg_version
-from .words import tr
+from ..words import tr
 
 LONGEST_ROUTE_BYTES = 120  # of a route's name in the name of a file: file systems take some 255 for all of it
 MOST_FOLDERS = 1000

@@ -15,10 +15,10 @@ from qgis.utils import OverrideCursor
 from ..core.errors import SwimPlanError
 from ..core.results.card import leg_state
 from ..core.results.swim_plan import SwimPlan
+from ..words import tr
 from .section import Section, label
 from .session import PLANNING, TURNING, Session
 from .take_files import TakeFile, proposed_name, take_files, write_all, write_one
-from .words import tr
 
 
 class TakeSection(Section):

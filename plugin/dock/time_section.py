@@ -14,12 +14,12 @@ from qgis.PyQt.QtWidgets import QHBoxLayout, QPushButton, QSlider, QWidget
 from ..core.clock import later
 from ..core.results.swim_in_time import SwimInTime
 from ..core.results.swim_plan import SwimPlan
+from ..words import tr
 from .latest_work import LatestWork
 from .section import Section, label
 from .session import PLANNING, Session
 from .time_on_canvas import TimeOnCanvas
 from .time_words import time_headline, time_lines
-from .words import tr
 
 TICK_MS = 150  # a minute of the swim each time, when the map has been drawn
 CALM_MS = 250  # while a vertex is dragged swims follow each other quickly: only the one that stays is looked at

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ..core.results.card import clock_up, offset_text, whole_minutes
 from ..core.results.swim_in_time import SwimInTime, SwimMoment
 from ..layers_out.time_layers import hold_words, stream_words, tide_words
-from .words import tr
+from ..words import tr
 
 
 def time_headline(swim: SwimInTime, minute: SwimMoment) -> str:

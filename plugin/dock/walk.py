@@ -8,12 +8,12 @@ from qgis.core import QgsSettings
 from qgis.gui import QgsScrollArea
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from ..words import tr
 from .outline import Outline
 from .sample_plan import has_sample, is_sample
 from .section import SectionFrame, label
 from .session import Session
 from .walk_steps import WalkStep, walk_steps
-from .words import tr
 
 KEY = "tideleg/walk_offered"
 

@@ -6,10 +6,10 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+from ..words import tr
 from .sample_plan import WALK_ROUTE, is_sample
 from .section import Section
 from .session import Session
-from .words import tr
 
 Done = Callable[[Section, Session], Any]
 

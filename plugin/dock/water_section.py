@@ -10,6 +10,7 @@ from qgis.PyQt.QtWidgets import QGridLayout, QHBoxLayout, QToolButton, QWidget
 from ..cards.day_words import clock_text
 from ..core.clock import UTC
 from ..core.results.day_strip import DayStrip
+from ..words import tr
 from .day_export_menu import DayExportButton
 from .day_reading import captions, day_sentences, readings, tips
 from .day_strip_view import DayStripView
@@ -17,7 +18,6 @@ from .day_work import DayWork
 from .departure import days_later
 from .section import Section, label
 from .session import PLANNING, Session
-from .words import tr
 
 
 class DayReadout(QWidget):

@@ -8,8 +8,8 @@ from datetime import date, datetime, timedelta
 from ..cards.day_words import certain_clock, named_day, state_meaning
 from ..core.results.card import whole_minutes
 from ..core.results.windows import DepartureWindow, WindowsFound
+from ..words import tr
 from .rows import Row
-from .words import tr
 
 DEFAULT_DAYS = 14
 

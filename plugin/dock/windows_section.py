@@ -11,6 +11,7 @@ from qgis.PyQt.QtWidgets import QComboBox, QDateEdit, QPushButton
 from ..core.clock import zone_named
 from ..core.errors import SwimPlanError
 from ..core.results.windows import WindowsFound
+from ..words import tr
 from .asking import form_of, minutes_box, name_widgets
 from .departure import tide_moments
 from .progress_words import by_percent
@@ -25,7 +26,6 @@ from .window_rows import (
     window_rows,
     windows_headline,
 )
-from .words import tr
 from .work_section import IsCancelled, Tell, WorkSection
 
 STEP_MIN, STEP_RANGE_MIN = 10, (1, 360)

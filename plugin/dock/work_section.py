@@ -8,10 +8,10 @@ from typing import Any
 from qgis.PyQt.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .latest_work import LatestWork
 from .section import Section, label
 from .session import Session
-from .words import tr
 
 IsCancelled = Callable[[], bool]
 Tell = Callable[[str], None]

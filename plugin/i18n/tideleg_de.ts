@@ -976,6 +976,12 @@
         <translation>{} - vor der letzten Änderung</translation>
     </message>
     <message>
+        <location filename="../dock/asking.py"/>
+        <location filename="../dock/swim_section.py"/>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
         <location filename="../dock/day_export_menu.py"/>
         <source>Save Picture</source>
         <translation>Bild speichern</translation>
@@ -1590,14 +1596,6 @@
         <location filename="../dock/order_section.py"/>
         <source>Find Best Order</source>
         <translation>Beste suchen</translation>
-    </message>
-    <message>
-        <location filename="../dock/order_section.py"/>
-        <location filename="../dock/reach_section.py"/>
-        <location filename="../dock/swim_section.py"/>
-        <location filename="../dock/windows_section.py"/>
-        <source> min</source>
-        <translation> min</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>

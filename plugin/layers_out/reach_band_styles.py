@@ -14,8 +14,8 @@ from qgis.core import (
     QgsSingleSymbolRenderer,
     QgsVectorLayer,
 )
-from qgis.PyQt.QtCore import QCoreApplication
 
+from ..words import tr
 from .reach_bands import MOST_BANDS, ReachDrawn, band_words
 from .reach_layers import stay_words
 from .styling import SWUM, put_label, stay_symbol
@@ -61,14 +61,10 @@ def style_stay(layer: QgsVectorLayer, made: ReachDrawn) -> None:
 def band_titles() -> dict[str, str]:
     """What the layers are called, by their parameters."""
     return {
-        "REACH_STAY": _tr("Time to stay"),
-        "REACH_LINES": _tr("Minutes out (lines)"),
-        "REACH_BANDS": _tr("There and home in time, by minutes out"),
+        "REACH_STAY": tr("Time to stay"),
+        "REACH_LINES": tr("Minutes out (lines)"),
+        "REACH_BANDS": tr("There and home in time, by minutes out"),
     }
 
 
 BAND_STYLES = {"REACH_STAY": style_stay, "REACH_LINES": style_lines, "REACH_BANDS": style_bands}
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Tideleg", text)

@@ -11,10 +11,10 @@ from dataclasses import dataclass
 
 import numpy as np
 from qgis.core import QgsGeometry, QgsWkbTypes
-from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import StoppedError
 from ..core.results.reach import Reach
+from ..words import tr
 from .plan_layers import OutputLayer, Row
 from .reach_layers import area_geometry, stay_words
 
@@ -54,7 +54,7 @@ def bands_of(reach: Reach, is_cancelled: Callable[[], bool] = bool) -> ReachDraw
         values = {"number": number, "from_min": first, "to_min": last, "label": band_words(first, last)}
         bands += [(shape, values) for shape in _only(band, QgsWkbTypes.GeometryType.PolygonGeometry)]
         edge = QgsGeometry(reached.constGet().boundary()).intersection(home)
-        words = _tr("{} min").format(f"{last:.0f}")
+        words = tr("{} min").format(f"{last:.0f}")
         lines += [
             (shape, {"minutes": last, "label": words}) for shape in _only(edge, QgsWkbTypes.GeometryType.LineGeometry)
         ]
@@ -71,8 +71,8 @@ def band_minutes(farthest_min: float) -> float:
 def band_words(first_min: float, last_min: float) -> str:
     """``out in up to 15 min``, ``out in 15 to 30 min``: for the legend."""
     if first_min == 0.0:
-        return _tr("out in up to {} min").format(f"{last_min:.0f}")
-    return _tr("out in {} to {} min").format(f"{first_min:.0f}", f"{last_min:.0f}")
+        return tr("out in up to {} min").format(f"{last_min:.0f}")
+    return tr("out in {} to {} min").format(f"{first_min:.0f}", f"{last_min:.0f}")
 
 
 def _farthest_min(reach: Reach) -> float:
@@ -105,10 +105,6 @@ def _only(shape: QgsGeometry, kind: QgsWkbTypes.GeometryType) -> list[QgsGeometr
     whole = QgsGeometry.collectGeometry(parts)
     whole.convertToMultiType()
     return [whole]
-
-
-def _tr(text: str) -> str:
-    return QCoreApplication.translate("Tideleg", text)
 
 
 def _rows(name: str) -> Callable[[ReachDrawn], Iterator[Row]]:

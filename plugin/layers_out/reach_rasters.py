@@ -10,7 +10,7 @@ from osgeo import gdal, osr
 
 from ..core.errors import SwimPlanError
 from ..core.results.reach import Reach
-from .words import tr
+from ..words import tr
 
 NODATA = -9999.0
 

@@ -27,9 +27,9 @@ from qgis.core import (
 )
 from qgis.PyQt.QtGui import QColor
 
+from ..words import tr
 from .styles.lettering import plain_letters
 from .styles.map_tips import plain, tip
-from .words import tr
 
 SWUM = "#12355b"
 MIND = "#b34700"

@@ -10,21 +10,16 @@ from collections.abc import Iterator, Sequence
 from math import cos, radians, sin
 
 from qgis.core import QgsGeometry, QgsPointXY, QgsWkbTypes
-from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.results.card import card_angle, clock_up
 from ..core.results.report import unwrapped
 from ..core.results.swim_in_time import StreamHere, SwimInTime, SwimMoment
+from ..words import tr
 from .plan_layers import OutputLayer, Row, both_times
 
 # Weaker than this is drawn as slack; the rates of charts and cards have one decimal; common practice, no source.
 SLACK_BELOW_KN = 0.1
 POINTS_AHEAD_DEG = 0.005  # of latitude, some 550 m: long enough to have a direction at any scale a swim is seen at
-
-
-def tr(text: str) -> str:
-    """The text in the user's language."""
-    return QCoreApplication.translate("Tideleg", text)
 
 
 def stream_state(here: StreamHere) -> str:

@@ -24,11 +24,11 @@ from qgis.core import (
 )
 from qgis.PyQt.QtGui import QColor
 
+from ..words import tr
 from .styles.lettering import GENERIC_FAMILY
 from .styles.map_tips import tip
 from .styles.plan_symbols import STREAM_GREEN
 from .styling import INK, MOST_WANTED, PAPER, SWUM, follow_the_clock, put_label, quoted
-from .time_layers import tr
 
 # Length of an arrow in mm: so much without a stream, so much more for each knot, and no longer than that.
 ARROW_MM, ARROW_MM_PER_KN, LONGEST_MM = 4.5, 4.0, 14.0

@@ -10,13 +10,13 @@ from qgis.gui import QgsMapCanvas
 
 from ..core.errors import SwimPlanError
 from ..core.geodesy import geodesic_leg
+from ..words import tr
 from .at_hand import GeometryType, PlanAtHand
 from .places import Place
 from .plan_tool import PlanTool
 from .readings import depth_lines, distance_words, position_line, ruler_words, variation_for
 from .row_adding import RowAdding
 from .row_form import RowAsked, free_name, names_in
-from .words import tr
 
 
 @dataclass(frozen=True, kw_only=True)

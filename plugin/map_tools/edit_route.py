@@ -9,13 +9,13 @@ from qgis.core import QgsPointXY
 from qgis.gui import QgsMapMouseEvent
 
 from ..core.planar import distance_to_segments
+from ..words import tr
 from .at_hand import GeometryType
 from .carry_tool import CarryTool
 from .edits import delete_vertex, insert_vertex, move_vertex
 from .places import SNAP_PX, Place
 from .plan_tool import joined
 from .readings import depth_lines, position_line, ruler_words, variation_for
-from .words import tr
 
 FAR_PX = 1e9
 

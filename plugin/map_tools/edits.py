@@ -8,7 +8,7 @@ from contextlib import contextmanager
 from qgis.core import QgsFeature, QgsGeometry, QgsPointXY, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
-from .words import tr
+from ..words import tr
 
 Vertex = tuple[int, int]  # the feature's id, and the number of the vertex
 

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
+from ..words import tr
 from .at_hand import PlanAtHand
 from .places import Place
 from .readings import depth_lines, from_lines, position_line, variation_for
-from .words import tr
 
 
 def mark_lines(plan: PlanAtHand, place: Place) -> list[str]:

@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 from ..core.results.swim_plan import Leg
+from ..words import tr
 from .places import Place
 from .plan_tool import PlanTool
 from .readings import leg_lines, leg_measured, position_line, ruler_words, variation_for
-from .words import tr
 
 
 class MeasureLeg(PlanTool):

@@ -6,13 +6,13 @@ from qgis.core import QgsProject
 from qgis.gui import QgsMapMouseEvent
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .at_hand import GeometryType
 from .carry_tool import CarryTool
 from .edits import move_point, move_vertices, vertices_at
 from .mark_lines import mark_lines
 from .places import MarkPlace, Place
 from .plan_tool import joined
-from .words import tr
 
 
 class MoveMark(CarryTool):

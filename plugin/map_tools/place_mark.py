@@ -5,13 +5,13 @@ from __future__ import annotations
 from qgis.core import QgsGeometry, QgsPointXY
 from qgis.gui import QgsMapCanvas
 
+from ..words import tr
 from .at_hand import GeometryType, PlanAtHand
 from .mark_lines import mark_lines
 from .places import Place
 from .plan_tool import PlanTool
 from .row_adding import RowAdding
 from .row_form import RowAsked, free_name, names_in
-from .words import tr
 
 FIELDS = ("name", "kind", "stay_min")
 

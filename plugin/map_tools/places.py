@@ -20,7 +20,7 @@ from qgis.gui import QgsMapCanvas
 from ..core.chart.marks import TAKES_NAME_WITHIN_M
 from ..core.errors import SwimPlanError
 from ..core.geodesy import geodesic_leg
-from .words import tr
+from ..words import tr
 
 SNAP_PX = 12.0  # as QGIS itself snaps unless it is told otherwise
 M_PER_DEG = 111_195.0  # of latitude on a sphere: to leave out the marks that are far off, no more

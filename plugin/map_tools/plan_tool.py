@@ -10,12 +10,12 @@ from qgis.PyQt.QtCore import QPoint, Qt, pyqtSignal
 from qgis.PyQt.QtGui import QKeyEvent
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .at_hand import GeometryType, PlanAtHand
 from .cursor_tip import CursorTip
 from .drawn_lines import DrawnLines
 from .edits import require_editable
 from .places import CanvasPlaces, MarkPlace, Place, marks_of
-from .words import tr
 
 FINISH_KEYS = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 READ_WITHIN_PX = 40  # a refusal stays beside the cursor while it rests near by

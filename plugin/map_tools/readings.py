@@ -14,9 +14,9 @@ from ..core.magnetism import Variation, variation_at
 from ..core.results.card import card_angle, clock_up, leg_state, position_text, whole_minutes
 from ..core.results.swim_plan import Leg
 from ..core.solve.measured_leg import measured_leg
+from ..words import tr
 from .at_hand import Surroundings
 from .places import Place
-from .words import tr
 
 KILOMETRES_FROM_M = 10_000.0
 

@@ -25,7 +25,7 @@ from ..plan_package.field_spec import LayerSpec
 from ..plan_package.row_check import checked_value
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.words import schema_words
-from .words import tr
+from ..words import tr
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -16,8 +16,9 @@ from qgis.core import (
     QgsVectorLayer,
 )
 
+from ..words import tr
 from .field_spec import FieldSpec, LayerSpec
-from .words import schema_words, tr
+from .words import schema_words
 
 FID = "fid"
 # QGIS's own code for "no value" in a value map (QgsValueMapFieldFormatter.NULL_VALUE).

@@ -6,10 +6,11 @@ from pathlib import Path
 
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsVectorLayer
 
+from ..words import tr
 from .schema import LAYER_BY_NAME, LayerSpec
 from .settings import read_settings
 from .store import open_layer
-from .words import schema_words, tr
+from .words import schema_words
 
 # Top of the layer tree first: what is drawn last lies on top, tables stand below the chart.
 TREE_ORDER = (

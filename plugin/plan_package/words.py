@@ -5,11 +5,6 @@ from __future__ import annotations
 from qgis.PyQt.QtCore import QCoreApplication
 
 
-def tr(text: str) -> str:
-    """The text in the user's language."""
-    return QCoreApplication.translate("Tideleg", text)
-
-
 def schema_words(text: str) -> str:
     """Words of the schema (titles, helps, values) in the user's language; tools/strings.py reads them off it."""
     return QCoreApplication.translate("Tideleg", text)

@@ -7,8 +7,8 @@ from typing import Any
 from qgis.core import QgsCoordinateReferenceSystem, QgsProcessingContext, QgsProcessingParameterEnum
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .plan_algorithm import PlanAlgorithm
-from .words import tr
 
 LARGEST_CELL_M = 10_000.0
 

@@ -23,9 +23,9 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .refusals import refusals
 from .whole_outputs import WholeOutputs, file_of_sink
-from .words import tr
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:

@@ -9,7 +9,7 @@ from pathlib import Path
 from qgis.core import QgsDataSourceUri, QgsProcessingOutputLayerDefinition, QgsProviderRegistry, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
-from .words import tr
+from ..words import tr
 
 BESIDE = ("", "-wal", "-shm", "-journal")  # what SQLite lays beside a GeoPackage
 

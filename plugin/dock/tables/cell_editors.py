@@ -7,8 +7,8 @@ from qgis.PyQt.QtWidgets import QAction, QComboBox, QCompleter, QLineEdit, QStyl
 
 from ...core.errors import SwimPlanError
 from ...plan_package.words import schema_words
+from ...words import tr
 from ..flag_shapes import severity_icon
-from ..words import tr
 from .cell_text import Column, value_of
 from .grid_model import GridModel
 

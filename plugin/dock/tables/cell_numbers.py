@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from ...plan_package.field_spec import FieldSpec
-from ..words import tr
+from ...words import tr
 from .cell_words import refused
 
 _PLAIN = re.compile(r"^[+-]?(\d+(\.\d*)?|\.\d+)([eE][+-]?\d{1,2})?$")

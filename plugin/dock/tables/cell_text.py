@@ -18,7 +18,7 @@ from ...core.water.tide_columns import water_in
 from ...plan_package.field_spec import FieldSpec, LayerSpec
 from ...plan_package.row_check import checked_value
 from ...plan_package.words import schema_words
-from ..words import tr
+from ...words import tr
 from .cell_numbers import number_from
 from .cell_words import UNSEEN, refused
 

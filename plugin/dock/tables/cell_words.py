@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from ...core.errors import SwimPlanError
-from ..words import tr
+from ...words import tr
 
 SHOWN_CHARACTERS = 40
 # Control characters, and those that turn the direction of what is written after them.

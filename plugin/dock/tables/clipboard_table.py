@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from io import StringIO
 
 from ...core.errors import SwimPlanError
-from ..words import tr
+from ...words import tr
 
 MOST_CHARACTERS = 10_000_000
 MOST_ROWS = 20_000

@@ -9,7 +9,7 @@ from qgis.PyQt.QtCore import QObject, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QApplication, QWidget
 
 from ...core.errors import SwimPlanError
-from ..words import tr
+from ...words import tr
 from .clipboard_table import ClipboardTable, table_in, table_text
 from .grid_model import GridModel
 from .grid_view import GridView

@@ -15,8 +15,8 @@ from qgis.PyQt.QtCore import QAbstractTableModel, QModelIndex, QObject, Qt, QTim
 from qgis.PyQt.QtGui import QColor, QIcon
 
 from ...core.errors import SwimPlanError
+from ...words import tr
 from ..flag_shapes import severity_icon, severity_word
-from ..words import tr
 from .cell_text import Column, problem_of, shown, value_of
 from .layer_rows import LayerRows, Values, stored_order
 from .problems import STOP, Problem, problems_between

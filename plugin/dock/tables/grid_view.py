@@ -6,7 +6,7 @@ from qgis.PyQt.QtCore import QEvent, QItemSelectionModel, Qt, pyqtSignal
 from qgis.PyQt.QtGui import QKeySequence
 from qgis.PyQt.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
 
-from ..words import tr
+from ...words import tr
 from .grid_model import GridModel
 
 LEAST_ROWS = 6  # heights of rows, the titles included

@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from datetime import tzinfo
 
 from ...core.clock_labels import labels_in_heading
-from ..words import tr
+from ...words import tr
 from .cell_numbers import UNIT_NAMES, is_unit
 from .cell_text import Column
 

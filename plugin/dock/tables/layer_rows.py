@@ -18,7 +18,7 @@ from ...core.clock import UTC
 from ...core.errors import BadInputError, SwimPlanError
 from ...layers_in.moments import utc_moment
 from ...plan_package.field_spec import FieldSpec, LayerSpec
-from ..words import tr
+from ...words import tr
 
 Values = dict[str, Any]
 

@@ -8,7 +8,7 @@ from typing import Any
 
 from ...core.errors import SwimPlanError
 from ...core.text_moments import ORDERS, dates_in, is_clock, moment_parts
-from ..words import tr
+from ...words import tr
 from .cell_text import Column, value_of
 from .cell_words import short
 from .clipboard_table import ClipboardTable

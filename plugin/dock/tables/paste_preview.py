@@ -18,8 +18,8 @@ from qgis.PyQt.QtWidgets import (
     QWidget,
 )
 
+from ...words import tr
 from ..section import label
-from ..words import tr
 from .paste_plan import PastePlan
 
 SIZE = (760, 420)

@@ -11,7 +11,7 @@ from typing import Any
 from ...core.errors import SwimPlanError
 from ...plan_package.row_check import checked_text
 from ...plan_package.schema import SETTING_BY_KEY
-from ..words import tr
+from ...words import tr
 
 Rows = Mapping[int, Mapping[str, Any]]
 Found = Iterable["Problem"]

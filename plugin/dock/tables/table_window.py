@@ -11,11 +11,11 @@ from qgis.PyQt.QtWidgets import QDialog, QHBoxLayout, QMessageBox, QPushButton, 
 
 from ...plan_package.field_spec import LayerSpec
 from ...plan_package.words import schema_words
+from ...words import tr
 from ..flag_shapes import severity_word
 from ..row_table import RowTable
 from ..rows import Row
 from ..section import label
-from ..words import tr
 from .cell_editors import CellEditors
 from .cell_text import columns_of
 from .grid_clipboard import GridClipboard

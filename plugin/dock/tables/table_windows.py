@@ -12,8 +12,8 @@ from ...core.errors import SwimPlanError
 from ...plan_package.schema import LAYER_BY_NAME
 from ...plan_package.store import open_layer
 from ...plan_package.words import schema_words
+from ...words import tr
 from ..session import Session
-from ..words import tr
 from .problems import NAMED_ELSEWHERE
 from .table_window import TableWindow
 

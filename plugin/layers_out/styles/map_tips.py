@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 from ...plan_package.field_spec import FieldSpec, LayerSpec
-from ...plan_package.words import schema_words, tr
+from ...plan_package.words import schema_words
+from ...words import tr
 
 
 def plain(expression: str) -> str:

@@ -30,7 +30,8 @@ from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtGui import QColor
 
 from ...plan_package import value_lists
-from ...plan_package.words import schema_words, tr
+from ...plan_package.words import schema_words
+from ...words import tr
 
 INK = "#1a1a1a"
 PAPER = "#ffffff"

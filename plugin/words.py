@@ -1,4 +1,4 @@
-"""The card's words in the user's language."""
+"""The plugin's words in the user's language."""
 
 from __future__ import annotations
 
