@@ -21,10 +21,10 @@ from ..core.results.card import (
 from ..core.results.confidence import DriftArea
 from ..core.results.shore_sheet import ShoreSheet
 from ..core.results.swim_plan import Leg, Stop, SwimPlan
+from ..core.solve.drift import AFTER_MIN
 from ..words import tr
 
 MOST_FLAGS = 6
-AFTER_MIN = (30.0, 60.0, 120.0)  # those of the areas of drift
 
 
 @dataclass(frozen=True, kw_only=True)

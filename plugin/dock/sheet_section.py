@@ -5,16 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from qgis.PyQt.QtCore import QLocale, QUrl
-from qgis.PyQt.QtGui import QDesktopServices
+from qgis.PyQt.QtCore import QLocale
 from qgis.PyQt.QtWidgets import (
     QDoubleSpinBox,
     QFileDialog,
-    QFormLayout,
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QMessageBox,
     QPushButton,
 )
 
@@ -25,12 +22,13 @@ from ..core.results.shore_sheet import ContactFacts, ShoreSheet
 from ..core.solve.drift import Wind
 from ..layers_in.swim_people import settings_read
 from ..words import tr
+from .asking import form_of, name_widgets
+from .desktop import may_replace, open_on_desktop
 from .section import label
 from .session import Session
 from .take_files import proposed_name
 from .work_section import IsCancelled, WorkSection
 
-MEMBERS = 500
 FACTS = ("float_colours", "flag", "emergency_numbers")  # fields of the facts, and keys of the plan's settings
 MOST_KN = 100.0
 
@@ -88,17 +86,13 @@ class SheetSection(WorkSection):
             self.ask: (tr("Write sheet"), tr("Plan the swim with its drift and write pages of A4 and one HTML file")),
             self.stop: (tr("Stop"), tr("Stop; nothing is written")),
         }
-        for widget, (name, tip) in about.items():
-            widget.setAccessibleName(name)
-            widget.setToolTip(tip)
+        name_widgets(about)
         for button in (self.open_pages, self.open_html):
             button.setAutoDefault(False)
 
     def _lay_out(self) -> None:
-        form = QFormLayout()
         words = (tr("F&loat"), tr("Fla&g"), tr("Emergency &numbers"), tr("N&ote"))
-        for title, line in zip(words, self.facts.values()):
-            form.addRow(title, line)
+        form = form_of(zip(words, self.facts.values()))
         wind = QHBoxLayout()
         wind.addWidget(self.wind_from, 1)
         wind.addWidget(self.wind_kn, 1)
@@ -142,7 +136,7 @@ class SheetSection(WorkSection):
             from ..layers_in.swim_in import SwimAsked, request_from
 
             request = request_from(path, copies, SwimAsked(**asked))
-            return shore_sheet(request, ContactFacts(**facts), wind, members=MEMBERS, is_cancelled=is_cancelled)
+            return shore_sheet(request, ContactFacts(**facts), wind, is_cancelled=is_cancelled)
 
         return work
 
@@ -169,11 +163,7 @@ class SheetSection(WorkSection):
         pages = Path(chosen) if chosen.lower().endswith(".pdf") else Path(f"{chosen}.pdf")
         # The dialog has asked about the file that was typed, and of no other.
         others = [path for path in (pages, pages.with_suffix(".html")) if path.exists() and path != Path(chosen)]
-        return pages if all(self._may_replace(path) for path in others) else None
-
-    def _may_replace(self, path: Path) -> bool:
-        words = tr("{} is there already. Replace it?").format(path)
-        return QMessageBox.question(self, self.title(), words) == QMessageBox.StandardButton.Yes
+        return pages if all(may_replace(self, path) for path in others) else None
 
     def show_answer(self, answer: ShoreSheet) -> None:
         """Write both files, whole or not at all, and say where."""
@@ -198,5 +188,6 @@ class SheetSection(WorkSection):
         self.note.setText("")
 
     def _open(self, path: Path) -> None:
-        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
-            self.note.setText(tr("Your desktop has no program to open {}").format(path))
+        problem = open_on_desktop(path)
+        if problem:
+            self.note.setText(problem)

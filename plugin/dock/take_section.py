@@ -7,15 +7,15 @@ from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
-from qgis.PyQt.QtCore import Qt, QUrl
-from qgis.PyQt.QtGui import QDesktopServices
-from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QMessageBox, QPushButton, QWidget
+from qgis.PyQt.QtCore import Qt
+from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QPushButton, QWidget
 from qgis.utils import OverrideCursor
 
 from ..core.errors import SwimPlanError
 from ..core.results.card import leg_state
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
+from .desktop import may_replace, open_on_desktop
 from .section import Section, label
 from .session import PLANNING, TURNING, Session
 from .take_files import TakeFile, proposed_name, take_files, write_all, write_one
@@ -152,11 +152,7 @@ class TakeSection(Section):
             return path
         # Named by another ending, such as that of the plan: the dialog has asked about that file, not about this one.
         path = path.with_name(path.name + file.suffix)
-        return path if not path.exists() or self._may_replace(path) else None
-
-    def _may_replace(self, path: Path) -> bool:
-        words = tr("{} is there already. Replace it?").format(path)
-        return QMessageBox.question(self, self.title(), words) == QMessageBox.StandardButton.Yes
+        return path if not path.exists() or may_replace(self, path) else None
 
     def _say(self, words: str, written: Path | None = None) -> None:
         self._written = written
@@ -166,8 +162,9 @@ class TakeSection(Section):
         self.open_folder.setVisible(written is not None and written.is_file())
 
     def _open(self, path: Path) -> None:
-        if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
-            self.note.setText(tr("Your desktop has no program to open {}").format(path))
+        problem = open_on_desktop(path)
+        if problem:
+            self.note.setText(problem)
 
 
 def grave_words(swim: SwimPlan) -> str:

@@ -22,7 +22,6 @@ from .whole_outputs import WholeOutputs
 
 FILES = {"CARD": "PDF (*.pdf)", "CARD_PNG": "PNG (*.png)", "SHEET": "PDF (*.pdf)", "SHEET_HTML": "HTML (*.html)"}
 FACTS = {"FLOAT": "float_colours", "FLAG": "flag", "EMERGENCY": "emergency_numbers"}
-MEMBERS = 500
 
 
 class SwimCard(PlanAlgorithm):
@@ -110,7 +109,6 @@ class SwimCard(PlanAlgorithm):
             self._request,
             ContactFacts(**facts, note=self.text(parameters, "NOTE", context)),
             self.wind(parameters, context),
-            members=MEMBERS,
             progress=lambda share: feedback.setProgress(90.0 * share),
             is_cancelled=feedback.isCanceled,
         )
