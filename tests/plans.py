@@ -22,7 +22,7 @@ from tideleg.core.results.swim_plan import (
     TideMoment,
     TrackPoint,
 )
-from tideleg.core.results.turn_back import LeavingBand, StopTurnBack, TurnBack
+from tideleg.core.results.turn_back import LeavingBand, StopTurnBack, TurnBack, WayHome
 
 GEOD = Geod(ellps="WGS84")
 VARIATION_DEG = -4.0
@@ -136,6 +136,32 @@ def with_turn_backs(plan: SwimPlan, **changes: object) -> SwimPlan:
         no_return=(),
     )
     return replace(plan, turn_back=found)
+
+
+def with_ways_home(plan: SwimPlan, *, exit: str = "Boat Steps") -> SwimPlan:
+    """The plan with five ways if late and six by departure at every stop of its turn back; the fourth is too late."""
+
+    def way(leave: datetime, number: int, name: str) -> WayHome:
+        return WayHome(
+            leave=leave,
+            exit=name,
+            headings_mag_deg=(213.0, 190.0) if number == 2 else (213.0,),
+            minutes=35.2 + number,
+            arrive=leave + timedelta(minutes=35.2 + number),
+            minutes_pessimistic=44.0,
+            safe=number < 3,
+            safe_pessimistic=number < 2,
+        )
+
+    stops = [
+        replace(
+            stop,
+            if_late=tuple(way(stop.leave + timedelta(minutes=10 * n), n, exit) for n in range(5)),
+            by_departure=tuple(way(stop.arrive + timedelta(minutes=15 * n), n, stop.planned_exit) for n in range(6)),
+        )
+        for stop in plan.turn_back.stops
+    ]
+    return replace(plan, turn_back=replace(plan.turn_back, stops=tuple(stops)))
 
 
 def with_legs(plan: SwimPlan, **changes: object) -> SwimPlan:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from .paper import BIG, SMALL, Paper
+from .paper import BIG, SMALL, SMALL_BOLD, Lettering, Paper
 
 BIG_LINE_MM = 9.6  # from baseline to baseline, capitals 7 mm
 SMALL_LINE_MM = 6.2  # capitals 4 mm
@@ -85,17 +85,18 @@ def flowing(items: list[Item], width_mm: float) -> Block:
     return Block(height_mm=len(lines) * BIG_LINE_MM, draw=draw)
 
 
-def wrapped(text: str, width_mm: float, max_lines: int = 2) -> Block:
+def wrapped(text: str, width_mm: float, max_lines: int = 2, *, bold: bool = False) -> Block:
     """Small text in up to so many lines."""
-    return small_lines(SMALL.wrap(text, width_mm, max_lines))
+    letters = SMALL_BOLD if bold else SMALL
+    return small_lines(letters.wrap(text, width_mm, max_lines), letters)
 
 
-def small_lines(lines: list[str]) -> Block:
+def small_lines(lines: list[str], letters: Lettering = SMALL) -> Block:
     """Small lines of text as they are."""
 
     def draw(paper: Paper, x: float, y: float) -> None:
         for number, line in enumerate(lines):
-            paper.text(line, x, y + number * SMALL_LINE_MM + SMALL_DROP_MM, SMALL)
+            paper.text(line, x, y + number * SMALL_LINE_MM + SMALL_DROP_MM, letters)
 
     return Block(height_mm=len(lines) * SMALL_LINE_MM, draw=draw)
 

@@ -1,4 +1,4 @@
-"""What stands above and below the rows of the card: title, turn-back line, flags, tides, light, depths, cautions."""
+"""What stands below the rows of the card: flags, tides, light, depths, line, variation, cautions."""
 
 from __future__ import annotations
 
@@ -10,7 +10,6 @@ from ..core.results.card import (
     day_text,
     dive_stops,
     merged_flags,
-    offset_text,
     variation_text,
 )
 from ..core.results.swim_plan import Flag, Stop, SwimPlan
@@ -24,62 +23,38 @@ from .block import (
     Item,
     flowing,
     small_lines,
-    space,
     stacked,
     wrapped,
 )
-from .leg_rows import ROW_WIDTH_MM
 from .paper import BIG, SMALL, SMALL_BOLD, Paper
 
 MOST_MOMENTS = 4  # of tides, and of turns of the stream: those nearest to the swim
 DEPTH_NAME_MM = 44.0
 DEPTH_COLUMN_MM = 30.0
+TABLE_LEAST_MM = 134.0
+SMALL_PRINT_LINES = 12
 FLAG_LINES = {"stop": 5, "warn": 3, "note": 2}  # at most, for one flag
 
 
-def title(plan: SwimPlan) -> Block:
-    """Route, day, zone, swimmer and entry; the zone is said here and nowhere else."""
-    stamps = [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE"), tr("PREDICTED")]
-    stamps_width = sum(SMALL_BOLD.width(stamp) + 6.0 for stamp in stamps)
-    about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
-    about += [tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else []
-    entry = [tr("from {name}").format(name=leg.start_name) for leg in plan.legs[:1]]
-    room = ROW_WIDTH_MM - stamps_width - 2.0
-    name = ", ".join([plan.route, *entry])
-    if SMALL_BOLD.width(name) > room:  # the entry is better whole on the next line than cut here
-        name, about = plan.route, [*entry, *about]
-
-    def draw(paper: Paper, x: float, y: float) -> None:
-        paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=room)
-        left = x + ROW_WIDTH_MM - stamps_width + 2.0
-        for stamp in stamps:
-            width = SMALL_BOLD.width(stamp) + 4.0
-            paper.box(left, y, width, SMALL_LINE_MM + 0.6, fill="black")
-            paper.text(stamp, left + 2.0, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, inverted=True)
-            left += width + 2.0
-
-    head = [Block(height_mm=SMALL_LINE_MM + 1.0, draw=draw), wrapped(", ".join(about), ROW_WIDTH_MM, 2)]
-    return stacked(head + ([wrapped(plan.title, ROW_WIDTH_MM, 2)] if plan.title else []) + [space(1.0)])
-
-
-def flags(plan: SwimPlan, max_lines: int, width_mm: float = ROW_WIDTH_MM) -> Block:
+def flags(plan: SwimPlan, max_lines: int, width_mm: float) -> list[Block]:
     """The gravest flags in words, within so many lines; how many are not shown is said."""
     found = merged_flags(plan.flags)
-    lines: list[str] = []
-    shown = 0
+    blocks: list[Block] = []
+    used = shown = 0
     for flag, legs in found:
         text = flag_words(flag, legs)
         words = SMALL.whole_sentences(text, width_mm, FLAG_LINES[flag.severity])
         # The last line is kept free for the count as long as more flags wait.
-        if len(lines) + len(words) > max_lines - (shown + 1 < len(found)):
+        if used + len(words) > max_lines - (shown + 1 < len(found)):
             break
-        lines += words
+        blocks.append(small_lines(words))
+        used += len(words)
         shown += 1
     if shown + 1 == len(found):
-        lines.append(tr("1 more flag: read the report."))
+        blocks.append(small_lines([tr("1 more flag: read the report.")]))
     elif shown < len(found):
-        lines.append(tr("{count} more flags: read the report.").format(count=len(found) - shown))
-    return small_lines(lines or [tr("No flags. Feasible is not safe.")])
+        blocks.append(small_lines([tr("{count} more flags: read the report.").format(count=len(found) - shown)]))
+    return blocks or [small_lines([tr("No flags. Feasible is not safe.")])]
 
 
 def flag_words(flag: Flag, legs: list[int]) -> str:
@@ -96,24 +71,25 @@ def _on_legs(legs: list[int]) -> str:
     return tr("legs {first} and {last}").format(first=first, last=legs[-1]) + ", "
 
 
-def foot(plan: SwimPlan, width_mm: float, depth_rows: int) -> Block:
-    """Alarm and light, high and low waters, turns of the stream, depths by the hour, line, variation."""
+def foot(plan: SwimPlan, width_mm: float, depth_rows: int, moments: int) -> list[Block]:
+    """Alarm and light, so many high and low waters and turns of the stream, depths by the hour, line, variation."""
     # The longer words for the alarm only where they cost no line.
     alarms = (tr("ALARM (shore contact)"), tr("shore ALARM"))
-    parts = [min((flowing(limits(plan, word) + tides(plan), width_mm) for word in alarms), key=_height)]
-    turns = stream_turns(plan)
+    parts = [min((flowing(limits(plan, word) + tides(plan, moments), width_mm) for word in alarms), key=_height)]
+    turns = stream_turns(plan, moments)
     if turns:
-        parts += [wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]
-    parts += [
-        _depths(plan, width_mm, depth_rows),
-        wrapped(" ".join(small_print(plan) + [tr("Set arrows: true north is up.")]), width_mm, 5),
-    ]
-    return stacked(parts)
+        parts.append(stacked([wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]))
+    parts += _depths(plan, width_mm, depth_rows)
+    sentences = small_print(plan) if moments else [variation_words(plan)]
+    sentences.append(tr("Set arrows: true north is up."))
+    lines = SMALL.wrap(" ".join(sentences), width_mm, SMALL_PRINT_LINES)
+    return [part for part in (*parts, *(small_lines([line]) for line in lines)) if part.height_mm]
 
 
-def caution() -> Block:
+def caution(width_mm: float) -> Block:
     """The last line of every card."""
-    return wrapped(caution_words(), ROW_WIDTH_MM, 2)
+    words = (caution_words(), tr("Predicted. Not for navigation of vessels. Never dive alone."))
+    return min((wrapped(text, width_mm, 4) for text in words), key=_height)  # the whole of it where that costs no line
 
 
 def caution_words() -> str:
@@ -140,9 +116,9 @@ def same_day(plan: SwimPlan, moment: datetime) -> bool:
     return day_text(moment) == day_text(plan.depart)
 
 
-def tides(plan: SwimPlan) -> list[Item]:
+def tides(plan: SwimPlan, count: int = MOST_MOMENTS) -> list[Item]:
     """The high and low waters nearest to the swim."""
-    near = _nearest([(tide.moment, tide) for tide in plan.tides], plan)
+    near = _nearest([(tide.moment, tide) for tide in plan.tides], plan, count)
     return [
         Item(
             before=tide.kind,
@@ -153,9 +129,9 @@ def tides(plan: SwimPlan) -> list[Item]:
     ]
 
 
-def stream_turns(plan: SwimPlan) -> list[Item]:
+def stream_turns(plan: SwimPlan, count: int = MOST_MOMENTS) -> list[Item]:
     """The turns of the stream nearest to the swim, and where it sets to afterwards."""
-    near = _nearest([(turn.moment, turn) for turn in plan.stream_turns], plan)
+    near = _nearest([(turn.moment, turn) for turn in plan.stream_turns], plan, count)
     return [
         Item(
             before="",
@@ -167,28 +143,40 @@ def stream_turns(plan: SwimPlan) -> list[Item]:
     ]
 
 
-def _nearest(moments: list[tuple[datetime, object]], plan: SwimPlan) -> list:
+def _nearest(moments: list[tuple[datetime, object]], plan: SwimPlan, count: int) -> list:
     """The few that are nearest to the middle of the swim, in order of time."""
     middle = plan.depart if plan.arrive is None else plan.depart + (plan.arrive - plan.depart) / 2
-    near = sorted(moments, key=lambda pair: abs(pair[0] - middle))[:MOST_MOMENTS]
+    near = sorted(moments, key=lambda pair: abs(pair[0] - middle))[:count]
     return [what for _, what in sorted(near, key=lambda pair: pair[0])]
 
 
-def _depths(plan: SwimPlan, width_mm: float, most_rows: int) -> Block:
+def _depths(plan: SwimPlan, width_mm: float, most_rows: int) -> list[Block]:
     """Depth at the marks on the full hours round the stay; a dash where an hour is not a mark's own."""
     stops = dive_stops(plan)
-    hours = sorted({moment for stop in stops for moment, _ in stop.depth_by_hour})
-    if not hours:
-        return space(0.0)
-    room = int((width_mm - DEPTH_NAME_MM) / DEPTH_COLUMN_MM)
-    groups = _hour_groups(stops[:most_rows], room)
-    blocks = [_depth_table(rows, columns) for rows, columns in groups]
-    left_out = len(stops) - sum(len(rows) for rows, _ in groups)
+    if not stops:
+        return []
+    if width_mm < TABLE_LEAST_MM:
+        blocks = [_depth_items(stop, width_mm) for stop in stops[:most_rows]]
+        left_out = len(stops) - len(blocks)
+    else:
+        room = int((width_mm - DEPTH_NAME_MM) / DEPTH_COLUMN_MM)
+        groups = _hour_groups(stops[:most_rows], room)
+        blocks = [_depth_table(rows, columns) for rows, columns in groups]
+        left_out = len(stops) - sum(len(rows) for rows, _ in groups)
     if left_out == 1:
         blocks.append(wrapped(tr("The depth of 1 more mark is not shown."), width_mm, 2))
     elif left_out:
         blocks.append(wrapped(tr("Depths of {count} more marks are not shown.").format(count=left_out), width_mm, 2))
-    return stacked(blocks)
+    return blocks
+
+
+def _depth_items(stop: Stop, width_mm: float) -> Block:
+    """One mark's depths where a table would be too wide: its name, then time and depth, one after the other."""
+    items = [
+        Item(before="", clock=clock_nearest(moment), after=f"{depth:.1f} m") for moment, depth in stop.depth_by_hour
+    ]
+    words = tr("depth at {name}:").format(name=stop.name)
+    return stacked([wrapped(words, width_mm, 1, bold=True), flowing(items, width_mm)])
 
 
 def _hour_groups(stops: list[Stop], room: int) -> list[tuple[list[Stop], list[datetime]]]:
@@ -234,9 +222,11 @@ def small_print(plan: SwimPlan) -> list[str]:
         words.append(tr("Tide not known."))
     if not any(stop.depth_by_hour or stop.depth_now_m is not None for stop in plan.stops):
         words.append(tr("Depths not known."))
-    words.append(
-        tr("M is magnetic: variation {variation}, {model}, {day}.").format(
-            variation=variation_text(plan.variation_deg), model=plan.variation_model, day=day_text(plan.variation_date)
-        )
+    return [*words, variation_words(plan)]
+
+
+def variation_words(plan: SwimPlan) -> str:
+    """The variation that is in every heading, with its model and date."""
+    return tr("M is magnetic: variation {variation}, {model}, {day}.").format(
+        variation=variation_text(plan.variation_deg), model=plan.variation_model, day=day_text(plan.variation_date)
     )
-    return words

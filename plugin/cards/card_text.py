@@ -21,11 +21,12 @@ from ..words import tr
 from .block import Item
 from .card_foot import caution_words, flag_words, limits, small_print, stream_turns, tides
 from .turn_back_block import turn_back_stops, turn_back_words
+from .ways_home import home_tables, late_tables
 
 
 def card_text(plan: SwimPlan) -> str:
     """The card in lines of text; parts are separated by an empty line, and the last line ends like the others."""
-    parts = (_title(plan), _legs(plan), _turn_back(plan), _flags(plan), _foot(plan), [caution_words()])
+    parts = (_title(plan), _legs(plan), _turn_back(plan), _flags(plan), *_ways(plan), _foot(plan), [caution_words()])
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
 
@@ -82,6 +83,14 @@ def _turn_back(plan: SwimPlan) -> list[str]:
         clock, beside = turn_back_words(stop)
         lines.append(f"{stop.name}: {tr('TURN BACK BY')} {clock}, {', '.join(beside)}")
     return lines
+
+
+def _ways(plan: SwimPlan) -> list[list[str]]:
+    """A head and a line a way, as on paper."""
+    return [
+        [table.words, *(f"   {' '.join((line.leave, *line.headings, line.words))}" for line in table.lines)]
+        for table in (*late_tables(plan), *home_tables(plan))
+    ]
 
 
 def _flags(plan: SwimPlan) -> list[str]:

@@ -15,143 +15,170 @@ from ..core.results.swim_plan import Leg, SwimPlan
 from ..words import tr
 from .block import BIG_DROP_MM, BIG_LINE_MM, SMALL_DROP_MM, SMALL_LINE_MM, Block, stacked
 from .paper import BIG, BIG_BOLD, SMALL, SMALL_BOLD, Paper
+from .row_looks import RowLook, row_look
 
-ROW_WIDTH_MM = 194.0
-# Left edges of the columns of the first line, then of the second.
-HEADING, LEAVE, ARRIVE, MINUTES, SET, BOX_1, BOX_2 = 10.0, 43.0, 72.0, 100.0, 124.0, 152.0, 174.0
-NAME, BEARING, DISTANCE, POSITION = 10.0, 72.0, 92.0, 124.0
-MINUTES_WIDTH, DISTANCE_WIDTH, BOX_WIDTH = 18.0, 26.0, 20.0
-ARROW_MM = 8.0
-PAIRS_A_LINE = 3
+PAIR_MM, PAIR_GAP_MM = 58.0, 3.0  # a later heading with its time
 
 
-def column_heads() -> Block:
-    """What the columns are, in the two lines of a row."""
-    first = ((HEADING, tr("HEADING")), (LEAVE, tr("leave")), (ARRIVE, tr("arrive")), (SET, tr("set, kn")))
-    second = ((NAME, tr("to")), (BEARING, tr("bearing")), (POSITION, tr("position")))
+def column_heads(width_mm: float) -> Block:
+    """What the columns are, in two lines; what explains itself beside its unit has no head."""
+    look = row_look(width_mm)
+    words = {
+        "heading": tr("HEADING"),
+        "leave": tr("leave"),
+        "arrive": tr("arrive"),
+        "minutes": tr("min"),
+        "stream": tr("set, kn"),
+        "box": tr("actual"),
+        "name": tr("to"),
+        "bearing": tr("bearing"),
+        "distance": tr("distance"),
+        "position": tr("position"),
+    }
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        upper, lower = y + SMALL_DROP_MM, y + SMALL_LINE_MM + SMALL_DROP_MM
-        for left, word in first:
-            paper.text(word, x + left, upper, SMALL_BOLD if left == HEADING else SMALL)
-        paper.text(tr("min"), x + MINUTES, upper, SMALL, width=MINUTES_WIDTH, right=True)
-        paper.text(tr("actual times"), x + BOX_1, upper, SMALL, width=ROW_WIDTH_MM - BOX_1)
-        for left, word in second:
-            paper.text(word, x + left, lower, SMALL)
-        paper.text(tr("distance"), x + DISTANCE, lower, SMALL, width=DISTANCE_WIDTH, right=True)
-        paper.rule(x, y + 2 * SMALL_LINE_MM + 0.8, ROW_WIDTH_MM, thick_mm=0.6)
+        for key, head in look.heads.items():
+            letters = SMALL_BOLD if key == "heading" else SMALL
+            baseline = y + head.line * SMALL_LINE_MM + SMALL_DROP_MM
+            paper.text(words[key], x + head.left, baseline, letters, width=head.width, right=head.right)
+        paper.rule(x, y + 2 * SMALL_LINE_MM + 0.8, width_mm, thick_mm=0.6)
 
     return Block(height_mm=2 * SMALL_LINE_MM + 1.6, draw=draw)
 
 
-def leg_rows(plan: SwimPlan, heading_lines: int) -> list[Block]:
+def leg_rows(plan: SwimPlan, heading_lines: int, width_mm: float) -> list[Block]:
     """A row a leg; legs behind one that cannot be swum say that their times hang on it."""
     rows: list[Block] = []
     stuck: int | None = None
     for leg in plan.legs:
-        rows.append(_leg_row(leg, plan.heading_step_deg, heading_lines, stuck))
+        rows.append(_leg_row(leg, plan.heading_step_deg, heading_lines, stuck, width_mm))
         stuck = leg.number if leg_state(leg) == "stuck" else stuck
     return rows
 
 
-def _leg_row(leg: Leg, step_deg: float, heading_lines: int, stuck: int | None) -> Block:
-    """One leg: two lines, more where the heading changes on the way or where a reason must be given."""
-    parts = [_first_line(leg), _second_line(leg)]
+def positions_in_rows(width_mm: float) -> bool:
+    """True where rows so wide hold the positions."""
+    return "position" in row_look(width_mm).cells
+
+
+def left_out(first: int, last: int, width_mm: float) -> Block:
+    """The black line for legs that no page takes."""
+    words = tr("LEGS {first}-{last} ARE NOT ON THIS CARD").format(first=first, last=last)
+    letters = BIG_BOLD if BIG_BOLD.width(words) < width_mm - 6.0 else SMALL_BOLD
+
+    def draw(paper: Paper, x: float, y: float) -> None:
+        paper.box(x, y + 0.5, width_mm, 11.0, fill="black")
+        paper.text(words, x + 3.0, y + 9.5, letters, inverted=True, width=width_mm - 6.0)
+
+    return Block(height_mm=12.0, draw=draw)
+
+
+def _leg_row(leg: Leg, step_deg: float, heading_lines: int, stuck: int | None, width_mm: float) -> Block:
+    """One leg: more lines where the heading changes on the way or where a reason must be given."""
+    parts = [_main_lines(leg, row_look(width_mm), width_mm)]
     if leg_state(leg) == "swim":
-        parts += _later_headings(leg, step_deg, heading_lines)
-        parts += [] if stuck is None else [_indented(tr("Only if leg {number} could be swum.").format(number=stuck))]
+        parts += _later_headings(leg, step_deg, heading_lines, width_mm)
+        if stuck is not None:
+            parts.append(_indented(tr("Only if leg {number} could be swum.").format(number=stuck), width_mm))
     elif leg.reason:
-        parts.append(_reason(leg.reason))
-    parts.append(Block(height_mm=1.2, draw=lambda paper, x, y: paper.rule(x, y + 0.8, ROW_WIDTH_MM)))
+        sentence = leg.reason[:1].upper() + leg.reason[1:]
+        indent = row_look(width_mm).indent
+        parts += [_indented(line, width_mm) for line in SMALL.wrap(sentence, width_mm - indent, 4)]
+    parts.append(Block(height_mm=1.2, draw=lambda paper, x, y: paper.rule(x, y + 0.8, width_mm)))
     return stacked(parts)
 
 
-def _first_line(leg: Leg) -> Block:
-    state = leg_state(leg)
+def _main_lines(leg: Leg, look: RowLook, width_mm: float) -> Block:
+    """A line of large letters and one or two of small ones, each word in its column."""
+    swum = leg_state(leg) == "swim"
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        baseline = y + BIG_DROP_MM
-        paper.text(str(leg.number), x, baseline, SMALL_BOLD)
-        if state == "swim":
-            _draw_times(paper, leg, x, baseline)
+        paper.text(str(leg.number), x, y + BIG_DROP_MM, SMALL_BOLD)
+        if swum:
+            _draw_times(paper, leg, look, x, y)
+            for box in look.boxes:
+                paper.box(x + box.left, y + box.top + 0.7, box.width, box.height - 1.2, edge_mm=0.25)
         else:
-            _draw_refusal(paper, state, x, y)
-        _draw_stream(paper, leg, x, baseline)
-        if state == "swim":
-            for left in (BOX_1, BOX_2):
-                paper.box(x + left, y + 0.7, BOX_WIDTH, BIG_LINE_MM - 1.2, edge_mm=0.25)
+            _draw_refusal(paper, leg_state(leg), look, x, y, width_mm)
+        _draw_stream(paper, leg, look, x, y)
+        small = {
+            "name": (leg.end_name, SMALL_BOLD),
+            "bearing": (f"{card_angle(leg.bearing_mag_deg)}M", SMALL),
+            "distance": (card_distance(leg.distance_m), SMALL),
+            "position": (position_text(leg.end_lon, leg.end_lat), SMALL),
+        }
+        for key, (words, letters) in small.items():
+            cell = look.cells.get(key)
+            if cell is not None:
+                paper.text(words, x + cell.left, y + cell.baseline, letters, width=cell.width, right=cell.right)
 
-    return Block(height_mm=BIG_LINE_MM, draw=draw)
+    return Block(height_mm=BIG_LINE_MM + (look.lines - 1) * SMALL_LINE_MM, draw=draw)
 
 
-def _draw_times(paper: Paper, leg: Leg, x: float, baseline: float) -> None:
-    paper.text(leg.card_heading or "", x + HEADING, baseline, BIG_BOLD)
-    paper.text(clock_up(leg.depart), x + LEAVE, baseline, BIG)
-    paper.text(clock_up(leg.arrive), x + ARRIVE, baseline, BIG)
-    paper.text(whole_minutes(leg.minutes), x + MINUTES, baseline, BIG, width=MINUTES_WIDTH, right=True)
+def _draw_times(paper: Paper, leg: Leg, look: RowLook, x: float, y: float) -> None:
+    baseline = y + BIG_DROP_MM
+    paper.text(leg.card_heading or "", x + look.cells["heading"].left, baseline, BIG_BOLD)
+    paper.text(clock_up(leg.depart), x + look.cells["leave"].left, baseline, BIG)
+    paper.text(clock_up(leg.arrive), x + look.cells["arrive"].left, baseline, BIG)
+    cell, minutes = look.cells["minutes"], whole_minutes(leg.minutes)
+    if cell.line:
+        minutes = tr("{minutes} min").format(minutes=minutes)
+    letters = SMALL if cell.line else BIG
+    paper.text(minutes, x + cell.left, y + cell.baseline, letters, width=cell.width, right=True)
 
 
-def _draw_refusal(paper: Paper, state: str, x: float, y: float) -> None:
+def _draw_refusal(paper: Paper, state: str, look: RowLook, x: float, y: float, width_mm: float) -> None:
     """White on black for the leg that stops the swim, a plain frame for those behind it."""
     words, inverted = (tr("NOT SWIMMABLE"), True) if state == "stuck" else (tr("NOT REACHED"), False)
+    left = look.cells["heading"].left
+    room = (look.cells["stream"].left if look.cells["stream"].line == 0 else width_mm) - left - 6.0
+    letters = BIG_BOLD if BIG_BOLD.width(words) <= room else SMALL_BOLD
     fill = "black" if inverted else "white"
-    paper.box(x + HEADING - 0.5, y + 0.3, BIG_BOLD.width(words) + 5.0, BIG_LINE_MM - 0.4, fill=fill)
-    paper.text(words, x + HEADING + 2.0, y + BIG_DROP_MM + 0.2, BIG_BOLD, inverted=inverted)
+    paper.box(x + left - 0.5, y + 0.3, min(letters.width(words), room) + 5.0, BIG_LINE_MM - 0.4, fill=fill)
+    paper.text(words, x + left + 2.0, y + BIG_DROP_MM + 0.2, letters, inverted=inverted, width=room)
 
 
-def _draw_stream(paper: Paper, leg: Leg, x: float, baseline: float) -> None:
+def _draw_stream(paper: Paper, leg: Leg, look: RowLook, x: float, y: float) -> None:
+    cell = look.cells["stream"]
+    left, baseline = x + cell.left, y + cell.baseline
     if leg.stream_kn is None or leg.stream_set_deg is None:
         if leg_state(leg) == "swim":
-            paper.text(tr("not known"), x + SET, baseline, SMALL)
+            paper.text(tr("not known"), left, baseline, SMALL)
         return
     rate = f"{leg.stream_kn:.1f}"
     if rate != "0.0":  # a stream of nothing goes nowhere
-        paper.arrow(x + SET + ARROW_MM / 2.0, baseline - BIG.cap_mm / 2.0, ARROW_MM, leg.stream_set_deg)
-    paper.text(rate, x + SET + ARROW_MM + 3.0, baseline, SMALL)
+        middle = baseline - (BIG if cell.line == 0 else SMALL).cap_mm / 2.0
+        paper.arrow(left + look.arrow_mm / 2.0, middle, look.arrow_mm, leg.stream_set_deg)
+    words = rate if "stream" in look.heads else tr("{rate} kn").format(rate=rate)
+    paper.text(words, left + look.arrow_mm + look.arrow_gap_mm, baseline, SMALL)
 
 
-def _second_line(leg: Leg) -> Block:
-    def draw(paper: Paper, x: float, y: float) -> None:
-        baseline = y + SMALL_DROP_MM
-        paper.text(leg.end_name, x + NAME, baseline, SMALL_BOLD, width=BEARING - NAME - 2.0)
-        paper.text(f"{card_angle(leg.bearing_mag_deg)}M", x + BEARING, baseline, SMALL)
-        paper.text(card_distance(leg.distance_m), x + DISTANCE, baseline, SMALL, width=DISTANCE_WIDTH, right=True)
-        paper.text(position_text(leg.end_lon, leg.end_lat), x + POSITION, baseline, SMALL)
-
-    return Block(height_mm=SMALL_LINE_MM, draw=draw)
-
-
-def _later_headings(leg: Leg, step_deg: float, most_lines: int) -> list[Block]:
-    """``10:22 110M`` for every later heading, three a line; what does not fit in the lines is counted."""
+def _later_headings(leg: Leg, step_deg: float, most_lines: int, width_mm: float) -> list[Block]:
+    """``10:22 110M`` for every later heading; what does not fit in the lines is counted."""
     changes = heading_changes(leg, step_deg)
-    shown = changes[: PAIRS_A_LINE * most_lines]
-    lines = [shown[at : at + PAIRS_A_LINE] for at in range(0, len(shown), PAIRS_A_LINE)]
-    blocks = [_pair_line(line) for line in lines]
+    indent = row_look(width_mm).indent
+    a_line = max(int((width_mm - indent) / PAIR_MM), 1)
+    shown = changes[: a_line * most_lines]
+    blocks = [_pair_line(shown[at : at + a_line], indent) for at in range(0, len(shown), a_line)]
     if len(changes) > len(shown):
         words = tr("and {count} more new headings: see the report").format(count=len(changes) - len(shown))
-        blocks.append(_indented(words))
+        blocks += [_indented(line, width_mm) for line in SMALL.wrap(words, width_mm - indent, 2)]
     return blocks
 
 
-def _pair_line(pairs: list[tuple[str, str]]) -> Block:
-    column = (ROW_WIDTH_MM - HEADING) / PAIRS_A_LINE
-
+def _pair_line(pairs: list[tuple[str, str]], indent: float) -> Block:
     def draw(paper: Paper, x: float, y: float) -> None:
         for number, (clock, heading) in enumerate(pairs):
-            left = x + HEADING + number * column
+            left = x + indent + number * PAIR_MM
             paper.text(clock, left, y + BIG_DROP_MM, BIG)
-            paper.text(heading, left + BIG.width(clock) + 3.0, y + BIG_DROP_MM, BIG_BOLD)
+            paper.text(heading, left + BIG.width(clock) + PAIR_GAP_MM, y + BIG_DROP_MM, BIG_BOLD)
 
     return Block(height_mm=BIG_LINE_MM, draw=draw)
 
 
-def _reason(reason: str) -> Block:
-    sentence = reason[:1].upper() + reason[1:]
-    return stacked([_indented(line) for line in SMALL.wrap(sentence, ROW_WIDTH_MM - NAME, 2)])
-
-
-def _indented(words: str) -> Block:
+def _indented(words: str, width_mm: float) -> Block:
+    indent = row_look(width_mm).indent
     return Block(
         height_mm=SMALL_LINE_MM,
-        draw=lambda paper, x, y: paper.text(words, x + NAME, y + SMALL_DROP_MM, SMALL, width=ROW_WIDTH_MM - NAME),
+        draw=lambda paper, x, y: paper.text(words, x + indent, y + SMALL_DROP_MM, SMALL, width=width_mm - indent),
     )

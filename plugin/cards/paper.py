@@ -9,8 +9,8 @@ from functools import lru_cache
 
 from qgis.core import (
     QgsFillSymbol,
+    QgsLayoutItem,
     QgsLayoutItemLabel,
-    QgsLayoutItemPage,
     QgsLayoutItemPolygon,
     QgsLayoutItemPolyline,
     QgsLayoutItemShape,
@@ -32,6 +32,7 @@ GENERIC_FAMILY = "Sans Serif"  # never none at all: a machine may answer that wi
 MEASURING_PIXELS = 1000  # metrics are taken large, so that hinting does not count
 DRAWN_WIDER = 1.01  # hinting at the drawn size adds up to 0.7 % to the width (seen with DejaVu in PDF)
 ELLIPSIS = "…"
+BREAKS = re.compile(r"[ \t\r\n]+")  # not at a no-break space
 
 
 @dataclass(frozen=True)
@@ -87,7 +88,7 @@ class Lettering:
     def wrap(self, text: str, width_mm: float, max_lines: int) -> list[str]:
         """The text in lines no wider than asked; what does not fit in the last one is cut with an ellipsis."""
         lines: list[str] = []
-        words = text.split()
+        words = BREAKS.split(text.strip())
         while words and len(lines) < max_lines - 1:
             count = 1
             while count < len(words) and self.width(" ".join(words[: count + 1])) <= width_mm:
@@ -138,15 +139,11 @@ def _metrics(bold: bool) -> QFontMetricsF:
 
 
 class Paper:
-    """Draws on the one page of a layout. All places are millimetres from the top left corner of the page."""
+    """Draws on one page of a layout. All places are millimetres from the top left corner of the page."""
 
-    def __init__(self, layout: QgsPrintLayout, width_mm: float, height_mm: float) -> None:
+    def __init__(self, layout: QgsPrintLayout, page: int = 0) -> None:
         self.layout = layout
-        self.width_mm = width_mm
-        self.height_mm = height_mm
-        page = QgsLayoutItemPage(layout)
-        page.setPageSize(QgsLayoutSize(width_mm, height_mm, MM))
-        layout.pageCollection().addPage(page)
+        self._top_mm = layout.pageCollection().page(page).pos().y()  # pages of a layout lie one below the other
 
     def text(
         self,
@@ -191,7 +188,9 @@ class Paper:
 
     def rule(self, x: float, y: float, width: float, *, thick_mm: float = 0.3) -> None:
         """A horizontal line."""
-        item = QgsLayoutItemPolyline(QPolygonF([QPointF(x, y), QPointF(x + width, y)]), self.layout)
+        item = QgsLayoutItemPolyline(
+            QPolygonF([QPointF(x, y + self._top_mm), QPointF(x + width, y + self._top_mm)]), self.layout
+        )
         item.setSymbol(QgsLineSymbol.createSimple({"color": "black", "width": str(thick_mm), "capstyle": "flat"}))
         self.layout.addLayoutItem(item)
 
@@ -202,7 +201,7 @@ class Paper:
         corners = [
             QPointF(
                 x + length * (across * math.cos(turn) + along * math.sin(turn)),
-                y - length * (along * math.cos(turn) - across * math.sin(turn)),
+                y + self._top_mm - length * (along * math.cos(turn) - across * math.sin(turn)),
             )
             for across, along in shape
         ]
@@ -211,9 +210,13 @@ class Paper:
         self.layout.addLayoutItem(item)
 
     def _place(self, item: QgsLayoutItemLabel | QgsLayoutItemShape, x: float, y: float, w: float, h: float) -> None:
-        item.attemptMove(QgsLayoutPoint(x, y, MM))
+        self.put(item, x, y)
         item.attemptResize(QgsLayoutSize(w, h, MM))
         self.layout.addLayoutItem(item)
+
+    def put(self, item: QgsLayoutItem, x: float, y: float) -> None:
+        """Move an item's top left corner to a place of the page."""
+        item.attemptMove(QgsLayoutPoint(x, y + self._top_mm, MM))
 
 
 def plain(text: str) -> str:

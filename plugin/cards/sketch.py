@@ -18,7 +18,6 @@ from qgis.core import (
     QgsGeometry,
     QgsLayoutItemMap,
     QgsLayoutItemScaleBar,
-    QgsLayoutPoint,
     QgsLayoutSize,
     QgsLinePatternFillSymbolLayer,
     QgsLineSymbol,
@@ -57,7 +56,7 @@ def draw_sketch(paper: Paper, plan: SwimPlan, x: float, y: float, width: float, 
     layers = _layers(plan, frame)
     paper.layout.project().addMapLayers(layers, False)
     chart = QgsLayoutItemMap(paper.layout)
-    chart.attemptMove(QgsLayoutPoint(x, y, MM))
+    paper.put(chart, x, y)
     chart.attemptResize(QgsLayoutSize(*size, MM))
     chart.setCrs(_crs(frame))
     chart.setLayers(layers)
@@ -264,7 +263,7 @@ def _scale_bar(paper: Paper, chart: QgsLayoutItemMap, x: float, y: float, width:
     bar.setNumericFormat(digits)
     paper.layout.addLayoutItem(bar)
     bar.update()
-    bar.attemptMove(QgsLayoutPoint(x, y + 0.5, MM))
+    paper.put(bar, x, y + 0.5)
     right = x + width - 6.0
     paper.arrow(right, y + STRIP_MM / 2.0 + 0.3, 8.0, 0.0)
     paper.text("N", right - 8.5, y + STRIP_MM / 2.0 + 2.3, SMALL)

@@ -16,7 +16,7 @@ from tideleg.core.results.card import clock_down, clock_up, position_text, whole
 
 def printed_words(plan) -> set[str]:
     """The words of the printed card's labels, numbers of legs left out."""
-    layout, _ = card_layout(plan)
+    layout = card_layout(plan).layout
     texts = [item.text() for item in layout.items() if isinstance(item, QgsLayoutItemLabel)]
     return {word for text in texts for word in re.findall(r"[\w°.:'-]{3,}", text)}
 

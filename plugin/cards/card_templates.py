@@ -1,0 +1,105 @@
+"""The layouts a card is printed on: print layout templates of ours or of the user's, and the frames in them.
+
+A frame is a label of the layout whose id begins with ``tideleg``; its text names the parts that go there, one a line.
+Frames are filled in the order of their ids. Everything else in the layout is the user's and stays as it is.
+"""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+from qgis.core import QgsLayoutItemLabel, QgsPrintLayout, QgsProject, QgsReadWriteContext
+from qgis.PyQt.QtXml import QDomDocument
+
+from ..core.errors import SwimPlanError
+from ..words import tr
+from .card_frames import Frame
+from .card_parts import NEEDED, PARTS
+from .paper import MM
+
+FOLDER = Path(__file__).parent / "templates"
+PAPERS = ("A6", "A5", "A4")
+SIDES = (1, 2, 4)  # one side, one card of two sides, two cards of two sides
+FRAME_ID = re.compile(r"tideleg\b", re.IGNORECASE)
+
+
+class CardError(SwimPlanError):
+    """The card could not be laid out or written where asked."""
+
+
+def shipped(paper: str, sides: int) -> Path:
+    """The template of ours for that paper and so many sides."""
+    return FOLDER / f"card_{paper.lower()}_{sides}.qpt"
+
+
+def open_template(path: Path) -> QgsPrintLayout:
+    """The layout in a file, in a project of its own. CardError where it is none."""
+    project = QgsProject()
+    layout = QgsPrintLayout(project)
+    project.setParent(layout)  # the layout needs its project for as long as it lives
+    layout.setName(tr("Wet card"))
+    try:
+        content = path.read_text(encoding="utf-8")
+    except (OSError, UnicodeDecodeError) as error:
+        raise _no_template(path, str(error)) from error
+    document = QDomDocument()
+    if not document.setContent(content)[0]:
+        raise _no_template(path, tr("it is not XML"))
+    _, read = layout.loadFromTemplate(document, QgsReadWriteContext(), True)
+    if not read or layout.pageCollection().pageCount() == 0:
+        raise _no_template(path, tr("QGIS finds no layout in it"))
+    return layout
+
+
+def take_frames(layout: QgsPrintLayout, path: Path) -> list[Frame]:
+    """The frames of a layout in their order; their labels are taken out of it. CardError for what is no frame."""
+    labels = [item for item in layout.items() if isinstance(item, QgsLayoutItemLabel) and FRAME_ID.match(item.id())]
+    labels.sort(key=lambda item: [int(word) if word.isdigit() else 0 for word in re.findall(r"\d+|\D+", item.id())])
+    frames = [_frame(label, path) for label in labels]
+    named = {part for frame in frames for part in frame.parts}
+    missing = [part for part in NEEDED if part not in named]
+    if missing:
+        raise CardError(
+            asked=tr("The layout {file} has no frame for: {parts}").format(file=path.name, parts=", ".join(missing)),
+            allowed=tr("A label whose id begins with 'tideleg' is a frame; its text names the parts, one a line"),
+            remedy=tr("Add the parts to a frame, or begin again with one of the layouts that come with Tideleg"),
+        )
+    for label in labels:
+        layout.removeLayoutItem(label)
+    return frames
+
+
+def _frame(label: QgsLayoutItemLabel, path: Path) -> Frame:
+    parts = tuple(" ".join(line.lower().split()) for line in label.text().splitlines() if line.strip())
+    wrong = [part for part in parts if part not in PARTS]
+    if wrong:
+        raise CardError(
+            asked=tr("The frame '{id}' of the layout {file} names '{part}'").format(
+                id=label.id(), file=path.name, part=wrong[0]
+            ),
+            allowed=tr("one part a line, of: {parts}").format(parts=", ".join(PARTS)),
+            remedy=tr("Correct the text of the frame"),
+        )
+    place, size = label.pagePos(), label.rect()
+
+    def mm(length: float) -> float:
+        return label.layout().convertFromLayoutUnits(length, MM).length()
+
+    return Frame(
+        name=label.id(),
+        page=label.page(),
+        x_mm=mm(place.x()),
+        y_mm=mm(place.y()),
+        width_mm=mm(size.width()),
+        height_mm=mm(size.height()),
+        parts=parts,
+    )
+
+
+def _no_template(path: Path, why: str) -> CardError:
+    return CardError(
+        asked=tr("The layout {file} cannot be read: {why}").format(file=path, why=why),
+        allowed=tr("a print layout template (.qpt)"),
+        remedy=tr("Save the layout as a template in QGIS's layout designer, and choose that file"),
+    )

@@ -1,0 +1,67 @@
+"""What stands above the rows of the card, on its first side and on the later ones."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ..core.results.card import clock_up, day_text, offset_text
+from ..core.results.swim_plan import SwimPlan
+from ..words import tr
+from .block import SMALL_DROP_MM, SMALL_LINE_MM, Block, space, stacked, wrapped
+from .paper import SMALL_BOLD, Paper
+
+SIDE = "0/0"  # as wide as the stamp that counts the sides
+
+
+@dataclass
+class Sides:
+    """How many sides the card has, known only when everything has found its place."""
+
+    count: int = 1
+
+
+def title(plan: SwimPlan, width_mm: float, sides: Sides) -> Block:
+    """Route, day, zone, swimmer and entry; the zone is said here and nowhere else."""
+    stamps = [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE"), tr("PREDICTED")]
+    about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
+    about += [tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else []
+    entry = [tr("from {name}").format(name=leg.start_name) for leg in plan.legs[:1]]
+    room = width_mm - _stamps_mm([*stamps, SIDE]) - 2.0
+    name = ", ".join([plan.route, *entry])
+    if SMALL_BOLD.width(name) > room:  # the entry is better whole on the next line than cut here
+        name, about = plan.route, [*entry, *about]
+    below = []
+    if SMALL_BOLD.width(name) > room:  # and so is the name
+        below = [wrapped(name, width_mm, 2, bold=True)]
+        name = ""
+    head = [_stamped(name, stamps, width_mm, 1, sides), *below, wrapped(", ".join(about), width_mm, 4)]
+    return stacked(head + ([wrapped(plan.title, width_mm, 2)] if plan.title else []) + [space(1.0)])
+
+
+def running_title(plan: SwimPlan, width_mm: float, sides: Sides, side: int) -> Block:
+    """What stands above the later sides, so that two cards of a day are not mixed up."""
+    stamps = [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE")]
+    names = (f"{day_text(plan.depart)} {clock_up(plan.depart)}, {plan.route}", f"{clock_up(plan.depart)}, {plan.route}")
+    room = width_mm - _stamps_mm([*stamps, SIDE]) - 2.0
+    name = next((name for name in names if SMALL_BOLD.width(name) <= room), names[-1])
+    return stacked([_stamped(name, stamps, width_mm, side, sides), space(1.0)])
+
+
+def _stamps_mm(stamps: list[str]) -> float:
+    return sum(SMALL_BOLD.width(stamp) + 6.0 for stamp in stamps)
+
+
+def _stamped(name: str, stamps: list[str], width_mm: float, side: int, sides: Sides) -> Block:
+    """A name at the left and white-on-black stamps at the right; the side's number first where there are several."""
+
+    def draw(paper: Paper, x: float, y: float) -> None:
+        shown = [f"{side}/{sides.count}", *stamps] if sides.count > 1 else stamps
+        left = x + width_mm - _stamps_mm(shown) + 2.0
+        paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=left - x - 2.0)
+        for stamp in shown:
+            width = SMALL_BOLD.width(stamp) + 4.0
+            paper.box(left, y, width, SMALL_LINE_MM + 0.6, fill="black")
+            paper.text(stamp, left + 2.0, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, inverted=True)
+            left += width + 2.0
+
+    return Block(height_mm=SMALL_LINE_MM + 1.0, draw=draw)
