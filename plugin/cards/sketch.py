@@ -7,6 +7,7 @@ The layers are made from the plan alone, in metres round its centre, so that no 
 
 from __future__ import annotations
 
+import math
 from functools import partial
 
 import numpy as np
@@ -19,7 +20,6 @@ from qgis.core import (
     QgsLayoutItemMap,
     QgsLayoutItemScaleBar,
     QgsLayoutSize,
-    QgsLinePatternFillSymbolLayer,
     QgsLineSymbol,
     QgsMarkerSymbol,
     QgsPointXY,
@@ -39,6 +39,7 @@ from ..words import tr
 from .name_places import NameBox, place_names
 from .paper import MM, SMALL, Paper, plain, text_format
 
+HATCH_MM = 2.0
 STRIP_MM = 11.0  # below the map, for the scale bar and the north arrow
 LEAST_WIDTH_M = 200.0
 NAME_MM = 42.0
@@ -53,7 +54,7 @@ def draw_sketch(paper: Paper, plan: SwimPlan, x: float, y: float, width: float, 
     frame = _frame(plan)
     size = (width, height - STRIP_MM)
     extent, names = _arranged(plan, frame, size)
-    layers = _layers(plan, frame)
+    layers = _layers(plan, frame, extent, extent.width() / width)
     paper.layout.project().addMapLayers(layers, False)
     chart = QgsLayoutItemMap(paper.layout)
     paper.put(chart, x, y)
@@ -130,7 +131,7 @@ def _off_the_end_of_land(
     return np.minimum(np.maximum(spare, 0.0), np.abs(np.where(up, past_low, past_high))) * (up * 1.0 - down * 1.0)
 
 
-def _layers(plan: SwimPlan, frame: LocalFrame) -> list[QgsVectorLayer]:
+def _layers(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle, metres_a_mm: float) -> list[QgsVectorLayer]:
     """From the top down: places, tracks, legs, tracks of legs that cannot be swum, land."""
     tracks, legs = _swum_and_ruled(plan)
     drifts = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in _tracks(plan, "stuck")]
@@ -144,7 +145,7 @@ def _layers(plan: SwimPlan, frame: LocalFrame) -> list[QgsVectorLayer]:
     drifted = _layer("LineString", frame, [QgsGeometry.fromPolylineXY(line) for line in drifts])
     dots = {"line_color": "black", "line_width": "0.4", "customdash": "0.4;1.6", "use_custom_dash": "1"}
     drifted.setRenderer(_look(QgsLineSymbol.createSimple(dots)))
-    return [_places(plan, frame), swum, ruled, drifted, _land(plan, frame)]
+    return [_places(plan, frame), swum, ruled, drifted, *_land(plan, frame, extent, metres_a_mm)]
 
 
 def _layer(kind: str, frame: LocalFrame, shapes: list[QgsGeometry]) -> QgsVectorLayer:
@@ -224,20 +225,31 @@ def _dense(line_mm: np.ndarray) -> np.ndarray:
     return np.column_stack([np.interp(wanted, along, line_mm[:, 0]), np.interp(wanted, along, line_mm[:, 1])])
 
 
-def _land(plan: SwimPlan, frame: LocalFrame) -> QgsVectorLayer:
-    """Land under a light hatch; rings that make no area are left out."""
+def _land(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle, metres_a_mm: float) -> list[QgsVectorLayer]:
+    """The shore, and land under a light hatch; rings that make no area are left out.
+
+    The hatch is of real lines: a pattern of QGIS's becomes a picture in a PDF.
+    """
     shapes = [QgsGeometry.fromPolygonXY([[QgsPointXY(*xy) for xy in frame.to_xy(ring)]]) for ring in plan.land_rings]
     whole = [shape.makeValid() for shape in shapes]
-    layer = _layer("Polygon", frame, [shape for shape in whole if not shape.isEmpty() and shape.area() > 0.0])
-    hatch = QgsLinePatternFillSymbolLayer()
-    hatch.setLineAngle(45.0)
-    hatch.setDistance(2.0)
-    hatch.setSubSymbol(QgsLineSymbol.createSimple({"line_color": "black", "line_width": "0.15"}))
-    symbol = QgsFillSymbol()
-    symbol.changeSymbolLayer(0, hatch)
-    symbol.appendSymbolLayer(QgsSimpleLineSymbolLayer(QColor("black"), 0.4))
-    layer.setRenderer(_look(symbol))
-    return layer
+    whole = [shape for shape in whole if not shape.isEmpty() and shape.area() > 0.0]
+    shores = _layer("Polygon", frame, whole)
+    shore = QgsFillSymbol()
+    shore.changeSymbolLayer(0, QgsSimpleLineSymbolLayer(QColor("black"), 0.4))
+    shores.setRenderer(_look(shore))
+    hatch = _hatch(extent, HATCH_MM * metres_a_mm)
+    hatched = _layer("MultiLineString", frame, [hatch.intersection(shape) for shape in whole])
+    hatched.setRenderer(_look(QgsLineSymbol.createSimple({"line_color": "black", "line_width": "0.15"})))
+    return [shores, hatched]
+
+
+def _hatch(extent: QgsRectangle, apart_m: float) -> QgsGeometry:
+    """Parallel lines at 45 degrees over all of the extent."""
+    height = extent.height()
+    along_m = math.sqrt(2.0) * apart_m
+    starts = np.arange(extent.xMinimum() - height, extent.xMaximum(), along_m)
+    low, high = extent.yMinimum(), extent.yMaximum()
+    return QgsGeometry.fromMultiPolylineXY([[QgsPointXY(x, low), QgsPointXY(x + height, high)] for x in starts])
 
 
 def _scale_bar(paper: Paper, chart: QgsLayoutItemMap, x: float, y: float, width: float) -> None:

@@ -12,6 +12,8 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
+    QgsProcessingParameterEnum,
+    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QLocale
@@ -20,7 +22,15 @@ from .plan_algorithm import PlanAlgorithm, check_apart
 from .refusals import refusals
 from .whole_outputs import WholeOutputs
 
-FILES = {"CARD": "PDF (*.pdf)", "CARD_PNG": "PNG (*.png)", "SHEET": "PDF (*.pdf)", "SHEET_HTML": "HTML (*.html)"}
+FILES = {
+    "CARD": "PDF (*.pdf)",
+    "CARD_PNG": "PNG (*.png)",
+    "CARD_TEXT": "Text (*.txt)",
+    "SHEET": "PDF (*.pdf)",
+    "SHEET_HTML": "HTML (*.html)",
+}
+PAPERS = ("", "A6", "A5", "A4")  # by the number of the choice; empty is as the swim needs
+SIDES = (0, 1, 2, 4)
 FACTS = {"FLOAT": "float_colours", "FLAG": "flag", "EMERGENCY": "emergency_numbers"}
 
 
@@ -33,6 +43,7 @@ class SwimCard(PlanAlgorithm):
         self._settings: dict[str, str] = {}
         self._sheet: Any = None
         self._paths: dict[str, str] = {}
+        self._look: dict[str, Any] = {}
 
     def name(self) -> str:
         return "swimcard"
@@ -46,7 +57,10 @@ class SwimCard(PlanAlgorithm):
     def shortHelpString(self) -> str:
         return self._tr(
             "Plans a swim and writes its papers.\n\n"
-            "Wet card: headings, minutes, turn back, tides, to be carried along.\n"
+            "Wet card: headings, minutes, turn back, headings home by the time of leaving, tides, to be carried along. "
+            "Letters are never made smaller than can be read at arm's length: what does not fit a side goes on the "
+            "next one, and what is left out is named. A layout of your own is a print layout template in which labels "
+            "say what stands where: begin with one of Tideleg's.\n"
             "Shore contact's sheet: who is out, where, when they are back, at what time the contact acts and what they "
             "do then, where a float would drift in 30, 60 and 120 minutes. As pages of A4, and as one HTML file that "
             "opens on a telephone without any network.\n\n"
@@ -71,11 +85,13 @@ class SwimCard(PlanAlgorithm):
             "NOTE": self._tr("Note to the shore contact"),
             "CARD": self._tr("Wet card"),
             "CARD_PNG": self._tr("Wet card as a picture"),
+            "CARD_TEXT": self._tr("Wet card as plain text"),
             "SHEET": self._tr("Shore contact's sheet"),
             "SHEET_HTML": self._tr("Shore contact's sheet for a telephone"),
         }
         for name in (*FACTS, "NOTE"):
             self.add_text(name, words[name], optional=True)
+        self._add_card_look()
         for name, ending in FILES.items():
             self.addParameter(
                 QgsProcessingParameterFileDestination(
@@ -83,6 +99,17 @@ class SwimCard(PlanAlgorithm):
                 )
             )
         self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
+
+    def _add_card_look(self) -> None:
+        papers = [self._tr("As the swim needs, from A5"), *PAPERS[1:]]
+        sides = [self._tr("As many as needed"), self._tr("One"), self._tr("Two"), self._tr("Four (two cards)")]
+        for name, words, options in (
+            ("PAPER", self._tr("Paper of the wet card"), papers),
+            ("SIDES", self._tr("Sides of the wet card, at most"), sides),
+        ):
+            self.addParameter(QgsProcessingParameterEnum(name, words, options, defaultValue=0, optional=True))
+        words = self._tr("Layout of your own for the wet card (print layout template)")
+        self.addParameter(QgsProcessingParameterFile("LAYOUT", words, extension="qpt", optional=True))
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
         why = self.wind_problem(parameters)
@@ -115,8 +142,14 @@ class SwimCard(PlanAlgorithm):
         swim = self._sheet.swim
         self.tell(feedback, swim.warnings, (f"[{flag.severity}] {flag.message}" for flag in swim.flags))
         self._paths = {name: self.file_of(parameters, name, context) for name in FILES}
+        layout = self.parameterAsFile(parameters, "LAYOUT", context)
+        self._look = {
+            "paper": PAPERS[self.parameterAsEnum(parameters, "PAPER", context)],
+            "sides": SIDES[self.parameterAsEnum(parameters, "SIDES", context)],
+            "template": Path(layout) if layout else None,
+        }
         written = [path for path in self._paths.values() if path]
-        WholeOutputs(written, read=[self.plan(parameters, context)])  # which refuses what cannot be written
+        WholeOutputs(written, read=[self.plan(parameters, context), layout])  # which refuses what cannot be written
         check_apart(written, [])
         return {"FEASIBLE": swim.feasible, **{name: path for name, path in self._paths.items() if path}}
 
@@ -131,13 +164,18 @@ class SwimCard(PlanAlgorithm):
         return {}
 
     def _writers(self) -> dict[str | Path, Callable[[Path], None]]:
+        from ..cards.card_text import card_text
         from ..cards.sheet_files import html_writer, pdf_writer
-        from ..cards.wet_card import card_writers
+        from ..cards.wet_card import CardLook, card_writers
+        from ..cards.whole_files import text_writer
 
-        card, png, sheet, html = (self._paths[name] for name in FILES)
+        card, png, text, sheet, html = (self._paths[name] for name in FILES)
         found: dict[str | Path, Callable[[Path], None]] = {}
         if card or png:
-            found.update(card_writers(self._sheet.swim, card or None, png_path=png or None))
+            look = CardLook(**self._look)
+            found.update(card_writers(self._sheet.swim, card or None, png_path=png or None, look=look))
+        if text:
+            found[text] = text_writer(card_text(self._sheet.swim))
         if sheet:
             found[sheet] = pdf_writer(self._sheet)
         if html:
