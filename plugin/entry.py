@@ -88,6 +88,7 @@ class TidelegPlugin:
             from .dock.dock import TidelegDock  # what it needs is slow to import, so only when asked
 
             self.dock = TidelegDock(self.iface.mapCanvas(), self.show_help, self.iface.mainWindow())
+            self.dock.take.card.designer_asked.connect(self.iface.openLayoutDesigner)
             self.iface.addDockWidget(Qt.DockWidgetArea.RightDockWidgetArea, self.dock)
             self.dock.visibilityChanged.connect(self.show_whether_open)
         if wanted:

@@ -33,11 +33,12 @@ def shipped(paper: str, sides: int) -> Path:
     return FOLDER / f"card_{paper.lower()}_{sides}.qpt"
 
 
-def open_template(path: Path) -> QgsPrintLayout:
-    """The layout in a file, in a project of its own. CardError where it is none."""
-    project = QgsProject()
-    layout = QgsPrintLayout(project)
-    project.setParent(layout)  # the layout needs its project for as long as it lives
+def open_template(path: Path, project: QgsProject | None = None) -> QgsPrintLayout:
+    """The layout in a file, in a project of its own where none is given. CardError where it is none."""
+    own = QgsProject() if project is None else None
+    layout = QgsPrintLayout(own or project)
+    if own is not None:
+        own.setParent(layout)  # the layout needs its project for as long as it lives
     layout.setName(tr("Wet card"))
     try:
         content = path.read_text(encoding="utf-8")

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Callable
+from collections.abc import Callable, Iterable
 from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
@@ -12,7 +12,7 @@ from pathlib import Path
 from ..cards.card_text import card_text
 from ..cards.csv_legs import csv_text
 from ..cards.gpx import gpx_text
-from ..cards.wet_card import write_card
+from ..cards.wet_card import CardLook, write_card
 from ..cards.whole_files import text_writer, write_whole
 from ..core.errors import SwimPlanError
 from ..core.results.report import report_text
@@ -46,8 +46,8 @@ class TakeFile:
         return Path(f"x{self.ending}").suffix
 
 
-def take_files() -> tuple[TakeFile, ...]:
-    """Every kind there is, in the order of the buttons."""
+def take_files(look: Callable[[], CardLook] = CardLook) -> tuple[TakeFile, ...]:
+    """Every kind there is, in the order of the buttons; ``look`` says what the card is printed on when it is."""
     return (
         TakeFile(
             key="card",
@@ -55,7 +55,7 @@ def take_files() -> tuple[TakeFile, ...]:
             tip=tr("The card to carry on the water, as a PDF to print black on white"),
             ending=tr(" card") + ".pdf",
             kind=tr("PDF (*.pdf)"),
-            writer=lambda swim: lambda path: write_card(swim, path),
+            writer=lambda swim: lambda path: write_card(swim, path, look=look()),
         ),
         TakeFile(
             key="text",
@@ -104,14 +104,14 @@ def write_one(file: TakeFile, swim: SwimPlan, path: Path) -> None:
     write_whole({path: file.writer(swim)})
 
 
-def write_all(swim: SwimPlan, parent: Path) -> Path:
+def write_all(files: Iterable[TakeFile], swim: SwimPlan, parent: Path) -> Path:
     """Write every file into a new folder of this one, and return it; all of them or none. SwimPlanError where not.
 
     A folder that is there already is left as it is: the new one gets a number.
     """
     folder = _new_folder(parent, proposed_name(swim))
     try:
-        write_whole({folder / f"{proposed_name(swim)}{file.ending}": file.writer(swim) for file in take_files()})
+        write_whole({folder / f"{proposed_name(swim)}{file.ending}": file.writer(swim) for file in files})
     except BaseException:
         with suppress(OSError):  # somebody else has put something into it meanwhile
             folder.rmdir()

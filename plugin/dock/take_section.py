@@ -15,6 +15,7 @@ from ..core.errors import SwimPlanError
 from ..core.results.card import leg_state
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
+from .card_choice import CardChoice
 from .desktop import may_replace, open_on_desktop
 from .section import Section, label
 from .session import PLANNING, TURNING, Session
@@ -30,7 +31,8 @@ class TakeSection(Section):
         super().__init__("Take", tr("Take It Along"), parent)
         self._session = session
         self.warning, self.why_not, self.note = label(strong=True), label(), label()
-        self.files = {file.key: file for file in take_files()}
+        self.card = CardChoice()
+        self.files = {file.key: file for file in take_files(self.card.look)}
         self.buttons = {key: QPushButton(file.button) for key, file in self.files.items()}
         self.everything = QPushButton(tr("Everything…"))
         self.open_it, self.open_folder = QPushButton(tr("Open")), QPushButton(tr("Open Folder"))
@@ -42,6 +44,7 @@ class TakeSection(Section):
         self.everything.clicked.connect(self._take_all)
         self.open_it.clicked.connect(lambda: self._open(self._written))
         self.open_folder.clicked.connect(lambda: self._open(self._written.parent))
+        self.card.problem.connect(self._say)
         session.swim_changed.connect(self.refresh)
         session.plan_changed.connect(self._plan_changed)
         self._plan_changed()
@@ -66,6 +69,7 @@ class TakeSection(Section):
         opens.addWidget(self.open_folder)
         for words in (self.warning, self.why_not):
             self.inside.addWidget(words)
+        self.inside.addWidget(self.card)
         self.inside.addLayout(grid)
         self.inside.addWidget(self.note)
         self.inside.addLayout(opens)
@@ -121,7 +125,7 @@ class TakeSection(Section):
         words = tr("Folder in Which to Make '{}'").format(proposed_name(shown))
         parent = QFileDialog.getExistingDirectory(self, words, str(self._session.path.parent))
         if parent:
-            self._write(shown, lambda swim: write_all(swim, Path(parent)))
+            self._write(shown, lambda swim: write_all(self.files.values(), swim, Path(parent)))
 
     def _write(self, shown: SwimPlan, write: Callable[[SwimPlan], Path]) -> None:
         """Write the swim that was asked for, unless it has changed while the dialog was open."""

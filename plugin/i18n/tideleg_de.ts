@@ -5,37 +5,6 @@
     <name>Tideleg</name>
     <message>
         <location filename="../cards/card_foot.py"/>
-        <location filename="../cards/card_text.py"/>
-        <location filename="../cards/sheet_files.py"/>
-        <source>PREDICTED</source>
-        <translation>VORHERSAGE</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <location filename="../cards/card_text.py"/>
-        <source>NOT FEASIBLE</source>
-        <translation>NICHT MACHBAR</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <location filename="../cards/card_text.py"/>
-        <source>times in {zone}</source>
-        <translation>Zeiten in {zone}</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <location filename="../cards/card_text.py"/>
-        <source>swimmer {name}</source>
-        <translation>Schwimmer {name}</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <location filename="../cards/card_text.py"/>
-        <source>from {name}</source>
-        <translation>ab {name}</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
         <source>1 more flag: read the report.</source>
         <translation>1 weitere Meldung: siehe Bericht.</translation>
     </message>
@@ -99,6 +68,11 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <source>Predicted. Not for navigation of vessels. Never dive alone.</source>
+        <translation>Vorhergesagt. Nicht für die Schifffahrt. Nie allein tauchen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
         <source>Predicted, not observed. Not for navigation of vessels. Never dive alone.</source>
         <translation>Vorhersage, keine Beobachtung. Nicht zur Navigation von Fahrzeugen. Nie allein tauchen.</translation>
     </message>
@@ -117,6 +91,11 @@
         <location filename="../cards/card_foot.py"/>
         <source>Depths of {count} more marks are not shown.</source>
         <translation>Die Tiefen von {count} weiteren Marken sind nicht gezeigt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>depth at {name}:</source>
+        <translation>Tiefe bei {name}:</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -152,6 +131,129 @@
         <location filename="../cards/card_foot.py"/>
         <source>M is magnetic: variation {variation}, {model}, {day}.</source>
         <translation>M ist magnetisch: Missweisung {variation}, {model}, {day}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>Left out: all but the legs and limits.</source>
+        <translation>Nur Abschnitte und Grenzen stehen hier.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>sketch</source>
+        <translation>Skizze</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>positions</source>
+        <translation>Positionen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>transits</source>
+        <translation>Deckpeilungen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>ways if late</source>
+        <translation>Wege bei Verspätung</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>Not on this card: {parts}.</source>
+        <translation>Nicht auf dieser Karte: {parts}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <location filename="../processing/planswim.py"/>
+        <location filename="../processing/swimcard.py"/>
+        <source>Wet card</source>
+        <translation>Nasskarte</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>it is not XML</source>
+        <translation>sie ist kein XML</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>QGIS finds no layout in it</source>
+        <translation>QGIS findet kein Layout darin</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>The layout {file} has no frame for: {parts}</source>
+        <translation>Das Layout {file} hat keinen Rahmen für: {parts}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>A label whose id begins with 'tideleg' is a frame; its text names the parts, one a line</source>
+        <translation>Eine Beschriftung, deren Kennung mit 'tideleg' beginnt, ist ein Rahmen; ihr Text nennt die Teile, einen je Zeile</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>Add the parts to a frame, or begin again with one of the layouts that come with Tideleg</source>
+        <translation>Die Teile in einem Rahmen ergänzen oder mit einem der Layouts von Tideleg neu beginnen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>The frame '{id}' of the layout {file} names '{part}'</source>
+        <translation>Der Rahmen '{id}' des Layouts {file} nennt '{part}'</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>one part a line, of: {parts}</source>
+        <translation>einen Teil je Zeile, von: {parts}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>Correct the text of the frame</source>
+        <translation>Den Text des Rahmens berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>The layout {file} cannot be read: {why}</source>
+        <translation>Das Layout {file} ist nicht zu lesen: {why}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>a print layout template (.qpt)</source>
+        <translation>eine Druckvorlage (.qpt)</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>Save the layout as a template in QGIS's layout designer, and choose that file</source>
+        <translation>Das Layout in der Layoutgestaltung von QGIS als Vorlage speichern und diese Datei wählen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/card_title.py"/>
+        <location filename="../cards/sheet_files.py"/>
+        <source>PREDICTED</source>
+        <translation>VORHERSAGE</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/card_title.py"/>
+        <source>NOT FEASIBLE</source>
+        <translation>NICHT MACHBAR</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/card_title.py"/>
+        <source>times in {zone}</source>
+        <translation>Zeiten in {zone}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/card_title.py"/>
+        <source>swimmer {name}</source>
+        <translation>Schwimmer {name}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/card_title.py"/>
+        <source>from {name}</source>
+        <translation>ab {name}</translation>
     </message>
     <message>
         <location filename="../cards/card_text.py"/>
@@ -553,8 +655,18 @@
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
+        <source>min</source>
+        <translation>min</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
         <source>set, kn</source>
         <translation>setzt, kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>actual</source>
+        <translation>wirklich</translation>
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
@@ -568,28 +680,49 @@
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
-        <source>position</source>
-        <translation>Position</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
-        <source>min</source>
-        <translation>min</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
-        <source>actual times</source>
-        <translation>wirkliche Zeiten</translation>
-    </message>
-    <message>
-        <location filename="../cards/leg_rows.py"/>
         <source>distance</source>
         <translation>Strecke</translation>
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
+        <source>position</source>
+        <translation>Position</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>LEGS {first}-{last} ARE NOT ON THIS CARD</source>
+        <translation>ABSCHNITTE {first}-{last} FEHLEN AUF DIESER KARTE</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <location filename="../cards/ways_home.py"/>
+        <source>{minutes} min</source>
+        <translation>{minutes} min</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
+        <source>{rate} kn</source>
+        <translation>{rate} kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/leg_rows.py"/>
         <source>and {count} more new headings: see the report</source>
         <translation>und {count} weitere neue Kurse: siehe Bericht</translation>
+    </message>
+    <message>
+        <location filename="../cards/row_looks.py"/>
+        <source>The card's legs have {width} mm of width</source>
+        <translation>Die Abschnitte der Karte haben {width} mm Breite</translation>
+    </message>
+    <message>
+        <location filename="../cards/row_looks.py"/>
+        <source>at least {width} mm</source>
+        <translation>mindestens {width} mm</translation>
+    </message>
+    <message>
+        <location filename="../cards/row_looks.py"/>
+        <source>Make the frame wider</source>
+        <translation>Den Rahmen breiter machen</translation>
     </message>
     <message>
         <location filename="../cards/sheet_files.py"/>
@@ -928,21 +1061,49 @@
         <translation>SONST AUSSTIEG</translation>
     </message>
     <message>
-        <location filename="../cards/wet_card.py"/>
-        <location filename="../processing/planswim.py"/>
-        <location filename="../processing/swimcard.py"/>
-        <source>Wet card</source>
-        <translation>Nasskarte</translation>
+        <location filename="../cards/ways_home.py"/>
+        <source>LATE at {place}: to {exit}, leave at</source>
+        <translation>SPÄT bei {place}: nach {exit}, ab</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>HOME from {place} to {exit}, leave at</source>
+        <translation>HEIM von {place} nach {exit}, ab</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>TOO LATE</source>
+        <translation>ZU SPÄT</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>not on a bad day</source>
+        <translation>nicht am schlechten Tag</translation>
     </message>
     <message>
         <location filename="../cards/wet_card.py"/>
-        <source>Not even the first leg of '{}' fits on the largest page</source>
-        <translation>Nicht einmal der erste Abschnitt von „{}“ passt auf die größte Seite</translation>
+        <source>the last frame for it is '{frame}'</source>
+        <translation>der letzte Rahmen dafür ist '{frame}'</translation>
     </message>
     <message>
         <location filename="../cards/wet_card.py"/>
-        <source>LEGS {first}-{last} ARE NOT ON THIS CARD</source>
-        <translation>ABSCHNITTE {first}-{last} FEHLEN AUF DIESER KARTE</translation>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>The card of '{route}' ({legs} legs) does not fit {what}: no room for '{part}', {where}</source>
+        <translation>Die Karte von '{route}' ({legs} Abschnitte) passt nicht auf {what}: kein Platz für '{part}', {where}</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>letters of 4 mm, headings and times of 7 mm; they are never made smaller</source>
+        <translation>Buchstaben von 4 mm, Kurse und Zeiten von 7 mm; kleiner werden sie nie</translation>
+    </message>
+    <message>
+        <location filename="../cards/wet_card.py"/>
+        <source>Choose larger paper or more sides, or make the frames of your layout larger</source>
+        <translation>Größeres Papier oder mehr Seiten wählen, oder die Rahmen des eigenen Layouts vergrößern</translation>
     </message>
     <message>
         <location filename="../cards/wet_card.py"/>
@@ -980,6 +1141,91 @@
         <location filename="../dock/swim_section.py"/>
         <source> min</source>
         <translation> min</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Layout</source>
+        <translation>Layout</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>As needed, from A5</source>
+        <translation>Wie nötig, ab A5</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>All sides needed</source>
+        <translation>Alle Seiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>1 side</source>
+        <translation>1 Seite</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>2 sides</source>
+        <translation>2 Seiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>4 sides</source>
+        <translation>4 Seiten</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Choose a Layout of Your Own…</source>
+        <translation>Eigenes Layout wählen…</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Open in Layout Designer</source>
+        <translation>In der Layoutgestaltung öffnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Labels say what stands where. Open one of Tideleg's layouts in the designer, change it, save it there as a template, and choose that file here</source>
+        <translation>Beschriftungen sagen, was wo steht. Ein Layout von Tideleg in der Layoutgestaltung öffnen, ändern, dort als Vorlage speichern und diese Datei hier wählen</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Paper of the card</source>
+        <translation>Papier der Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Letters are never made smaller to fit</source>
+        <translation>Buchstaben werden nie kleiner, damit etwas passt</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Sides of the card</source>
+        <translation>Seiten der Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>At most so many; what is left out is named on the card</source>
+        <translation>Höchstens so viele; was fehlt, nennt die Karte</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Layout of your own</source>
+        <translation>Eigenes Layout</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>C&amp;ard on</source>
+        <translation>K&amp;arte auf</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Layout for the Wet Card</source>
+        <translation>Layout der Nasskarte</translation>
+    </message>
+    <message>
+        <location filename="../dock/card_choice.py"/>
+        <source>Print layout templates (*.qpt)</source>
+        <translation>Druckvorlagen (*.qpt)</translation>
     </message>
     <message>
         <location filename="../dock/day_export_menu.py"/>
@@ -1257,6 +1503,16 @@
         <location filename="../dock/work_section.py"/>
         <source>Stopped.</source>
         <translation>Gestoppt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/desktop.py"/>
+        <source>{} is there already. Replace it?</source>
+        <translation>{} ist schon da. Ersetzen?</translation>
+    </message>
+    <message>
+        <location filename="../dock/desktop.py"/>
+        <source>Your desktop has no program to open {}</source>
+        <translation>Der Rechner hat kein Programm, um {} zu öffnen</translation>
     </message>
     <message>
         <location filename="../dock/dock.py"/>
@@ -2622,12 +2878,6 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
-        <location filename="../dock/take_section.py"/>
-        <source>{} is there already. Replace it?</source>
-        <translation>{} ist schon da. Ersetzen?</translation>
-    </message>
-    <message>
-        <location filename="../dock/sheet_section.py"/>
         <source>Written: {} and the HTML file beside it.</source>
         <translation>Geschrieben: {} und die HTML-Datei daneben.</translation>
     </message>
@@ -2635,12 +2885,6 @@ bis {}</translation>
         <location filename="../dock/sheet_section.py"/>
         <source>This swim has no time of return and so no alarm: the sheet says so. </source>
         <translation>Diese Tour hat keine Rückkehrzeit und darum keinen Alarm: das Blatt sagt es. </translation>
-    </message>
-    <message>
-        <location filename="../dock/sheet_section.py"/>
-        <location filename="../dock/take_section.py"/>
-        <source>Your desktop has no program to open {}</source>
-        <translation>Der Rechner hat kein Programm, um {} zu öffnen</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
@@ -5954,7 +6198,7 @@ Die Stromrichtung ist, wohin das Wasser setzt, rechtweisend. Was nicht bekannt i
         <location filename="../processing/swimcard.py"/>
         <source>Plans a swim and writes its papers.
 
-Wet card: headings, minutes, turn back, tides, to be carried along.
+Wet card: headings, minutes, turn back, headings home by the time of leaving, tides, to be carried along. Letters are never made smaller than can be read at arm's length: what does not fit a side goes on the next one, and what is left out is named. A layout of your own is a print layout template in which labels say what stands where: begin with one of Tideleg's.
 Shore contact's sheet: who is out, where, when they are back, at what time the contact acts and what they do then, where a float would drift in 30, 60 and 120 minutes. As pages of A4, and as one HTML file that opens on a telephone without any network.
 
 Float, flag, emergency numbers: what is left empty comes from the plan's settings; nothing is assumed. Several numbers have a semicolon between them.
@@ -5963,13 +6207,13 @@ Wind: pushes the float that drifts; left empty its push is not counted, and the 
 A prediction, not an observation; feasible is not safe; never dive alone. Not for the navigation of vessels.</source>
         <translation>Plant eine Tour und schreibt ihre Papiere.
 
-Nasskarte: Kurse, Minuten, Umkehr, Gezeiten, zum Mitnehmen.
-Blatt für den Kontakt an Land: wer draußen ist, wo, wann zurück, zu welcher Zeit der Kontakt handelt und was dann zu tun ist, wohin eine Boje in 30, 60 und 120 Minuten treibt. Als A4-Seiten, und als eine HTML-Datei, die auf einem Telefon ohne Netz aufgeht.
+Nasskarte: Kurse, Minuten, Umkehr, Kurse heim nach der Zeit des Aufbruchs, Gezeiten, zum Mitnehmen. Buchstaben werden nie kleiner, als sie auf Armlänge zu lesen sind: was nicht auf eine Seite passt, kommt auf die nächste, und was fehlt, wird genannt. Ein eigenes Layout ist eine Druckvorlage, in der Beschriftungen sagen, was wo steht: am besten mit einem von Tideleg beginnen.
+Blatt für den Kontakt an Land: wer draußen ist, wo, wann zurück, um welche Zeit der Kontakt handelt und was er dann tut, wohin eine Boje in 30, 60 und 120 Minuten triebe. Als Seiten in A4 und als eine HTML-Datei, die sich auf einem Telefon ohne jedes Netz öffnet.
 
-Boje, Flagge, Notrufnummern: was leer bleibt, kommt aus den Einstellungen des Plans; angenommen wird nichts. Mehrere Nummern haben einen Strichpunkt dazwischen.
-Wind: schiebt die treibende Boje; leer wird sein Schub nicht gezählt, und das Blatt sagt es.
+Boje, Flagge, Notrufnummern: was leer bleibt, kommt aus den Einstellungen des Plans; nichts wird angenommen. Mehrere Nummern trennt ein Strichpunkt.
+Wind: schiebt die Boje, die treibt; bleibt er leer, zählt sein Schub nicht, und das Blatt sagt es.
 
-Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht zur Navigation von Fahrzeugen.</translation>
+Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauchen. Nicht für die Schifffahrt.</translation>
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>
@@ -5993,6 +6237,11 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>
+        <source>Wet card as plain text</source>
+        <translation>Nasskarte als reiner Text</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
         <source>Shore contact's sheet</source>
         <translation>Blatt für den Kontakt an Land</translation>
     </message>
@@ -6000,6 +6249,46 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
         <location filename="../processing/swimcard.py"/>
         <source>Shore contact's sheet for a telephone</source>
         <translation>Blatt für den Kontakt an Land, fürs Telefon</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>As the swim needs, from A5</source>
+        <translation>Wie die Tour es braucht, ab A5</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>As many as needed</source>
+        <translation>So viele wie nötig</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>One</source>
+        <translation>Eine</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Two</source>
+        <translation>Zwei</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Four (two cards)</source>
+        <translation>Vier (zwei Karten)</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Paper of the wet card</source>
+        <translation>Papier der Nasskarte</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Sides of the wet card, at most</source>
+        <translation>Seiten der Nasskarte, höchstens</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Layout of your own for the wet card (print layout template)</source>
+        <translation>Eigenes Layout der Nasskarte (Druckvorlage)</translation>
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>

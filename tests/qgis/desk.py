@@ -10,7 +10,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 import tideleg
-from qgis.core import QgsLayerTreeGroup, QgsProject, QgsVectorLayer
+from qgis.core import QgsLayerTreeGroup, QgsPrintLayout, QgsProject, QgsVectorLayer
 from qgis.gui import QgsLayerTreeMapCanvasBridge, QgsMapCanvas
 from qgis.PyQt.QtCore import QCoreApplication, QEvent, QEventLoop, QRect, Qt, QTimer
 from qgis.PyQt.QtTest import QTest
@@ -34,6 +34,7 @@ class Desk:
         self.toolbar = QToolBar("Plugins", self.window)
         self.window.addToolBar(self.toolbar)
         self.menu, self.help_menu = QMenu(self.window), QMenu(self.window)
+        self.designed: list[QgsPrintLayout] = []
 
     def mainWindow(self) -> QMainWindow:
         return self.window
@@ -61,6 +62,9 @@ class Desk:
 
     def removeDockWidget(self, dock: QDockWidget) -> None:
         self.window.removeDockWidget(dock)
+
+    def openLayoutDesigner(self, layout: QgsPrintLayout) -> None:
+        self.designed.append(layout)
 
 
 @contextmanager

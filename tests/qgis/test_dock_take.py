@@ -248,7 +248,8 @@ def test_what_was_written_can_be_opened_and_its_folder_shown(dock, tmp_path: Pat
 def test_a_place_that_cannot_be_written_is_refused_and_leaves_nothing(dock, tmp_path: Path, monkeypatch) -> None:
     swim, wall = dock.session.swim, tmp_path / "wall"
     wall.write_text("a file, no folder", encoding="utf-8")
-    for write in (lambda: write_all(swim, wall), lambda: write_one(take_files.take_files()[2], swim, wall / "x.gpx")):
+    files = take_files.take_files()
+    for write in (lambda: write_all(files, swim, wall), lambda: write_one(files[2], swim, wall / "x.gpx")):
         with pytest.raises(SwimPlanError, match="Choose another folder"):
             write()
     before = left_in(tmp_path)
@@ -260,7 +261,7 @@ def test_a_place_that_cannot_be_written_is_refused_and_leaves_nothing(dock, tmp_
     bad = take_files.TakeFile(key="bad", button="", tip="", ending=".bad", kind="", writer=lambda _swim: fails)
     monkeypatch.setattr(take_files, "take_files", lambda: (*good, bad))
     with pytest.raises(SwimPlanError, match="No space left"):
-        write_all(swim, tmp_path)
+        write_all(take_files.take_files(), swim, tmp_path)
     assert left_in(tmp_path) == before
 
 
