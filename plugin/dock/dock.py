@@ -20,6 +20,7 @@ from .rows import Row
 from .section import Section, SectionFrame
 from .session import PLANNING, Session
 from .sheet_section import SheetSection
+from .still_wheel import StillWheel
 from .swim_section import SwimSection
 from .tables_section import TablesSection
 from .take_section import TakeSection
@@ -103,6 +104,7 @@ class TidelegDock(QgsDockWidget):
         self.area.setWidgetResizable(True)
         self.area.setFrameShape(QFrame.Shape.NoFrame)
         self.area.setWidget(inside)
+        self._still_wheel = StillWheel(inside)
         self.area.setMinimumWidth(LEAST_CHARACTERS * self.fontMetrics().averageCharWidth())
         whole = QWidget()
         self.rows = QVBoxLayout(whole)

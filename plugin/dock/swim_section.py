@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from qgis.PyQt.QtCore import QSignalBlocker, Qt
 from qgis.PyQt.QtWidgets import (
-    QComboBox,
     QDateTimeEdit,
     QDoubleSpinBox,
     QFormLayout,
@@ -21,6 +20,7 @@ from qgis.PyQt.QtWidgets import (
 from ..core.solve.swim import NEW_HEADINGS
 from ..core.swimmer import LIMITS
 from ..words import tr
+from .asking import choice_box
 from .departure import STEP_MIN, digits_of, zone_words
 from .rows import headline
 from .section import Section, label, side_by_side
@@ -39,13 +39,13 @@ class SwimSection(Section):
     def __init__(self, session: Session, parent: QWidget | None = None) -> None:
         super().__init__("Swim", tr("Swim"), parent)
         self._session = session
-        self.route = QComboBox()
+        self.route = choice_box()
         self.swimmers = QListWidget()
         self.depart = QDateTimeEdit()
         self.earlier, self.later = QToolButton(), QToolButton()
         self.zone = label()
         self.pace = QDoubleSpinBox()
-        self.way, self.every = QComboBox(), QSpinBox()
+        self.way, self.every = choice_box(), QSpinBox()
         self.headline = label(strong=True)
         self.status = label()
         self.stop = QPushButton(tr("Stop"))
@@ -107,7 +107,6 @@ class SwimSection(Section):
         form = QFormLayout()
         form.setRowWrapPolicy(QFormLayout.RowWrapPolicy.DontWrapRows)
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        self.route.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.swimmers.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         steps = side_by_side(self.earlier, self.later)
         for words, field, buddy in (

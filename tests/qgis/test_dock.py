@@ -8,9 +8,10 @@ from pathlib import Path
 import pytest
 from desk import Desk, cells, click_cell, desk_with_dock, leave, opened, settle, wait_for
 from qgis.core import QgsCoordinateReferenceSystem, QgsCoordinateTransform, QgsGeometry, QgsPointXY, QgsProject
-from qgis.PyQt.QtCore import Qt
+from qgis.PyQt.QtCore import QPoint, QPointF, Qt
+from qgis.PyQt.QtGui import QWheelEvent
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QWidget
+from qgis.PyQt.QtWidgets import QAbstractSpinBox, QApplication, QComboBox, QSlider, QWidget
 from swims import DAY, LEDGE, TITLE, add_swimmer, invented_bay, new_plan, swum
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.help_window import HelpWindow
@@ -274,9 +275,46 @@ def test_every_control_has_a_name_for_those_who_cannot_see_it_and_is_reached_by_
     assert all(t.horizontalHeaderItem(column).toolTip() for t in tables for column in range(t.columnCount()))
 
 
+def test_the_wheel_scrolls_the_dock_and_changes_nothing_it_passes_over(at_desk, bay: Path) -> None:
+    _, dock = at_desk
+    opened(dock, bay, depart=f"{DAY} 10:00")
+    editors = [
+        widget
+        for widget in dock.area.widget().findChildren(QWidget)
+        if isinstance(widget, (QAbstractSpinBox, QComboBox, QSlider)) and widget.isVisibleTo(dock.area)
+    ]
+    assert {dock.swim.pace, dock.swim.depart, dock.swim.way} <= set(editors)
+
+    def told(widget: QWidget) -> object:
+        if isinstance(widget, QComboBox):
+            return widget.currentIndex()
+        return widget.text() if hasattr(widget, "text") else widget.value()
+
+    for editor in editors:
+        editor.setFocus()  # as after typing
+        before, place = told(editor), QPointF(editor.rect().center())
+        for turn in (120, -120):
+            event = QWheelEvent(
+                place,
+                QPointF(editor.mapToGlobal(place.toPoint())),
+                QPoint(),
+                QPoint(0, turn),
+                Qt.MouseButton.NoButton,
+                Qt.KeyboardModifier.NoModifier,
+                Qt.ScrollPhase.NoScrollPhase,
+                False,
+            )
+            QApplication.sendEvent(editor, event)
+            assert told(editor) == before, editor.accessibleName()
+            assert not event.isAccepted(), editor.accessibleName()  # so it goes on to what scrolls
+
+
 def test_tables_are_as_tall_as_their_rows_at_any_width(at_desk, bay: Path) -> None:
     desk, dock = at_desk
     opened(dock, bay, depart=f"{DAY} 10:00")
+    dock.swim.way.setCurrentIndex(1)  # which asks for one thing more
+    dock.swim.way.activated.emit(1)
+    settle(dock.session)
     least = dock.minimumSizeHint().width()
     for width in (least, least + 100, least + 300):
         desk.window.resizeDocks([dock], [width], Qt.Orientation.Horizontal)
