@@ -55,6 +55,27 @@ ROUTES: dict[str, tuple[tuple[str, ...], str]] = {
     ),
 }
 
+# name: place, kind, height of the top in metres, note. All stand on the bay's land.
+LANDMARKS: dict[str, tuple[Place, str, float | None, str]] = {
+    "Shingle Cross": ((-20.0, -150.0), "cross", 14.0, "White, on the bank behind the beach."),
+    "Ostrel Mill": ((-30.0, -690.0), "windmill", 46.0, "Without sails."),
+    "Veshan Beacon": ((1330.0, 1010.0), "beacon", 22.0, "At the west edge of the head."),
+    "Upper House": ((2121.0, 709.0), "building", 58.0, "Two gables, dark roof."),
+    "Head Mast": ((2047.0, 850.0), "mast", 75.0, "Thin; seen against the sky only."),
+    "Slip Chimney": ((-1050.0, -150.0), "chimney", 30.0, "Brick, of the old boatyard."),
+    "Grey Tank": ((-1326.0, -682.0), "tank", 52.0, ""),
+    "East Gable": ((300.0, -120.0), "building", 12.0, "White gable end."),
+    "Long Barn": ((342.0, -674.0), "building", None, "Red roof on the ridge."),
+    "Signal Pole": ((2136.0, 628.0), "flagpole", 49.0, ""),
+}
+# mark, front, rear
+TRANSITS: tuple[tuple[str, str, str], ...] = (
+    ("Kelp Step", "Veshan Beacon", "Head Mast"),
+    ("Kelp Step", "Slip Chimney", "Grey Tank"),
+    ("Wether Table", "Veshan Beacon", "Upper House"),
+    ("Wether Table", "Shingle Cross", "Ostrel Mill"),
+)
+
 FAIRWAY_HALF_WIDTH_M = 110.0
 FAIRWAY_REACHES = ("inner reach", "elbow", "outer reach")
 FERRY = "Tam Islet ferry"

@@ -85,6 +85,19 @@ def mark_rows(seabed: Seabed) -> Rows:
     return {"marks": marks, "routes": routes}
 
 
+def transit_rows() -> Rows:
+    """Landmarks ashore, and the ones held in line from two of the marks."""
+    landmarks = []
+    for name, (place, kind, height_m, note) in bay_plan.LANDMARKS.items():
+        fields = {"name": name, "kind": kind, "height_m": height_m, "note": f"{note} {bay_plan.INVENTED}".strip()}
+        landmarks.append((point(place), fields))
+    transits = []
+    for mark, front, rear in bay_plan.TRANSITS:
+        seen = line((bay_plan.MARKS[mark][0], *(bay_plan.LANDMARKS[name][0] for name in (front, rear))))
+        transits.append((seen, {"mark": mark, "front": front, "rear": rear, "note": bay_plan.INVENTED}))
+    return {"landmarks": landmarks, "transits": transits}
+
+
 def traffic_rows() -> Rows:
     channels: list[Row] = []
     for name, flow_deg, ring in bay_plan.fairway_reaches():
@@ -141,7 +154,7 @@ def all_rows(say: Progress = lambda _words: None) -> Rows:
     say("coast, contours and soundings")
     rows = chart_rows(seabed)
     say("marks, routes, channels, areas, streams, tides")
-    for part in (mark_rows(seabed), traffic_rows(), area_rows(), water_rows(), swimmer_rows()):
+    for part in (mark_rows(seabed), transit_rows(), traffic_rows(), area_rows(), water_rows(), swimmer_rows()):
         rows |= part
     return rows
 

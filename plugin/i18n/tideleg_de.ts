@@ -1293,6 +1293,7 @@
     </message>
     <message>
         <location filename="../dock/day_reading.py"/>
+        <location filename="../plan_package/schema.py"/>
         <source>Light</source>
         <translation>Licht</translation>
     </message>
@@ -6668,6 +6669,146 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../plan_package/schema.py"/>
         <source>Depth below the plan's datum, positive down.</source>
         <translation>Tiefe unter dem Bezugsniveau des Plans, nach unten positiv.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Landmarks</source>
+        <translation>Landmarken</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Things ashore that can be told from the water. Two of them in line make a transit.</source>
+        <translation>Was an Land vom Wasser aus zu erkennen ist. Zwei davon in Linie geben eine Deckpeilung.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>The name printed on the card. Transits refer to it, so it stands once.</source>
+        <translation>Der Name auf der Karte. Deckpeilungen beziehen sich auf ihn, deshalb steht er nur einmal da.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>What it is: one of these, or a word of your own.</source>
+        <translation>Was es ist: eines von diesen oder ein eigenes Wort.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tower</source>
+        <translation>Turm</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Church tower or spire</source>
+        <translation>Kirchturm oder Turmspitze</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Chimney</source>
+        <translation>Schornstein</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Mast</source>
+        <translation>Mast</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Windmill or wind turbine</source>
+        <translation>Windmühle oder Windrad</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Dome</source>
+        <translation>Kuppel</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Monument</source>
+        <translation>Denkmal</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Cross</source>
+        <translation>Kreuz</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Cairn</source>
+        <translation>Steinmännchen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Flagpole</source>
+        <translation>Fahnenmast</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Building</source>
+        <translation>Gebäude</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Tank or silo</source>
+        <translation>Tank oder Silo</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Beacon</source>
+        <translation>Bake</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rock</source>
+        <translation>Felsen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Edge of a headland</source>
+        <translation>Kante einer Landspitze</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Height of the top (m)</source>
+        <translation>Höhe der Spitze (m)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Height of its top above high water.</source>
+        <translation>Höhe seiner Spitze über Hochwasser.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Transits</source>
+        <translation>Deckpeilungen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Two landmarks in line as seen from a mark. The names count; the line only shows it.</source>
+        <translation>Zwei Landmarken, die von einer Marke aus in Linie stehen. Es zählen die Namen; die Linie zeigt es nur.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the mark that lies on the line.</source>
+        <translation>Name der Marke, die auf der Linie liegt.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Front</source>
+        <translation>Vorn</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the nearer landmark.</source>
+        <translation>Name der näheren Landmarke.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Rear</source>
+        <translation>Hinten</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>Name of the farther landmark, seen over or beside the front one.</source>
+        <translation>Name der ferneren Landmarke, die über oder neben der vorderen zu sehen ist.</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>

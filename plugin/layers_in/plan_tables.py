@@ -11,7 +11,7 @@ from qgis.core import QgsFeatureSource, QgsVectorLayer
 from ..core.errors import SwimPlanError
 from ..plan_package.database import row_count, table_names
 from ..plan_package.offsets import check_offsets
-from ..plan_package.schema import LAYER_BY_NAME
+from ..plan_package.schema import LAYER_BY_NAME, YOUNGER
 from ..plan_package.store import open_layer
 from .copied_source import CopiedSource
 from .table import Table
@@ -32,18 +32,6 @@ USED = (
     "ferries",
     "swimmers",
 )
-# Younger than the rest: a plan that lacks one of these simply has no such water.
-WATER_FORMS = (
-    "tide_ports",
-    "tide_series",
-    "tide_constants",
-    "tide_coefficients",
-    "stream_series",
-    "stream_constants",
-    "stream_models",
-    "winds",
-    "drifts",
-)
 TRIES = 6
 
 
@@ -54,9 +42,9 @@ def tables_of(
     found, present = {}, table_names(Path(plan)) if plan else set()
     if plan:
         check_offsets(plan)
-    for name in USED + WATER_FORMS:
+    for name in USED + YOUNGER:
         source = sources.get(name)
-        if source is None and plan and name in WATER_FORMS and name not in present:
+        if source is None and plan and name in YOUNGER and name not in present:
             continue
         if source is None and plan:
             if name not in present and name != "routes":

@@ -7,7 +7,8 @@ from pathlib import Path
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsVectorLayer
 
 from ..words import tr
-from .schema import LAYER_BY_NAME, LayerSpec
+from . import database
+from .schema import LAYER_BY_NAME, YOUNGER, LayerSpec
 from .settings import read_settings
 from .store import open_layer
 from .words import schema_words
@@ -16,6 +17,8 @@ from .words import schema_words
 TREE_ORDER = (
     "marks",
     "routes",
+    "transits",
+    "landmarks",
     "sessions",
     "stream_stations",
     "soundings",
@@ -46,12 +49,15 @@ TREE_ORDER = (
 def add_plan_to_project(path: str | Path, project: QgsProject) -> QgsLayerTreeGroup:
     """Add every layer of the plan to the project in one group at the top, named by the plan's title.
 
-    A layer that holds lines and areas comes as two, so that either can be drawn. Raises SwimPlanError with nothing
+    A layer that holds lines and areas comes as two, so that either can be drawn; one that the plan is too old to have
+    is left out. Raises SwimPlanError with nothing
     added when the plan cannot be read.
     """
     path = Path(path)
     title = read_settings(path)["title"] or path.stem
-    layers = [layer for name in TREE_ORDER for layer in _layers_of(path, LAYER_BY_NAME[name])]
+    lacking = set(YOUNGER) - database.table_names(path)
+    names = [name for name in TREE_ORDER if name not in lacking]
+    layers = [layer for name in names for layer in _layers_of(path, LAYER_BY_NAME[name])]
     group = project.layerTreeRoot().insertGroup(0, title)
     for layer in layers:
         project.addMapLayer(layer, False)

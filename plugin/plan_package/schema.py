@@ -6,7 +6,15 @@ To add a layer, write its `LayerSpec` in the schema module of its topic and name
 
 from __future__ import annotations
 
-from . import schema_chart, schema_people, schema_settings, schema_stations, schema_streams, schema_tides
+from . import (
+    schema_chart,
+    schema_people,
+    schema_settings,
+    schema_stations,
+    schema_streams,
+    schema_tides,
+    schema_transits,
+)
 from .field_spec import FieldSpec, LayerSpec, SettingSpec
 from .schema_settings import PACKAGE_VERSION, SETTING_BY_KEY, SETTINGS, VERSION_KEY, default_settings
 
@@ -20,6 +28,8 @@ LAYERS: tuple[LayerSpec, ...] = (
     schema_chart.LAND,
     schema_chart.DEPTH_CONTOURS,
     schema_chart.SOUNDINGS,
+    schema_transits.LANDMARKS,
+    schema_transits.TRANSITS,
     schema_tides.TIDES,
     schema_tides.TIDE_PORTS,
     schema_tides.TIDE_SERIES,
@@ -41,6 +51,21 @@ LAYERS: tuple[LayerSpec, ...] = (
     schema_people.CATCHES,
 )
 
+# Younger than the rest: a plan that lacks one of these simply has nothing of it.
+YOUNGER = (
+    "landmarks",
+    "transits",
+    "tide_ports",
+    "tide_series",
+    "tide_constants",
+    "tide_coefficients",
+    "stream_series",
+    "stream_constants",
+    "stream_models",
+    "winds",
+    "drifts",
+)
+
 LAYER_BY_NAME: dict[str, LayerSpec] = {layer.name: layer for layer in LAYERS}
 
 __all__ = [
@@ -51,6 +76,7 @@ __all__ = [
     "SETTINGS",
     "SETTING_BY_KEY",
     "VERSION_KEY",
+    "YOUNGER",
     "FieldSpec",
     "LayerSpec",
     "SettingSpec",

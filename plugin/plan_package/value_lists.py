@@ -16,6 +16,24 @@ MARK_KIND = _choices(
     exit="Exit (where one can land)",
     waypoint="Waypoint (passed without a stop)",
 )
+LANDMARK_KIND = _choices(
+    tower="Tower",
+    spire="Church tower or spire",
+    chimney="Chimney",
+    mast="Mast",
+    windmill="Windmill or wind turbine",
+    dome="Dome",
+    monument="Monument",
+    cross="Cross",
+    cairn="Cairn",
+    flagpole="Flagpole",
+    building="Building",
+    tank="Tank or silo",
+    beacon="Beacon",
+    light="Light",
+    rock="Rock",
+    headland="Edge of a headland",
+)
 CHANNEL_KIND = _choices(
     fairway="Fairway",
     ferry="Ferry track",

@@ -38,6 +38,8 @@ TARGETS = (
     "land",
     "depth_contours",
     "soundings",
+    "landmarks",
+    "transits",
     "tides",
     "tide_ports",
     "tide_series",

@@ -18,7 +18,7 @@ from tideleg.plan_package import store as store_module
 from tideleg.plan_package.field_spec import FieldSpec, LayerSpec
 from tideleg.plan_package.migrate import bring_up_to_date
 from tideleg.plan_package.project import TREE_ORDER, add_plan_to_project
-from tideleg.plan_package.schema import LAYER_BY_NAME, LAYERS
+from tideleg.plan_package.schema import LAYER_BY_NAME, LAYERS, YOUNGER
 from tideleg.plan_package.settings import package_version
 from tideleg.plan_package.store import append_rows, create_plan, open_layer, read_settings, write_settings
 
@@ -31,6 +31,8 @@ CONTRACT = {
     "land": ("Polygon", "name"),
     "depth_contours": ("Line String", "depth_m"),
     "soundings": ("Point", "depth_m"),
+    "landmarks": ("Point", "name kind height_m note"),
+    "transits": ("Line String", "mark front rear note"),
     "tides": ("None", "port time height_m kind"),
     "tide_ports": (
         "None",
@@ -72,6 +74,24 @@ VALUE_LISTS = {
     ("marks", "kind"): {"entry", "mark", "exit", "waypoint"},
     ("channels", "kind"): {"fairway", "ferry", "lane", "small_craft"},
     ("closed_areas", "rule"): {"no_entry", "no_spearing", "no_anchoring", "loaded_gun_ban", "caution"},
+    ("landmarks", "kind"): {
+        "tower",
+        "spire",
+        "chimney",
+        "mast",
+        "windmill",
+        "dome",
+        "monument",
+        "cross",
+        "cairn",
+        "flagpole",
+        "building",
+        "tank",
+        "beacon",
+        "light",
+        "rock",
+        "headland",
+    },
     ("tides", "kind"): {"HW", "LW"},
     ("tide_ports", "form"): {"events", "series", "harmonic", "secondary"},
     ("stream_stations", "form"): {
@@ -267,6 +287,8 @@ GOOD_ROWS = {
     "land": (AREA, {"name": "Head"}),
     "depth_contours": (LINE, {"depth_m": 0}),
     "soundings": (POINT, {"depth_m": 4.3}),
+    "landmarks": (POINT, {"name": "Mill", "kind": "silo with a red roof", "height_m": 24}),
+    "transits": (LINE, {"mark": "Long Sill", "front": "Mill", "rear": "Spire"}),
     "tides": (None, {"port": "Kettle Slip", "time": NOON, "height_m": 3.1, "kind": "HW"}),
     "tide_ports": (None, {"port": "B", "form": "secondary", "reference_port": "A", "hw_minutes_springs": -20}),
     "tide_series": (None, {"port": "A", "time": NOON, "height_m": 1.2}),
@@ -581,6 +603,35 @@ def test_project_gets_one_group_named_by_the_title_with_every_layer(plan: Path) 
     assert [QgsWkbTypes.displayString(layer.wkbType()) for layer in channels] == ["LineString", "Polygon"]
     assert layers[0].name() == "Marks"
     assert layers[0].renderer().type() == "categorizedSymbol"
+
+
+def without_layers(plan: Path, names: tuple[str, ...]) -> Path:
+    """The plan as it was made before it had these layers."""
+    dataset = gdal.OpenEx(str(plan), gdal.OF_VECTOR | gdal.OF_UPDATE)
+    for name in names:
+        dataset.ExecuteSQL(f'DROP TABLE "{name}"')
+    dataset = None
+    return plan
+
+
+def test_plan_made_before_the_younger_layers_opens_without_them_and_gets_them_when_brought_up(plan: Path) -> None:
+    old = without_layers(plan, YOUNGER)
+    project = QgsProject()
+    group = add_plan_to_project(old, project)
+    assert len(group.findLayers()) == len(LAYERS) - len(YOUNGER) + 1  # channels come as two
+    assert all(node.layer().isValid() for node in group.findLayers())
+    new = bring_up_to_date(old, old.with_name("new.gpkg"))
+    for name in ("landmarks", "transits"):
+        wkt, values = GOOD_ROWS[name]
+        assert append_rows(new, name, [(shape(wkt), values)]) == 1
+        assert open_layer(new, name).renderer().type() == "singleSymbol"
+
+
+def test_plan_without_a_layer_that_every_plan_has_is_not_shown_at_all(plan: Path) -> None:
+    project = QgsProject()
+    with pytest.raises(BadInputError, match="land"):
+        add_plan_to_project(without_layers(plan, ("land",)), project)
+    assert project.layerTreeRoot().children() == []
 
 
 def test_untitled_plan_is_shown_by_its_file_name(tmp_path: Path) -> None:

@@ -13,6 +13,7 @@ from .plan_symbols import CHANNEL_SLATE, CONTOUR_GREY, INK, ROUTE_GREY, RULE_BRO
 # Scale denominators: beyond them labels would cover the chart.
 SOUNDINGS_TO_SCALE = 25_000.0
 CONTOURS_TO_SCALE = 50_000.0
+LANDMARKS_TO_SCALE = 50_000.0
 POINT_GAP_MM = 1.2
 
 
@@ -49,6 +50,15 @@ _LABELS = {
     ),
     "soundings": _Label(
         expression='round("depth_m", 1)', color=CONTOUR_GREY, size_pt=7.0, to_scale=SOUNDINGS_TO_SCALE, priority=0
+    ),
+    "landmarks": _Label(expression='"name"', color=INK, to_scale=LANDMARKS_TO_SCALE, priority=4, keep_clear=1.0),
+    "transits": _Label(
+        expression='"front" || \' / \' || "rear"',
+        color=ROUTE_GREY,
+        size_pt=7.0,
+        placement="Line",
+        to_scale=CONTOURS_TO_SCALE,
+        priority=3,
     ),
     "stream_stations": _Label(expression='"station"', color=STREAM_GREEN, priority=6, keep_clear=2.0),
     "stream_areas": _Label(expression='"station"', color=STREAM_GREEN, placement="Horizontal"),

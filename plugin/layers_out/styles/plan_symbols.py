@@ -144,6 +144,31 @@ def _soundings() -> QgsFeatureRenderer:
     )
 
 
+def _landmarks() -> QgsFeatureRenderer:
+    """A shape that no mark of the swim has: it stands ashore."""
+    return QgsSingleSymbolRenderer(
+        QgsMarkerSymbol.createSimple(
+            {"name": "star", "size": "4.0", "color": PAPER, "outline_color": INK, "outline_width": "0.5"}
+        )
+    )
+
+
+def _transits() -> QgsFeatureRenderer:
+    """Long thin dashes: a line of sight, along which nobody swims."""
+    return QgsSingleSymbolRenderer(
+        QgsLineSymbol.createSimple(
+            {
+                "line_color": INK,
+                "line_width": "0.25",
+                "capstyle": "flat",
+                "use_custom_dash": "1",
+                "customdash": "6;1.5",
+                "customdash_unit": "MM",
+            }
+        )
+    )
+
+
 def _stream_stations() -> QgsFeatureRenderer:
     return QgsSingleSymbolRenderer(
         QgsMarkerSymbol.createSimple(
@@ -220,6 +245,8 @@ _RENDERERS: dict[str, Callable[[], QgsFeatureRenderer]] = {
     "land": _land,
     "depth_contours": _depth_contours,
     "soundings": _soundings,
+    "landmarks": _landmarks,
+    "transits": _transits,
     "stream_stations": _stream_stations,
     "stream_areas": _stream_areas,
     "sessions": _sessions,
