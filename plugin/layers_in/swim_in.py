@@ -21,6 +21,7 @@ from .plan_tables import tables_of
 from .swim_chart import chart_from, depths_from
 from .swim_people import settings_from, settings_read, swimmer_from
 from .table import Table
+from .transits_in import picked_from
 from .water_in import water_from
 
 AROUND_ROUTE_M = 2000.0
@@ -92,6 +93,7 @@ def request_from(
         depths=depths_from(tables, frame),
         settings=settings,
         exits=exits_of(marks),
+        transits=picked_from(tables, marks, warnings),
         warnings=tuple(warnings + _missing(chart, tables)),
     )
 

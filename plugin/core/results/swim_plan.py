@@ -7,6 +7,7 @@ from datetime import datetime
 
 import numpy as np
 
+from .transits import Transit
 from .turn_back import TurnBack
 
 SEVERITIES = ("stop", "warn", "note")
@@ -90,7 +91,8 @@ class Stop:
     """A place the swim stops at (the entry first, the last exit last), its depth now and its latest leaving times.
 
     ``charted_depth_m`` positive down from the plan's datum; ``depth_by_hour`` pairs of (moment, depth in metres);
-    ``swing_m`` how far a float swings on the whole anchor line, None where the line does not reach the bottom.
+    ``swing_m`` how far a float swings on the whole anchor line, None where the line does not reach the bottom;
+    ``transits`` those the user picked for the place, in the order of their layer.
     """
 
     name: str
@@ -107,6 +109,7 @@ class Stop:
     exit: str | None = None
     note: str = ""
     swing_m: float | None = None
+    transits: tuple[Transit, ...] = ()
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -16,6 +16,7 @@ from .flags.limits import dark_flags, leg_flags, swimmer_flags
 from .flags.track import LegTrack, leg_tracks
 from .foot import stream_turns, tide_moments
 from .leg_results import leg_result
+from .picked_transits import picked_at_stops
 from .request import SwimRequest
 from .stop_results import or_none, stop_results
 from .swim import RouteSwum, swim_route
@@ -31,7 +32,8 @@ def plan_swim(request: SwimRequest, *, is_cancelled: Callable[[], bool] = bool) 
     daylight = daylight_on(entry.lon, entry.lat, request.depart, request.clock)
     flags = _flags(request, swum, tracks, legs, daylight)
     warnings = list(request.warnings)
-    stops = stop_results(request, swum, warnings)
+    transits = picked_at_stops(request.transits, request.stops, variation, warnings)
+    stops = stop_results(request, swum, transits, warnings)
     return _whole(request, swum, variation, legs, stops, flags, daylight, warnings)
 
 

@@ -17,6 +17,7 @@ from ..geodesy import LocalFrame
 from ..swimmer import Swimmer
 from ..water.field import StreamField
 from ..water.tide import TideTable
+from .picked_transits import PickedTransit
 from .swim import SwimWay
 
 _CLOCK_TIME = re.compile(r"([01]?\d|2[0-3]):[0-5]\d")
@@ -74,7 +75,8 @@ SETTING_LIMITS = {
 class SwimRequest:
     """A swim to plan: where, when, who, in what water, past what.
 
-    ``exits`` are the plan's other places to land, besides the ends of the route.
+    ``exits`` are the plan's other places to land, besides the ends of the route; ``transits`` are those the user picked
+    for marks of the plan, on the route or not.
     """
 
     route: Route
@@ -90,6 +92,7 @@ class SwimRequest:
     depths: DepthSurvey = field(default_factory=DepthSurvey)
     settings: PlanSettings = field(default_factory=PlanSettings)
     exits: tuple[Mark, ...] = ()
+    transits: tuple[PickedTransit, ...] = ()
     warnings: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:

@@ -3,18 +3,29 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
+from dataclasses import replace
 
 import numpy as np
 
 from ..results.swim_plan import Stop
+from ..results.transits import Transit
 from .flags.depths import charted_depth
 from .request import SwimRequest
 from .swim import RouteSwum
 
 
-def stop_results(request: SwimRequest, swum: RouteSwum, warnings: list[str]) -> tuple[Stop, ...]:
-    """The stops of the first departure, entry and exit included; adds what is not known to ``warnings``."""
-    stops = tuple(_stop(request, swum, number, warnings) for number in range(len(request.stops)))
+def stop_results(
+    request: SwimRequest, swum: RouteSwum, transits: Mapping[str, tuple[Transit, ...]], warnings: list[str]
+) -> tuple[Stop, ...]:
+    """The stops of the first departure, entry and exit included; adds what is not known to ``warnings``.
+
+    ``transits`` are those picked, by the name of the stop.
+    """
+    stops = tuple(
+        replace(_stop(request, swum, number, warnings), transits=transits.get(mark.name, ()))
+        for number, mark in enumerate(request.stops)
+    )
     said = {stop.name for stop in stops if stop.kind == "mark" and stop.charted_depth_m is None}
     reached = [stop for stop in stops if stop.depth_now_m is None and stop.arrive and stop.name not in said]
     for missing, why in ((True, "no charted depth"), (False, "the height of tide is not known")):
