@@ -75,9 +75,9 @@ class CardChoice(QWidget):
         return next(name for name in names if name not in taken)
 
     def _set_up(self) -> None:
-        for words, paper in ((tr("As needed, from A5"), ""), *((paper, paper) for paper in PAPERS)):
+        for words, paper in ((tr("As needed"), ""), *((paper, paper) for paper in PAPERS)):
             self.paper.addItem(words, paper)
-        words = (tr("All sides needed"), tr("1 side"), tr("2 sides"), tr("4 sides"))
+        words = (tr("Any sides"), tr("1 side"), tr("2 sides"), tr("4 sides"))
         for text, sides in zip(words, (0, *SIDES)):
             self.sides.addItem(text, sides)
         menu = QMenu(self.own)
@@ -93,7 +93,7 @@ class CardChoice(QWidget):
             {
                 self.paper: (
                     tr("Paper of the card"),
-                    tr("Letters are never made smaller to fit"),
+                    tr("As needed: A5, and A4 where that is too small. Letters are never made smaller"),
                 ),
                 self.sides: (tr("Sides of the card"), tr("At most so many; what is left out is named on the card")),
                 self.own: (tr("Layout of your own"), tip),

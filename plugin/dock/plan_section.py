@@ -5,8 +5,10 @@ from __future__ import annotations
 from functools import partial
 from pathlib import Path
 
+from qgis.PyQt.QtCore import QTimeZone
 from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QMenu, QPushButton, QWidget
 
+from ..core.clock import zone_named
 from ..core.errors import SwimPlanError
 from ..words import tr
 from .recent_plans import forget_plan, recent_plans
@@ -84,7 +86,7 @@ class PlanSection(Section):
         """Show the dialog of the algorithm that makes a plan, and open what it made."""
         from qgis import processing  # slow to import, so only when asked
 
-        made = processing.execAlgorithmDialog("tideleg:newplan").get("PLAN")
+        made = processing.execAlgorithmDialog("tideleg:newplan", {"ZONE": own_zone()}).get("PLAN")
         if made:
             self._session.open_plan(made)
 
@@ -109,3 +111,13 @@ class PlanSection(Section):
         if not self._session.open_plan(path) and not path.exists():
             forget_plan(path)
             self.refresh()
+
+
+def own_zone() -> str:
+    """The computer's own zone, which is most often that of the coast; UTC where it has none that can be named."""
+    name = bytes(QTimeZone.systemTimeZoneId()).decode("ascii", errors="ignore")
+    try:
+        zone_named(name)
+    except SwimPlanError:
+        return "UTC"
+    return name

@@ -70,10 +70,10 @@ def _held(leg: Leg, step_deg: float) -> str:
 
 
 def stream_words(leg: Leg) -> str:
-    """``085°`` and, below it, ``0.3 kn``: where the stream goes and how fast; in words where it is not known."""
+    """``085T`` and, below it, ``0.3 kn``: where the stream goes and how fast; in words where it is not known."""
     if leg.stream_kn is None:
         return tr("not known")
-    towards = "" if leg.stream_set_deg is None else f"{card_angle(leg.stream_set_deg)}°\n"
+    towards = "" if leg.stream_set_deg is None else f"{card_angle(leg.stream_set_deg)}T\n"
     return f"{towards}{leg.stream_kn:.1f} kn"
 
 
@@ -133,8 +133,8 @@ def headline(swim: SwimPlan) -> str:
     if stuck is not None or swim.total_min is None:
         return tr("Cannot be swum: leg {}").format(stuck)
     hours, minutes = divmod(int(whole_minutes(swim.total_min)), 60)
-    length = f"{hours} h {minutes:02d} min" if hours else f"{minutes} min"
+    length = f"{hours}\u00a0h\u00a0{minutes:02d}\u00a0min" if hours else f"{minutes}\u00a0min"
     home = tr("home {}").format(clock_up(swim.arrive))
     stops = len([flag for flag in swim.flags if flag.severity == "stop"])
     outcome = tr("Not like this ({} x Stop below)").format(stops) if stops else tr("Can be swum")
-    return f"{outcome}: {home}, {swim.total_m / 1000.0:.1f} km, {length}"
+    return f"{outcome}: {home}, {swim.total_m / 1000.0:.1f}\u00a0km, {length}"

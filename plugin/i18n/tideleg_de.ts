@@ -1149,12 +1149,12 @@
     </message>
     <message>
         <location filename="../dock/card_choice.py"/>
-        <source>As needed, from A5</source>
-        <translation>Wie nötig, ab A5</translation>
+        <source>As needed</source>
+        <translation>Wie nötig</translation>
     </message>
     <message>
         <location filename="../dock/card_choice.py"/>
-        <source>All sides needed</source>
+        <source>Any sides</source>
         <translation>Alle Seiten</translation>
     </message>
     <message>
@@ -1194,8 +1194,8 @@
     </message>
     <message>
         <location filename="../dock/card_choice.py"/>
-        <source>Letters are never made smaller to fit</source>
-        <translation>Buchstaben werden nie kleiner, damit etwas passt</translation>
+        <source>As needed: A5, and A4 where that is too small. Letters are never made smaller</source>
+        <translation>Wie nötig: A5, und A4, wo das zu klein ist. Buchstaben werden nie kleiner</translation>
     </message>
     <message>
         <location filename="../dock/card_choice.py"/>

@@ -25,7 +25,7 @@ def test_a_leg_reads_as_on_the_card() -> None:
     plan = with_legs(make_plan(legs=2), minutes=29.2, card_heading="105M", ground_speed_m_s=0.704)
     row = leg_rows(plan)[0]
     assert row.cells[1:3] == ("105M", "30") and row.cells[5] == "0.70"
-    assert row.cells[3].startswith("09:40\n") and row.cells[4] == "200°\n0.5 kn"
+    assert row.cells[3].startswith("09:40\n") and row.cells[4] == "200T\n0.5 kn"
 
 
 def test_an_unknown_stream_is_not_known_and_a_still_one_is_nought() -> None:

@@ -145,7 +145,7 @@ WHY_NOT = {
     NEVER_ARRIVES: "at {:.2f} m/s against this stream you would not arrive within 12 hours",
     NO_SINGLE_HEADING: "no single heading was found: the stream changes too sharply; put a waypoint into the leg, or "
     "take a new heading every so often",
-    NOT_REACHED: "it is not reached: an earlier leg is not completed",
+    NOT_REACHED: "an earlier leg is not completed",
 }
 
 
