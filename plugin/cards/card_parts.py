@@ -12,6 +12,7 @@ from .block import SMALL_DROP_MM, SMALL_LINE_MM, Block, ruled, stacked, wrapped
 from .card_title import Sides, title
 from .leg_rows import column_heads, left_out, leg_rows, positions_in_rows
 from .paper import SMALL, SMALL_BOLD, Paper
+from .transits_part import transits
 from .turn_back_block import turn_back
 from .ways_home import home_by_departure, if_late
 
@@ -86,7 +87,7 @@ def part_blocks(plan: SwimPlan, width_mm: float, detail: Detail, sides: Sides, l
         "if late": late,
         "home by departure": home,
         "foot": [ruled(width_mm), *card_foot.foot(plan, width_mm, detail.depth_rows, detail.moments)],
-        "transits": [],
+        "transits": transits(plan, width_mm),
         "positions": [] if positions_in_rows(width_mm) else _positions(plan, width_mm),
         "caution": [stacked([*ending, card_foot.caution(width_mm)])],
     }

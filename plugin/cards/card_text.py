@@ -20,13 +20,23 @@ from ..core.results.swim_plan import Leg, SwimPlan
 from ..words import tr
 from .block import Item
 from .card_foot import caution_words, flag_words, limits, small_print, stream_turns, tides
+from .transits_part import transit_head, transit_line, transit_stops
 from .turn_back_block import turn_back_stops, turn_back_words
 from .ways_home import home_tables, late_tables
 
 
 def card_text(plan: SwimPlan) -> str:
     """The card in lines of text; parts are separated by an empty line, and the last line ends like the others."""
-    parts = (_title(plan), _legs(plan), _turn_back(plan), _flags(plan), *_ways(plan), _foot(plan), [caution_words()])
+    parts = (
+        _title(plan),
+        _legs(plan),
+        _turn_back(plan),
+        _flags(plan),
+        *_ways(plan),
+        *_transits(plan),
+        _foot(plan),
+        [caution_words()],
+    )
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
 
 
@@ -91,6 +101,10 @@ def _ways(plan: SwimPlan) -> list[list[str]]:
         [table.words, *(f"   {' '.join((line.leave, *line.headings, line.words))}" for line in table.lines)]
         for table in (*late_tables(plan), *home_tables(plan))
     ]
+
+
+def _transits(plan: SwimPlan) -> list[list[str]]:
+    return [[transit_head(stop), *(f"   {transit_line(one)}" for one in stop.transits)] for stop in transit_stops(plan)]
 
 
 def _flags(plan: SwimPlan) -> list[str]:

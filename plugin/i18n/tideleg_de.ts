@@ -1006,6 +1006,21 @@
         <translation>Start</translation>
     </message>
     <message>
+        <location filename="../cards/transits_part.py"/>
+        <source>IN LINE at {place}, front / rear:</source>
+        <translation>IN DECKUNG bei {place}, vorn / hinten:</translation>
+    </message>
+    <message>
+        <location filename="../cards/transits_part.py"/>
+        <source>mark {metres} m left of the line</source>
+        <translation>Marke {metres} m links der Linie</translation>
+    </message>
+    <message>
+        <location filename="../cards/transits_part.py"/>
+        <source>mark {metres} m right of the line</source>
+        <translation>Marke {metres} m rechts der Linie</translation>
+    </message>
+    <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>Turn-back times of {count} more stops: read the report.</source>
         <translation>Umkehrzeiten von {count} weiteren Halten: siehe Bericht.</translation>
@@ -4723,6 +4738,31 @@ letzte</translation>
         <location filename="../layers_out/time_styles.py"/>
         <source>Slack, below 0.1 kn</source>
         <translation>Stauwasser, unter 0.1 kn</translation>
+    </message>
+    <message>
+        <location filename="../layers_out/transits_layer.py"/>
+        <source>passes over the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/transits_layer.py"/>
+        <source>passes {} m to the right of the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/transits_layer.py"/>
+        <source>passes {} m to the left of the mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/transits_layer.py"/>
+        <source>{} in line with {}, {} magnetic; {}; opens visibly {} m off the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../layers_out/transits_layer.py"/>
+        <source>{}, pair {}: crosses at {} degrees, fixes to about {} m</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../layers_out/turn_back_layers.py"/>

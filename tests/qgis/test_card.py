@@ -24,12 +24,14 @@ from qgis.PyQt.QtGui import QFontMetricsF, QImage
 from tideleg.cards import card_foot
 from tideleg.cards.block import Item, stacked
 from tideleg.cards.card_templates import CardError
+from tideleg.cards.card_text import card_text
 from tideleg.cards.paper import BIG, BIG_BOLD, SMALL, Paper
 from tideleg.cards.ways_home import late_ways
 from tideleg.cards.wet_card import CardLook, card_layout, write_card
 from tideleg.core.errors import SwimPlanError
 from tideleg.core.results.card import position_text
 from tideleg.core.results.swim_plan import Flag
+from tideleg.core.results.transits import Transit
 
 LONG = "The very long slipway below the old light where nobody lands any more"
 PLANS = {
@@ -305,6 +307,24 @@ def test_ways_home_stand_with_headings_and_minutes_and_end_at_the_first_that_is_
 def test_a_swim_that_is_too_long_for_two_cards_of_a6_is_refused_with_what_to_do(qgis_app, name):
     with pytest.raises(CardError, match="Choose larger paper"):
         card_layout(PLANS[name], CardLook(paper="A6"))
+
+
+@pytest.mark.parametrize("paper", ["A5", "A4"])
+def test_transits_picked_for_a_mark_stand_on_the_card_and_in_its_text(qgis_app, paper):
+    about = {"mark": "Gannet Heads", "sensitivity_m": 4.0, "front_m": 700.0, "rear_m": 1500.0}
+    line = ((-28.5, 42.4), (-28.5, 42.41), (-28.5, 42.42))
+    over = Transit(
+        front="Post", rear="Mill", bearing_true_deg=1.0, bearing_mag_deg=4.6, offset_m=2.0, lonlat=line, **about
+    )
+    beside = replace(over, front="Barn", rear="Spire", bearing_mag_deg=95.2, offset_m=12.4)
+    plan = make_plan()
+    stops = (plan.stops[0], replace(plan.stops[1], transits=(over, beside, replace(beside, offset_m=-7.0))))
+    plan = replace(plan, stops=stops + plan.stops[2:])
+    printed = " ".join(texts_of(card_layout(plan, CardLook(paper=paper)).layout))
+    for text in (printed, card_text(plan)):
+        assert "IN LINE at Gannet Heads, front / rear:" in text and "Post / Mill 005M" in text
+        # The line passes 12 m to the right of the mark as one looks at it: the mark lies left of the line.
+        assert "Barn / Spire 095M, mark 12 m left of the line" in text and "mark 7 m right of the line" in text
 
 
 def test_an_order_of_names_from_right_to_left_stays_within_its_column(cards):
