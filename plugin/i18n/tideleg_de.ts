@@ -4,6 +4,12 @@
 <context>
     <name>Tideleg</name>
     <message>
+        <location filename="../cards/card_book.py"/>
+        <location filename="../cards/sheet_files.py"/>
+        <source>the file cannot be written</source>
+        <translation>die Datei kann nicht geschrieben werden</translation>
+    </message>
+    <message>
         <location filename="../cards/card_foot.py"/>
         <source>1 more flag: read the report.</source>
         <translation>1 weitere Meldung: siehe Bericht.</translation>
@@ -733,11 +739,6 @@
         <location filename="../cards/sheet_files.py"/>
         <source>Route: {route}.</source>
         <translation>Route: {route}.</translation>
-    </message>
-    <message>
-        <location filename="../cards/sheet_files.py"/>
-        <source>the file cannot be written</source>
-        <translation>die Datei kann nicht geschrieben werden</translation>
     </message>
     <message>
         <location filename="../cards/sheet_files.py"/>
@@ -5293,18 +5294,21 @@ Eine Vorhersage, keine Beobachtung; keine Reserve ist darin: vor dem Aufbruch di
     <message>
         <location filename="../processing/bestorder.py"/>
         <location filename="../processing/departurewindows.py"/>
+        <location filename="../processing/seasoncards.py"/>
         <source>From (date, or date and time)</source>
         <translation>Von (Datum, oder Datum und Uhrzeit)</translation>
     </message>
     <message>
         <location filename="../processing/bestorder.py"/>
         <location filename="../processing/departurewindows.py"/>
+        <location filename="../processing/seasoncards.py"/>
         <source>To (date, or date and time)</source>
         <translation>Bis (Datum, oder Datum und Uhrzeit)</translation>
     </message>
     <message>
         <location filename="../processing/bestorder.py"/>
         <location filename="../processing/departurewindows.py"/>
+        <location filename="../processing/seasoncards.py"/>
         <source>A departure every (min)</source>
         <translation>Eine Startzeit alle (min)</translation>
     </message>
@@ -5327,6 +5331,46 @@ Eine Vorhersage, keine Beobachtung; keine Reserve ist darin: vor dem Aufbruch di
         <location filename="../processing/bestorder.py"/>
         <source>Minutes of the best order</source>
         <translation>Minuten der besten Reihenfolge</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>As the swim needs, from A5</source>
+        <translation>Wie die Tour es braucht, ab A5</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>As many as needed</source>
+        <translation>So viele wie nötig</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>One</source>
+        <translation>Eine</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>Two</source>
+        <translation>Zwei</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>Four (two cards)</source>
+        <translation>Vier (zwei Karten)</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>Paper of the wet card</source>
+        <translation>Papier der Nasskarte</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>Sides of the wet card, at most</source>
+        <translation>Seiten der Nasskarte, höchstens</translation>
+    </message>
+    <message>
+        <location filename="../processing/card_look.py"/>
+        <source>Layout of your own for the wet card (print layout template)</source>
+        <translation>Eigenes Layout der Nasskarte (Druckvorlage)</translation>
     </message>
     <message>
         <location filename="../processing/confidence.py"/>
@@ -5361,6 +5405,7 @@ Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis
         <location filename="../processing/confidence.py"/>
         <location filename="../processing/departurewindows.py"/>
         <location filename="../processing/planswim.py"/>
+        <location filename="../processing/seasoncards.py"/>
         <location filename="../processing/swimcard.py"/>
         <location filename="../processing/turnback.py"/>
         <source>Name of the route</source>
@@ -6183,6 +6228,49 @@ Zeilen, die der Plan schon hat, werden ausgelassen; andere Zahlen für denselben
         <translation>Gestoppt: alles ist, wie es war.</translation>
     </message>
     <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Wet cards of a season</source>
+        <translation>Nasskarten einer Saison</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>card,print,season,windows,atlas,batch,days</source>
+        <translation>Karte,Druck,Saison,Fenster,Atlas,Stapel,Tage</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Swims a route at every departure of a span as Departure windows does, takes the best days, and writes the wet card of each one's best departure, turn back and ways home included, one after the other into one PDF. On the morning take the pages of the day.
+
+Best days: those with the longest window; of each the departure that takes the fewest minutes. Cards stand in the order of the days.
+
+Tides and streams must reach to the end of the span: days without them are not counted as good. A prediction; feasible is not safe; never dive alone.</source>
+        <translation>Schwimmt eine Route zu jedem Aufbruch einer Spanne, wie es die Aufbruchfenster tun, nimmt die besten Tage und schreibt die Nasskarte des besten Aufbruchs eines jeden, mit Umkehr und Wegen heim, eine nach der anderen in ein PDF. Am Morgen nimmt man die Seiten des Tages.
+
+Beste Tage: die mit dem längsten Fenster; von jedem der Aufbruch, der die wenigsten Minuten braucht. Die Karten stehen in der Folge der Tage.
+
+Gezeiten und Ströme müssen bis ans Ende der Spanne reichen: Tage ohne sie zählen nicht als gut. Eine Vorhersage; machbar heißt nicht sicher; nie allein tauchen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Days, at most</source>
+        <translation>Tage, höchstens</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Wet cards</source>
+        <translation>Nasskarten</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Number of cards</source>
+        <translation>Anzahl der Karten</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>No departure of this span can be swum: {}. Nothing was written.</source>
+        <translation>Kein Aufbruch dieser Spanne ist schwimmbar: {}. Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
         <location filename="../processing/streamat.py"/>
         <source>Stream at a place</source>
         <translation>Strom an einem Ort</translation>
@@ -6293,46 +6381,6 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>
-        <source>As the swim needs, from A5</source>
-        <translation>Wie die Tour es braucht, ab A5</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>As many as needed</source>
-        <translation>So viele wie nötig</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>One</source>
-        <translation>Eine</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>Two</source>
-        <translation>Zwei</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>Four (two cards)</source>
-        <translation>Vier (zwei Karten)</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>Paper of the wet card</source>
-        <translation>Papier der Nasskarte</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>Sides of the wet card, at most</source>
-        <translation>Seiten der Nasskarte, höchstens</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
-        <source>Layout of your own for the wet card (print layout template)</source>
-        <translation>Eigenes Layout der Nasskarte (Druckvorlage)</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimcard.py"/>
         <source>No file was asked for: name at least one.</source>
         <translation>Es wurde keine Datei verlangt: mindestens eine nennen.</translation>
     </message>
@@ -6365,6 +6413,69 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
         <location filename="../processing/text_reading.py"/>
         <source>{} rows exported</source>
         <translation>{} Zeilen ausgegeben</translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Transits of marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>transit,landmark,mark,line,bearing,fix,in line,leading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>A transit is two things ashore seen in line. Two transits that cross near a right angle bring you back to a mark without any instrument. For each mark the best pairs are listed, with the bearing of each line, how far it passes from the mark, how far you stray before the two visibly open (5 minutes of arc), and how far from the mark the pair can be expected to put you.
+
+Mark: a name; empty for every mark of kind mark.
+Landmarks: a layer of points with a field of names, in the place of the plan's landmarks.
+Offset: lines that pass farther from the mark than this are not looked at.
+Put into the plan: the best pair of each mark goes into the plan's transits, and onto the wet card. A mark that has transits there keeps them.
+
+Fronts lie from 100 m away, rears up to 10 km, and lines of a pair cross at 60 degrees or more. Whether a landmark is hidden by land, trees or houses is not known here: look before you rely on one. Not for navigation.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Mark (empty for all)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Landmarks, in place of the plan's</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Line passes within (m)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Day of the magnetic variation (empty for today)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Put the best pair of each mark into the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Transits</source>
+        <translation>Deckpeilungen</translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Pairs found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/transits.py"/>
+        <source>Transits put into the plan</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../processing/turnback.py"/>
@@ -6814,11 +6925,6 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../plan_package/schema.py"/>
         <source>Height of its top above high water.</source>
         <translation>Höhe seiner Spitze über Hochwasser.</translation>
-    </message>
-    <message>
-        <location filename="../plan_package/schema.py"/>
-        <source>Transits</source>
-        <translation>Deckpeilungen</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>

@@ -20,6 +20,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("readstreams", "ReadStreams"),
     ("planswim", "PlanSwim"),
     ("swimcard", "SwimCard"),
+    ("seasoncards", "SeasonCards"),
     ("departurewindows", "DepartureWindows"),
     ("turnback", "TurnBackTimes"),
     ("bestorder", "BestOrder"),

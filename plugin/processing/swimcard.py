@@ -12,12 +12,11 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
-    QgsProcessingParameterEnum,
-    QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QLocale
 
+from .card_look import add_card_look, card_look, layout_file
 from .plan_algorithm import PlanAlgorithm, check_apart
 from .refusals import refusals
 from .whole_outputs import WholeOutputs
@@ -29,8 +28,6 @@ FILES = {
     "SHEET": "PDF (*.pdf)",
     "SHEET_HTML": "HTML (*.html)",
 }
-PAPERS = ("", "A6", "A5", "A4")  # by the number of the choice; empty is as the swim needs
-SIDES = (0, 1, 2, 4)
 FACTS = {"FLOAT": "float_colours", "FLAG": "flag", "EMERGENCY": "emergency_numbers"}
 
 
@@ -43,7 +40,7 @@ class SwimCard(PlanAlgorithm):
         self._settings: dict[str, str] = {}
         self._sheet: Any = None
         self._paths: dict[str, str] = {}
-        self._look: dict[str, Any] = {}
+        self._look: Any = None
 
     def name(self) -> str:
         return "swimcard"
@@ -91,7 +88,7 @@ class SwimCard(PlanAlgorithm):
         }
         for name in (*FACTS, "NOTE"):
             self.add_text(name, words[name], optional=True)
-        self._add_card_look()
+        add_card_look(self)
         for name, ending in FILES.items():
             self.addParameter(
                 QgsProcessingParameterFileDestination(
@@ -99,17 +96,6 @@ class SwimCard(PlanAlgorithm):
                 )
             )
         self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
-
-    def _add_card_look(self) -> None:
-        papers = [self._tr("As the swim needs, from A5"), *PAPERS[1:]]
-        sides = [self._tr("As many as needed"), self._tr("One"), self._tr("Two"), self._tr("Four (two cards)")]
-        for name, words, options in (
-            ("PAPER", self._tr("Paper of the wet card"), papers),
-            ("SIDES", self._tr("Sides of the wet card, at most"), sides),
-        ):
-            self.addParameter(QgsProcessingParameterEnum(name, words, options, defaultValue=0, optional=True))
-        words = self._tr("Layout of your own for the wet card (print layout template)")
-        self.addParameter(QgsProcessingParameterFile("LAYOUT", words, extension="qpt", optional=True))
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
         why = self.wind_problem(parameters)
@@ -142,14 +128,10 @@ class SwimCard(PlanAlgorithm):
         swim = self._sheet.swim
         self.tell(feedback, swim.warnings, (f"[{flag.severity}] {flag.message}" for flag in swim.flags))
         self._paths = {name: self.file_of(parameters, name, context) for name in FILES}
-        layout = self.parameterAsFile(parameters, "LAYOUT", context)
-        self._look = {
-            "paper": PAPERS[self.parameterAsEnum(parameters, "PAPER", context)],
-            "sides": SIDES[self.parameterAsEnum(parameters, "SIDES", context)],
-            "template": Path(layout) if layout else None,
-        }
+        self._look = card_look(self, parameters, context)
         written = [path for path in self._paths.values() if path]
-        WholeOutputs(written, read=[self.plan(parameters, context), layout])  # which refuses what cannot be written
+        read = [self.plan(parameters, context), layout_file(self, parameters, context)]
+        WholeOutputs(written, read=read)  # which refuses what cannot be written
         check_apart(written, [])
         return {"FEASIBLE": swim.feasible, **{name: path for name, path in self._paths.items() if path}}
 
@@ -166,14 +148,13 @@ class SwimCard(PlanAlgorithm):
     def _writers(self) -> dict[str | Path, Callable[[Path], None]]:
         from ..cards.card_text import card_text
         from ..cards.sheet_files import html_writer, pdf_writer
-        from ..cards.wet_card import CardLook, card_writers
+        from ..cards.wet_card import card_writers
         from ..cards.whole_files import text_writer
 
         card, png, text, sheet, html = (self._paths[name] for name in FILES)
         found: dict[str | Path, Callable[[Path], None]] = {}
         if card or png:
-            look = CardLook(**self._look)
-            found.update(card_writers(self._sheet.swim, card or None, png_path=png or None, look=look))
+            found.update(card_writers(self._sheet.swim, card or None, png_path=png or None, look=self._look))
         if text:
             found[text] = text_writer(card_text(self._sheet.swim))
         if sheet:
