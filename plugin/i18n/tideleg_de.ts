@@ -4743,27 +4743,27 @@ letzte</translation>
     <message>
         <location filename="../layers_out/transits_layer.py"/>
         <source>passes over the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>geht über die Marke</translation>
     </message>
     <message>
         <location filename="../layers_out/transits_layer.py"/>
         <source>passes {} m to the right of the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>geht {} m rechts der Marke vorbei</translation>
     </message>
     <message>
         <location filename="../layers_out/transits_layer.py"/>
         <source>passes {} m to the left of the mark</source>
-        <translation type="unfinished"></translation>
+        <translation>geht {} m links der Marke vorbei</translation>
     </message>
     <message>
         <location filename="../layers_out/transits_layer.py"/>
         <source>{} in line with {}, {} magnetic; {}; opens visibly {} m off the line</source>
-        <translation type="unfinished"></translation>
+        <translation>{} in Linie mit {}, missweisend {}; {}; öffnet sich sichtbar {} m neben der Linie</translation>
     </message>
     <message>
         <location filename="../layers_out/transits_layer.py"/>
         <source>{}, pair {}: crosses at {} degrees, fixes to about {} m</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, Paar {}: kreuzt sich unter {} Grad, auf etwa {} m genau</translation>
     </message>
     <message>
         <location filename="../layers_out/turn_back_layers.py"/>
@@ -6417,12 +6417,12 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
     <message>
         <location filename="../processing/transits.py"/>
         <source>Transits of marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckpeilungen der Marken</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>transit,landmark,mark,line,bearing,fix,in line,leading</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckpeilung,Landmarke,Marke,Linie,Peilung,Standort,in Linie,Richtlinie</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
@@ -6434,32 +6434,39 @@ Offset: lines that pass farther from the mark than this are not looked at.
 Put into the plan: the best pair of each mark goes into the plan's transits, and onto the wet card. A mark that has transits there keeps them.
 
 Fronts lie from 100 m away, rears up to 10 km, and lines of a pair cross at 60 degrees or more. Whether a landmark is hidden by land, trees or houses is not known here: look before you rely on one. Not for navigation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Deckpeilung sind zwei Dinge an Land, die in Linie zu sehen sind. Zwei Deckpeilungen, die sich nahezu im rechten Winkel kreuzen, bringen dich ohne jedes Gerät zu einer Marke zurück. Für jede Marke stehen da die besten Paare, mit der Peilung jeder Linie, wie weit sie an der Marke vorbeigeht, wie weit du abkommst, bis sich die beiden sichtbar öffnen (5 Bogenminuten), und wie weit von der Marke dich das Paar voraussichtlich bringt.
+
+Marke: ein Name; leer für jede Marke der Art „mark“.
+Landmarken: ein Layer von Punkten mit einem Feld für Namen, anstelle der Landmarken des Plans.
+Abstand: Linien, die weiter an der Marke vorbeigehen, werden nicht betrachtet.
+In den Plan: das beste Paar jeder Marke kommt zu den Deckpeilungen des Plans und auf die Nasskarte. Eine Marke, die dort schon welche hat, behält sie.
+
+Vordere liegen ab 100 m, hintere bis 10 km entfernt, und die Linien eines Paars kreuzen sich unter 60 Grad oder mehr. Ob Land, Bäume oder Häuser eine Landmarke verdecken, ist hier nicht bekannt: sieh nach, bevor du dich darauf verlässt. Nicht zur Navigation.</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>Mark (empty for all)</source>
-        <translation type="unfinished"></translation>
+        <translation>Marke (leer für alle)</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>Landmarks, in place of the plan's</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarken, anstelle derer des Plans</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>Line passes within (m)</source>
-        <translation type="unfinished"></translation>
+        <translation>Linie geht vorbei innerhalb von (m)</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>Day of the magnetic variation (empty for today)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tag der Missweisung (leer für heute)</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>Put the best pair of each mark into the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestes Paar jeder Marke in den Plan übernehmen</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
@@ -6470,12 +6477,12 @@ Fronts lie from 100 m away, rears up to 10 km, and lines of a pair cross at 60 d
     <message>
         <location filename="../processing/transits.py"/>
         <source>Pairs found</source>
-        <translation type="unfinished"></translation>
+        <translation>Gefundene Paare</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
         <source>Transits put into the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Plan übernommene Deckpeilungen</translation>
     </message>
     <message>
         <location filename="../processing/turnback.py"/>

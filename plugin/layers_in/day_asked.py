@@ -20,7 +20,7 @@ def stream_day_asked(
     """The stream at a place in degrees on a day of the plan's zone, from midnight to midnight."""
     check_position(lon, lat, "The place")
     zone_name = read_settings(plan)["zone"]
-    start, end = _midnights(day, zone_name)
+    start, end = midnights(day, zone_name)
     clock = PlanClock(start=start, zone_name=zone_name)
     warnings: list[str] = []
     field, frame = water_at(plan, lon, lat, clock, warnings)
@@ -38,7 +38,7 @@ def stream_day_asked(
     )
 
 
-def _midnights(day: str, zone_name: str) -> tuple[datetime, datetime]:
+def midnights(day: str, zone_name: str) -> tuple[datetime, datetime]:
     """The midnights that bound a day."""
     zone = zone_named(zone_name)
     try:

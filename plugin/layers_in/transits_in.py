@@ -9,6 +9,7 @@ import numpy as np
 
 from ..core.chart.marks import TAKES_NAME_WITHIN_M, Mark
 from ..core.geodesy import geodesic_leg
+from ..core.results.report import wrapped_lon
 from ..core.solve.picked_transits import PickedTransit
 from ..core.solve.transits import Landmarks
 from .table import Table, TableRow
@@ -17,12 +18,13 @@ MOST_LETTERS = 200  # of a list of names in a message
 LEFT_OUT = "This transit is left out."
 
 
-def landmarks_from(table: Table | None) -> Landmarks:
-    """The rows of a layer of landmarks, in its order, longitudes within 180; none where there is no layer."""
-    rows = list(table.rows()) if table else []
+def landmarks_from(table: Table | None, name: str = "name") -> Landmarks:
+    """The rows of a layer of landmarks whose field ``name`` is filled, in its order, longitudes within 180; none where
+    there is no layer."""
+    rows = [row for row in table.rows() if row.values[name]] if table else []
     places = np.array([row.rings[0][0] for row in rows]).reshape(-1, 2)
-    places[:, 0] = (places[:, 0] + 180.0) % 360.0 - 180.0
-    return Landmarks(names=tuple(row.values["name"] for row in rows), lonlat=places)
+    places[:, 0] = wrapped_lon(places[:, 0])
+    return Landmarks(names=tuple(row.values[name] for row in rows), lonlat=places)
 
 
 def picked_from(tables: Mapping[str, Table], marks: Sequence[Mark], warnings: list[str]) -> tuple[PickedTransit, ...]:

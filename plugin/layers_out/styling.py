@@ -30,6 +30,7 @@ from qgis.PyQt.QtGui import QColor
 from ..words import tr
 from .styles.lettering import plain_letters
 from .styles.map_tips import plain, tip
+from .transits_layer import style_transits
 
 SWUM = "#12355b"
 MIND = "#b34700"
@@ -212,6 +213,7 @@ STYLES = {
     "DRIFT": style_drift,
     "REACH": style_reach,
     "MARKS_REACH": style_marks_reach,
+    "TRANSITS": style_transits,
 }
 
 

@@ -28,6 +28,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("confidence", "Confidence"),
     ("reach", "ReachOfEntry"),
     ("fastestpath", "FastestPathBetween"),
+    ("transits", "TransitsOfMarks"),
 )
 
 

@@ -43,6 +43,7 @@ ASKED: dict[str, dict[str, Any]] = {
     "streamat": {"POINT": ENTRY, "DAY": DAY, "TABLE": TO_NOWHERE},
     "confidence": {**SWIM, "MEMBERS": 20, "ARRIVALS": TO_NOWHERE, "ELLIPSES": TO_NOWHERE, "DRIFT": TO_NOWHERE},
     "reach": {"ENTRY": ENTRY, "DEPART": DEPART, "BACK_BY": f"{DAY}T12:00", "CELL": 50.0, "REACH": TO_NOWHERE},
+    "transits": {"TRANSITS": TO_NOWHERE, "DATE": DAY},
     "fastestpath": {"START": ENTRY, "END": BUOY, "DEPART": DEPART, "ROUTE": TO_NOWHERE},
 }
 TIMES = 8

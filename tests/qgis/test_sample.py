@@ -106,6 +106,26 @@ def test_the_file_holds_exactly_the_rows_made(package, rows):
         assert layer.featureCount() == len(layer_rows), name
 
 
+def test_landmarks_stand_on_land_and_two_marks_have_the_transits_that_fix_them_best(rows, land, package):
+    from tideleg.core.solve.transits_of_marks import transits_of_marks
+    from tideleg.layers_in.swim_in import SwimAsked, request_from
+    from tideleg.layers_in.transits_asked import TransitsAsked, transits_request
+
+    assert all(land.contains(geometry) for geometry, _ in rows["landmarks"])
+    asked = transits_request(package, None, TransitsAsked(day="2027-06-26"))
+    found = transits_of_marks(asked.marks, asked.landmarks, asked.date, limits=asked.limits)
+    pairs = {one.mark: one.fixes for one in found.marks}
+    assert [mark for mark, fixes in pairs.items() if not fixes] == ["Far Table", "The Spindle"]
+    for mark in ("Kelp Step", "Wether Table"):
+        best = pairs[mark][0]
+        ends = {(mark, one.front, one.rear) for one in (best.first, best.second)}
+        assert ends == {picked for picked in bay_plan.TRANSITS if picked[0] == mark}
+        assert best.error_m < 20.0
+    request = request_from(package, {}, SwimAsked(route="Inner reef and home", depart=bay_plan.DEPART))
+    assert len(request.transits) == len(bay_plan.TRANSITS)
+    assert not any("ransit" in warning for warning in request.warnings)
+
+
 def test_the_settings_give_zone_datum_and_notice(package):
     from tideleg.plan_package import store
 
