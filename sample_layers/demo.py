@@ -17,6 +17,7 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 import bay_plan
 import make_bay
+import numpy as np
 from chart_picture import draw_chart
 from demo_words import Report, flag_sentences, headline, legs_table, stop_lines, window_lines
 from osgeo import gdal
@@ -144,12 +145,18 @@ def run_algorithm(algorithm_id: str, parameters: dict[str, object]) -> dict[str,
 
 
 def picture_of_card(card: Path) -> Path:
-    """The card's page as a PNG beside it, read by GDAL."""
-    page = gdal.OpenEx(str(card), open_options=[f"DPI={CARD_DPI}"])
-    if page is None:
+    """The card's sides beside each other as a PNG next to it, each read by GDAL out of the PDF."""
+    whole = gdal.OpenEx(str(card))
+    if whole is None:
         raise DemoError(f"{card} could not be read back as a picture.")
+    names = [name for name, _ in whole.GetSubDatasets()] or [str(card)]  # a page each, where there are several
+    sides = [gdal.OpenEx(name, open_options=[f"DPI={CARD_DPI}"]).ReadAsArray()[:3] for name in names]
+    between = np.full((3, sides[0].shape[1], 8), 128, dtype=np.uint8)
+    pixels = np.concatenate([part for side in sides for part in (side, between)][:-1], axis=2)
     png = card.with_suffix(".png")
-    gdal.Translate(str(png), page, format="PNG", bandList=[1, 2, 3])
+    bands = gdal.GetDriverByName("MEM").Create("", pixels.shape[2], pixels.shape[1], 3, gdal.GDT_Byte)
+    bands.WriteArray(pixels)
+    gdal.GetDriverByName("PNG").CreateCopy(str(png), bands)
     png.with_suffix(".png.aux.xml").unlink(missing_ok=True)
     return png
 

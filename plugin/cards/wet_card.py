@@ -25,7 +25,7 @@ from .sketch import draw_sketch
 from .whole_files import write_whole
 
 PNG_DPI = 150
-GAP_PX = 12  # between the sides of a card in one picture
+GAP_PX, GREY = 12, 0xFF808080  # between the sides of a card in one picture
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -193,22 +193,23 @@ def _pdf_settings() -> QgsLayoutExporter.PdfExportSettings:
 
 
 def _save_picture(layout: QgsPrintLayout, path: Path) -> None:
-    """All sides one below the other.
+    """The sides in rows of two, as the two faces of a card.
 
     Drawn page by page: the exporter's own picture export tries to georeference it, which PNG cannot carry.
     """
     exporter = QgsLayoutExporter(layout)
     pages = [exporter.renderPageToImage(page, dpi=PNG_DPI) for page in range(layout.pageCollection().pageCount())]
-    height = sum(page.height() for page in pages) + GAP_PX * (len(pages) - 1)
-    whole = QImage(max(page.width() for page in pages), height, QImage.Format.Format_RGB32)
-    whole.fill(0xFF808080)
+    wide, high = max(page.width() for page in pages) + GAP_PX, max(page.height() for page in pages) + GAP_PX
+    columns = min(len(pages), 2)
+    size = (columns * wide - GAP_PX, -(-len(pages) // columns) * high - GAP_PX)
+    whole = QImage(*size, QImage.Format.Format_RGB32)
+    whole.fill(GREY)
     whole.setDotsPerMeterX(pages[0].dotsPerMeterX())
     whole.setDotsPerMeterY(pages[0].dotsPerMeterY())
     painter = QPainter(whole)
-    top = 0
-    for page in pages:
-        painter.drawImage(0, top, page)
-        top += page.height() + GAP_PX
+    for number, page in enumerate(pages):
+        row, column = divmod(number, columns)
+        painter.drawImage(column * wide, row * high, page)
     painter.end()
     if not whole.save(str(path), "PNG"):
         raise CardError(
