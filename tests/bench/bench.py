@@ -31,6 +31,7 @@ ROWS = (
     "live_bench",
     "map_tools_bench",
     "tables_bench",
+    "card_bench",
 )
 
 
