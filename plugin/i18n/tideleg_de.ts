@@ -5926,7 +5926,7 @@ Die Zeiten sind die eines Schwimmers, der für die schnellste Bahn ständig neu 
     </message>
     <message>
         <location filename="../processing/readchart.py"/>
-        <source>Adds what an electronic chart holds to a plan: fairways, lanes, tracks and ferry routes, restricted and caution areas, land, depth contours, soundings, rocks and wrecks, and tidal stream tables.
+        <source>Adds what an electronic chart holds to a plan: fairways, lanes, tracks and ferry routes, restricted and caution areas, land, depth contours, soundings, rocks and wrecks, landmarks, beacons and fixed lights, and tidal stream tables.
 
 Chart cell: the base file of an S-57 cell (.000); updates beside it (.001 ...) are applied.
 Layer: instead or as well, an ordinary layer in any coordinate reference system, read into the one plan layer chosen below.
@@ -5938,7 +5938,7 @@ Extent: only what lies inside is read; stream tables are read from the whole cel
 Rows that the plan holds already are left out, so that reading twice changes nothing. The report counts everything read, clipped away, skipped and repaired. If anything fails, the plan stays as it was.
 
 A charted restriction becomes the strictest rule its codes allow; the citation names them all. Charts do not hold every local rule: an area that is not there is not thereby permitted. Not for navigation.</source>
-        <translation>Fügt einem Plan hinzu, was eine elektronische Seekarte enthält: Fahrwasser, Einbahnwege, Tracks und Fährstrecken, Sperr- und Warngebiete, Land, Tiefenlinien, Lotungen, Felsen und Wracks, und Gezeitenstromtafeln.
+        <translation>Fügt einem Plan hinzu, was eine elektronische Seekarte enthält: Fahrwasser, Einbahnwege, Tracks und Fährstrecken, Sperr- und Warngebiete, Land, Tiefenlinien, Lotungen, Felsen und Wracks, Landmarken, Baken und feste Feuer, und Gezeitenstromtafeln.
 
 Zelle: die Basisdatei einer S-57-Zelle (.000); Nachträge daneben (.001 ...) werden angewandt.
 Layer: stattdessen oder dazu ein gewöhnlicher Layer in beliebigem Koordinatenbezugssystem, gelesen in den einen Layer des Plans, der unten gewählt ist.

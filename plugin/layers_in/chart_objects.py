@@ -7,10 +7,12 @@ from collections.abc import Callable, Iterator
 from qgis.core import QgsGeometry, QgsRectangle
 
 from ..core.chart import object_classes as classes
+from ..core.chart.landmark_classes import LANDMARKS
 from .chart_areas import area_reading, land_reading
 from .chart_cell import CellFacts, ChartCell, ChartObject
 from .chart_channels import KnownChannels, channel_reading
 from .chart_depths import contour_reading, hazard_reading, sounding_reading
+from .chart_landmarks import KnownLandmarks, Place, landmark_reading
 from .chart_streams import constants_reading, panel_reading, series_reading, tide_reading
 from .plan_rows import PlanRow, Reading
 from .read_tally import ReadTally
@@ -22,6 +24,7 @@ READERS: dict[str, Reader] = {
     **dict.fromkeys(classes.CHANNELS, channel_reading),
     **dict.fromkeys(classes.AREAS, area_reading),
     **dict.fromkeys(classes.HAZARDS, hazard_reading),
+    **dict.fromkeys(LANDMARKS, landmark_reading),
     **dict.fromkeys(classes.STREAM_WORDS_ONLY, constants_reading),
     classes.LAND: land_reading,
     classes.CONTOURS: contour_reading,
@@ -36,13 +39,23 @@ _LINKS_ONLY = ("DSID",)
 
 
 class ChartReader:
-    """Reads the objects of one cell into rows of a plan, counting in ``tally`` what became of each."""
+    """Reads the objects of one cell into rows of a plan, counting in ``tally`` what became of each.
 
-    def __init__(self, facts: CellFacts, extent: QgsRectangle | None, tally: ReadTally) -> None:
+    ``floats`` are the places of what floats, of which the lights are no landmarks.
+    """
+
+    def __init__(
+        self,
+        facts: CellFacts,
+        extent: QgsRectangle | None,
+        tally: ReadTally,
+        floats: frozenset[Place] = frozenset(),
+    ) -> None:
         self._facts = facts
         self._extent = extent
         self._tally = tally
         self._channels = KnownChannels()
+        self._landmarks = KnownLandmarks(floats)
 
     def rows_of(self, thing: ChartObject) -> tuple[PlanRow, ...]:
         """The object's rows, none where it is outside or of no use; the tally says which."""
@@ -69,7 +82,18 @@ class ChartReader:
             return Reading(reason="dredged bottom of a fairway already read")
         if thing.object_class == "FAIRWY" and shapes.kind == "Polygon":
             self._channels.add(shapes.parts)
+        if thing.object_class in LANDMARKS:
+            return self._landmark(thing, shapes)
         return READERS[thing.object_class](thing, shapes, self._facts)
+
+    def _landmark(self, thing: ChartObject, shapes: Shapes) -> Reading:
+        reason = self._landmarks.why_not(thing)
+        if reason:
+            return Reading(reason=reason)
+        reading = landmark_reading(thing, shapes, self._facts)
+        if reading.rows:
+            self._landmarks.add(thing)
+        return reading
 
 
 def objects_to_read(cell: ChartCell) -> Iterator[ChartObject]:

@@ -8,9 +8,11 @@ from pathlib import Path
 
 from qgis.core import QgsCoordinateTransformContext, QgsProcessingFeatureSource, QgsRectangle
 
+from ..plan_package.database import table_names
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import read_settings
 from .chart_cell import ChartCell
+from .chart_landmarks import floating_places
 from .chart_layers import LayerReader
 from .chart_objects import ChartReader, count_to_read, objects_to_read, uncovered_share, unread_classes
 from .field_mapping import mapping_from_text
@@ -62,6 +64,8 @@ def read_into_plan(asked: ReadAsked, told: Told) -> Added:
     tally = ReadTally()
     rows = _cell_rows(cell, asked, tally, told) if cell else []
     warnings = cell_warnings(cell.facts, datum, uncovered_share(cell, asked.extent), bool(rows)) if cell else []
+    rows, left_out = _without_landmarks(rows) if "landmarks" not in table_names(asked.plan) else (rows, [])
+    warnings += left_out
     if asked.source is not None:
         rows += _layer_rows(asked, tally, told)
 
@@ -99,7 +103,7 @@ def _tell(told: Told, tally: ReadTally, warnings: list[str], added: Added) -> No
 
 
 def _cell_rows(cell: ChartCell, asked: ReadAsked, tally: ReadTally, told: Told) -> list[PlanRow]:
-    reader = ChartReader(cell.facts, asked.extent, tally)
+    reader = ChartReader(cell.facts, asked.extent, tally, floating_places(cell))
     return gather_rows(
         objects_to_read(cell),
         reader.rows_of,
@@ -107,6 +111,15 @@ def _cell_rows(cell: ChartCell, asked: ReadAsked, tally: ReadTally, told: Told) 
         is_cancelled=told.is_cancelled,
         progress=told.between(0.0, READ_SHARE),
     )
+
+
+def _without_landmarks(rows: list[PlanRow]) -> tuple[list[PlanRow], list[str]]:
+    """The rows for a plan that was made before it could hold landmarks, and what to say of it."""
+    kept = [row for row in rows if row.layer != "landmarks"]
+    lost = len(rows) - len(kept)
+    if not lost:
+        return kept, []
+    return kept, [f"The plan has no layer 'landmarks': {lost} landmarks are left out. A new plan has it."]
 
 
 def _layer_rows(asked: ReadAsked, tally: ReadTally, told: Told) -> list[PlanRow]:

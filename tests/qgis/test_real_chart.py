@@ -17,6 +17,8 @@ from tideleg.processing.readchart import ReadChart
 
 # Chesapeake Beach: a beach, a dredged channel out of a creek, a restricted area on its south side.
 WEST, SOUTH, EAST, NORTH = -76.545, 38.675, -76.495, 38.715
+STANDING = ("LNDMRK", "BCNCAR", "BCNISD", "BCNLAT", "BCNSAW", "BCNSPP", "BUISGL", "SILTNK", "LIGHTS")
+FLOATING = ("BOYCAR", "BOYINB", "BOYISD", "BOYLAT", "BOYSAW", "BOYSPP", "LITFLT", "LITVES")
 EXTENT = box(WEST, SOUTH, EAST, NORTH)
 DRIES_OR_AWASH = (1, 2, 4, 5)  # WATLEV, IHO S-57 Edition 3.1, Appendix A, Chapter 2
 
@@ -108,7 +110,22 @@ def expected_counts(charted, area):
             known = said["VALSOU"] is not None or said["WATLEV"] in DRIES_OR_AWASH
             counts["soundings"] += (areas + points) if known else 0
             counts["closed_areas"] += areas + (0 if known else points)
+    counts["landmarks"] = sum(bool(parts(place, area, "Point")) for place in expected_landmarks(charted))
     return {name: number for name, number in counts.items() if number}
+
+
+def expected_landmarks(charted):
+    """The points of the cell's landmarks, each once: its areas are not conspicuous."""
+    floats = [place for name in FLOATING for _, place in charted(name)]
+    found = []
+    for name in STANDING:
+        for said, place in charted(name):
+            seen = said["CONVIS"] == 1 if name == "BUISGL" else True
+            afloat = name == "LIGHTS" and any(place.distance(other) < 1e-7 for other in floats)
+            if seen and not afloat and not any(place.distance(other) < 1e-7 for other in found):
+                assert place.geom_type == "Point", name
+                found.append(place)
+    return found
 
 
 def written(report):
@@ -126,7 +143,7 @@ def test_beach_row_by_row(beach, charted):
     plan, report = beach
     assert written(report) == expected_counts(charted, EXTENT)
     assert {name: len(shapes(plan, name)) for name in report["layers"]} == written(report)
-    assert set(report["layers"]) == {"channels", "closed_areas", "land", "depth_contours", "soundings"}
+    assert set(report["layers"]) == {"channels", "closed_areas", "land", "depth_contours", "soundings", "landmarks"}
 
 
 def test_every_object_is_accounted_for(whole, beach, charted):

@@ -10,6 +10,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from .landmark_classes import LANDMARKS
+
 
 @dataclass(frozen=True, kw_only=True)
 class ChannelClass:
@@ -82,6 +84,7 @@ READ_ATTRIBUTES = (
     *("OBJNAM", "INFORM", "TXTDSC", "ORIENT", "TRAFIC", "CATNAV", "CATCOV"),
     *("RESTRN", "CATREA", "PERSTA", "PEREND", "DATSTA", "DATEND"),
     *("VALDCO", "DEPTH", "VALSOU", "WATLEV", "TS_TSP", "TS_TSV", "T_HWLW"),
+    *("CATLMK", "CATSIL", "FUNCTN", "CONVIS", "HEIGHT"),
 )
 READ_ORDER = (
     *CHANNELS,
@@ -90,6 +93,7 @@ READ_ORDER = (
     CONTOURS,
     SOUNDINGS,
     *HAZARDS,
+    *LANDMARKS,
     STREAM_PANEL,
     STREAM_SERIES,
     *STREAM_WORDS_ONLY,
