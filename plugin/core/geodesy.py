@@ -31,6 +31,12 @@ def geodesic_leg(start_lon: float, start_lat: float, end_lon: float, end_lat: fl
     return float(length_m), float(azimuth) % 360.0
 
 
+def geodesic_steps(lonlat: np.ndarray) -> np.ndarray:
+    """Lengths (n - 1,) in metres of the steps of a line (n, 2) of degrees, as ``geodesic_leg`` has them."""
+    lon, lat = np.asarray(lonlat, dtype=float).reshape(-1, 2).T
+    return np.asarray(_ellipsoid().inv(lon[:-1], lat[:-1], lon[1:], lat[1:])[2])
+
+
 def check_position(lon: float, lat: float, name: str) -> None:
     """OutsideModelError unless longitude is within 180 and latitude within 89 degrees (no frame at a pole)."""
     if not (np.isfinite(lon) and np.isfinite(lat) and abs(lon) <= 180.0 and abs(lat) <= 89.0):

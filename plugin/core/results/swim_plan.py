@@ -158,7 +158,10 @@ class StreamTurn:
 
 @dataclass(frozen=True, kw_only=True)
 class SwimPlan:
-    """A whole swim, planned. Times are aware and in the plan's zone; angles in degrees, variation east positive."""
+    """A whole swim, planned. Times are aware and in the plan's zone; angles in degrees, variation east positive.
+
+    ``marks_left_out`` says that it is made for others to see: positions, headings and distances are missing.
+    """
 
     route: str
     swimmer: str
@@ -188,3 +191,4 @@ class SwimPlan:
     alarm: datetime | None = None
     land_rings: tuple[np.ndarray, ...] = field(default=(), repr=False)
     turn_back: TurnBack | None = None
+    marks_left_out: bool = False
