@@ -4,8 +4,12 @@ from __future__ import annotations
 
 import csv
 import io
+import math
+import re
+import unicodedata
 
 from ..core.results.plain_values import iso_time
+from ..core.results.shared import MARKS_LEFT_OUT, without_marks
 from ..core.results.swim_plan import Leg, SwimPlan
 
 # One decimal point everywhere whatever the machine's language; the unit stands in the name of the column.
@@ -44,22 +48,31 @@ HEADERS = {
     "arrive": "arrive_iso",
     "minutes": "minutes_min",
 }
-FORMULA_STARTS = ("=", "+", "-", "@", "\t", "\r")  # what spreadsheets may run (OWASP, CSV injection)
+# What spreadsheets may run when a cell begins with it (OWASP, CSV injection), as wide letters too.
+FORMULA_STARTS = "=+-@＝＋－＠"
+# Where the list separator is a semicolon, or text is taken line by line, a new cell begins within the text.
+_NEW_CELL = re.compile(r"([;\t\r\n])")
+_NO_TEXT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ud800-\udfff\ufffe\uffff]+")
 
 
-def csv_text(plan: SwimPlan) -> str:
-    """A header and one row a leg, lines ending CRLF; unknown values are empty cells."""
+def csv_text(plan: SwimPlan, *, private: bool = False) -> str:
+    """A header and one row a leg, lines ending CRLF; unknown values are empty cells.
+
+    With ``private`` the marks are left out, and a column ``note`` more says so.
+    """
+    plan = without_marks(plan) if private else plan
     out = io.StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
-    writer.writerow([HEADERS.get(name, name) for name, _ in COLUMNS])
+    said = [MARKS_LEFT_OUT] if plan.marks_left_out else []
+    writer.writerow([HEADERS.get(name, name) for name, _ in COLUMNS] + ["note" for _ in said])
     for leg in plan.legs:
-        writer.writerow([_cell(leg, name, decimals) for name, decimals in COLUMNS])
+        writer.writerow([_cell(leg, name, decimals) for name, decimals in COLUMNS] + said)
     return out.getvalue()
 
 
 def _cell(leg: Leg, name: str, decimals: int | None) -> str:
     value = getattr(leg, name)
-    if value is None:
+    if value is None or (decimals is not None and math.isnan(value)):
         return ""
     if name in ("depart", "arrive"):
         return iso_time(value, where=f"leg {leg.number} {name}") or ""
@@ -69,5 +82,20 @@ def _cell(leg: Leg, name: str, decimals: int | None) -> str:
 
 
 def harmless(text: str) -> str:
-    """The text with an apostrophe before it where a spreadsheet would take it for a formula."""
-    return f"'{text}" if text.startswith(FORMULA_STARTS) else text
+    """The text with an apostrophe wherever a spreadsheet would take what follows for a formula.
+
+    Control characters other than tab and line ends are left out. Blanks, quotes and characters that are not seen do not
+    hide a formula's sign: spreadsheets may drop them.
+    """
+    kept = _NO_TEXT.sub("", text)
+    defused = "".join(map(_defused, _NEW_CELL.split(kept)))
+    return f"'{defused}" if kept.startswith(("\t", "\r")) else defused
+
+
+def _defused(piece: str) -> str:
+    seen = next((letter for letter in piece if not _is_blank(letter)), None)
+    return f"'{piece}" if seen is not None and seen in FORMULA_STARTS else piece
+
+
+def _is_blank(letter: str) -> bool:
+    return letter.isspace() or letter in "\"'" or unicodedata.category(letter) in ("Cf", "Cc", "Zs")
