@@ -220,7 +220,7 @@ def small_print(plan: SwimPlan) -> list[str]:
         words.insert(0, tr("No arrival, so no alarm time."))
     if not plan.tides:
         words.append(tr("Tide not known."))
-    if not any(stop.depth_by_hour or stop.depth_now_m is not None for stop in plan.stops):
+    if not plan.marks_left_out and not any(stop.depth_by_hour or stop.depth_now_m is not None for stop in plan.stops):
         words.append(tr("Depths not known."))
     return [*words, variation_words(plan)]
 

@@ -80,6 +80,8 @@ def part_blocks(plan: SwimPlan, width_mm: float, detail: Detail, sides: Sides, l
         else []
     )
     ending = [wrapped(_not_here(detail), width_mm, 3)] if detail.leaves_out else []
+    if plan.marks_left_out:
+        ending = [wrapped(left_out_words(), width_mm, 3)]
     found = {
         TITLE: [title(plan, width_mm, sides)],
         "turn back": turn_back(plan, width_mm),
@@ -88,13 +90,18 @@ def part_blocks(plan: SwimPlan, width_mm: float, detail: Detail, sides: Sides, l
         "home by departure": home,
         "foot": [ruled(width_mm), *card_foot.foot(plan, width_mm, detail.depth_rows, detail.moments)],
         "transits": transits(plan, width_mm),
-        "positions": [] if positions_in_rows(width_mm) else _positions(plan, width_mm),
+        "positions": [] if plan.marks_left_out or positions_in_rows(width_mm) else _positions(plan, width_mm),
         "caution": [stacked([*ending, card_foot.caution(width_mm)])],
     }
     parts = {
         name: PartBlocks(blocks=() if name in detail.leaves_out else tuple(blocks)) for name, blocks in found.items()
     }
     return {**parts, "legs": PartBlocks(blocks=tuple(rows), head=column_heads(width_mm))}
+
+
+def left_out_words() -> str:
+    """What a card to share says of itself."""
+    return tr("Marks are left out for sharing: no positions, headings or distances.")
 
 
 def _not_here(detail: Detail) -> str:

@@ -20,6 +20,7 @@ from ..core.results.swim_plan import Leg, SwimPlan
 from ..words import tr
 from .block import Item
 from .card_foot import caution_words, flag_words, limits, small_print, stream_turns, tides
+from .card_parts import left_out_words
 from .transits_part import transit_head, transit_line, transit_stops
 from .turn_back_block import turn_back_stops, turn_back_words
 from .ways_home import home_tables, late_tables
@@ -35,9 +36,13 @@ def card_text(plan: SwimPlan) -> str:
         *_ways(plan),
         *_transits(plan),
         _foot(plan),
-        [caution_words()],
+        _ending(plan),
     )
     return "\n\n".join("\n".join(lines) for lines in parts if lines) + "\n"
+
+
+def _ending(plan: SwimPlan) -> list[str]:
+    return [left_out_words(), caution_words()] if plan.marks_left_out else [caution_words()]
 
 
 def _title(plan: SwimPlan) -> list[str]:
@@ -52,30 +57,37 @@ def _legs(plan: SwimPlan) -> list[str]:
     lines: list[str] = []
     stuck: int | None = None
     for leg in plan.legs:
-        lines += _leg(leg, plan.heading_step_deg, stuck)
+        lines += _leg(leg, plan.heading_step_deg, stuck, private=plan.marks_left_out)
         stuck = leg.number if leg_state(leg) == "stuck" else stuck
     return lines
 
 
-def _leg(leg: Leg, step_deg: float, stuck: int | None) -> list[str]:
+def _leg(leg: Leg, step_deg: float, stuck: int | None, *, private: bool) -> list[str]:
     """What to hold and when, then where that leads; what stands in the way in the place of the first."""
     state = leg_state(leg)
-    where = f"{card_angle(leg.bearing_mag_deg)}M, {card_distance(leg.distance_m)}, "
-    where += position_text(leg.end_lon, leg.end_lat)
+    where = "" if private else _where(leg)
     if state != "swim":
         refusal = tr("NOT SWIMMABLE") if state == "stuck" else tr("NOT REACHED")
         reason = f"{leg.reason[:1].upper()}{leg.reason[1:]}"
-        return [" ".join(filter(None, (f"{leg.number}  {leg.end_name}: {refusal}.", reason))), f"   {where}"]
+        said = " ".join(filter(None, (f"{leg.number}  {leg.end_name}: {refusal}.", reason)))
+        return [said, f"   {where}"] if where else [said]
     times = tr("leave {leave}, arrive {arrive}, {minutes} min").format(
         leave=clock_up(leg.depart), arrive=clock_up(leg.arrive), minutes=whole_minutes(leg.minutes)
     )
-    lines = [
-        f"{leg.number}  {leg.end_name}: {tr('HEADING')} {leg.card_heading}, {times}",
-        f"   {_stream(leg)}; {where}",
-    ]
+    if private:
+        lines = [f"{leg.number}  {leg.end_name}: {times}"]
+    else:
+        lines = [f"{leg.number}  {leg.end_name}: {tr('HEADING')} {leg.card_heading}, {times}"]
+        lines.append(f"   {_stream(leg)}; {where}")
     changes = [f"{clock} {heading}" for clock, heading in heading_changes(leg, step_deg)]
     lines += [f"   {', '.join(changes)}"] if changes else []
     return lines + ([] if stuck is None else ["   " + tr("Only if leg {number} could be swum.").format(number=stuck)])
+
+
+def _where(leg: Leg) -> str:
+    """Bearing, distance and position of its end."""
+    line = f"{card_angle(leg.bearing_mag_deg)}M, {card_distance(leg.distance_m)}"
+    return f"{line}, {position_text(leg.end_lon, leg.end_lat)}"
 
 
 def _stream(leg: Leg) -> str:

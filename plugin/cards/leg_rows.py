@@ -51,7 +51,7 @@ def leg_rows(plan: SwimPlan, heading_lines: int, width_mm: float) -> list[Block]
     rows: list[Block] = []
     stuck: int | None = None
     for leg in plan.legs:
-        rows.append(_leg_row(leg, plan.heading_step_deg, heading_lines, stuck, width_mm))
+        rows.append(_leg_row(leg, plan, heading_lines, stuck, width_mm))
         stuck = leg.number if leg_state(leg) == "stuck" else stuck
     return rows
 
@@ -73,11 +73,11 @@ def left_out(first: int, last: int, width_mm: float) -> Block:
     return Block(height_mm=12.0, draw=draw)
 
 
-def _leg_row(leg: Leg, step_deg: float, heading_lines: int, stuck: int | None, width_mm: float) -> Block:
+def _leg_row(leg: Leg, plan: SwimPlan, heading_lines: int, stuck: int | None, width_mm: float) -> Block:
     """One leg: more lines where the heading changes on the way or where a reason must be given."""
-    parts = [_main_lines(leg, row_look(width_mm), width_mm)]
+    parts = [_main_lines(leg, row_look(width_mm), width_mm, private=plan.marks_left_out)]
     if leg_state(leg) == "swim":
-        parts += _later_headings(leg, step_deg, heading_lines, width_mm)
+        parts += _later_headings(leg, plan.heading_step_deg, heading_lines, width_mm)
         if stuck is not None:
             parts.append(_indented(tr("Only if leg {number} could be swum.").format(number=stuck), width_mm))
     elif leg.reason:
@@ -88,8 +88,11 @@ def _leg_row(leg: Leg, step_deg: float, heading_lines: int, stuck: int | None, w
     return stacked(parts)
 
 
-def _main_lines(leg: Leg, look: RowLook, width_mm: float) -> Block:
-    """A line of large letters and one or two of small ones, each word in its column."""
+def _main_lines(leg: Leg, look: RowLook, width_mm: float, *, private: bool) -> Block:
+    """A line of large letters and one or two of small ones, each word in its column.
+
+    ``private`` leaves out what says where.
+    """
     swum = leg_state(leg) == "swim"
 
     def draw(paper: Paper, x: float, y: float) -> None:
@@ -100,13 +103,12 @@ def _main_lines(leg: Leg, look: RowLook, width_mm: float) -> Block:
                 paper.box(x + box.left, y + box.top + 0.7, box.width, box.height - 1.2, edge_mm=0.25)
         else:
             _draw_refusal(paper, leg_state(leg), look, x, y, width_mm)
-        _draw_stream(paper, leg, look, x, y)
-        small = {
-            "name": (leg.end_name, SMALL_BOLD),
-            "bearing": (f"{card_angle(leg.bearing_mag_deg)}M", SMALL),
-            "distance": (card_distance(leg.distance_m), SMALL),
-            "position": (position_text(leg.end_lon, leg.end_lat), SMALL),
-        }
+        small = {"name": (leg.end_name, SMALL_BOLD)}
+        if not private:
+            _draw_stream(paper, leg, look, x, y)
+            small["bearing"] = (f"{card_angle(leg.bearing_mag_deg)}M", SMALL)
+            small["distance"] = (card_distance(leg.distance_m), SMALL)
+            small["position"] = (position_text(leg.end_lon, leg.end_lat), SMALL)
         for key, (words, letters) in small.items():
             cell = look.cells.get(key)
             if cell is not None:

@@ -134,7 +134,7 @@ def _candidates(plan: SwimPlan, look: CardLook) -> Iterator[Candidate]:
 def _filled(plan: SwimPlan, frames: list[Frame], candidate: Candidate, sides: Sides) -> list[Filled] | Shortfall:
     width_mm = min(frame.width_mm for frame in frames)
     parts = part_blocks(plan, width_mm, candidate.detail, sides, candidate.legs)
-    with_sketch = SKETCH not in candidate.detail.leaves_out
+    with_sketch = SKETCH not in candidate.detail.leaves_out and not plan.marks_left_out
     if candidate.sides is not None:
         frames = [frame for frame in frames if frame.page < candidate.sides]
     return fill(

@@ -140,6 +140,11 @@
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
+        <source>Marks are left out for sharing: no positions, headings or distances.</source>
+        <translation>Zum Weitergeben ohne Marken: keine Positionen, Kurse und Entfernungen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
         <source>Left out: all but the legs and limits.</source>
         <translation>Nur Abschnitte und Grenzen stehen hier.</translation>
     </message>
@@ -650,6 +655,51 @@
         <translation>{span}. Öffnet: {opens}. Schließt: {closes}.</translation>
     </message>
     <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Asked for names of {} letters for the GPS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Names have {} to {} letters, or any number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Choose a number in between, or leave it empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Asked for a point on the way every {} m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>They are {} m apart at the least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Choose a greater distance, or leave it empty for none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gpx.py"/>
+        <source>Points every {} m make {} waypoints, with names of up to {} letters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gpx.py"/>
+        <source>{} waypoints are the most that small receivers keep, and names have the letters asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/gpx.py"/>
+        <source>Put the points further apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../cards/leg_rows.py"/>
         <source>leave</source>
         <translation>ab</translation>
@@ -714,6 +764,91 @@
         <location filename="../cards/leg_rows.py"/>
         <source>and {count} more new headings: see the report</source>
         <translation>und {count} weitere neue Kurse: siehe Bericht</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>The {} file is not read again: this GDAL has no driver for it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>Times in the {} file are not read again: this GDAL lacks a driver.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>waypoints</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>points of the route</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>points of the track</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>segments of the track</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>flags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>rows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>legs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>tracks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>ends of leg {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>track points of leg {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>The {} file could not be read again after it was written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>It was not kept. See whether the disk is full, or choose another folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>The {} file was read again and differs from the plan: {}, {} where the plan has {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/row_looks.py"/>
@@ -3697,8 +3832,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/tables_section.py"/>
-        <source>Marks, winds, timed drifts, catches, settings</source>
-        <translation>Marken, Winde, gestoppte Driften, Fänge, Einstellungen</translation>
+        <source>Marks, landmarks, transits, winds, timed drifts, catches, settings</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/tables_section.py"/>
@@ -6378,6 +6513,16 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
         <location filename="../processing/swimcard.py"/>
         <source>Shore contact's sheet for a telephone</source>
         <translation>Blatt für den Kontakt an Land, fürs Telefon</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>Leave the marks out, to share the card: no positions, headings or distances</source>
+        <translation>Marken weglassen, um die Karte weiterzugeben: keine Positionen, Kurse und Entfernungen</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimcard.py"/>
+        <source>The shore contact's sheet says where you are and is not to be shared: leave {} empty.</source>
+        <translation>Das Blatt für den Kontakt an Land sagt, wo man ist, und wird nicht weitergegeben: {} leer lassen.</translation>
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>

@@ -12,6 +12,7 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
+    QgsProcessingParameterBoolean,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QLocale
@@ -41,6 +42,7 @@ class SwimCard(PlanAlgorithm):
         self._sheet: Any = None
         self._paths: dict[str, str] = {}
         self._look: Any = None
+        self._private = False
 
     def name(self) -> str:
         return "swimcard"
@@ -89,6 +91,8 @@ class SwimCard(PlanAlgorithm):
         for name in (*FACTS, "NOTE"):
             self.add_text(name, words[name], optional=True)
         add_card_look(self)
+        words_private = self._tr("Leave the marks out, to share the card: no positions, headings or distances")
+        self.addParameter(QgsProcessingParameterBoolean("PRIVATE", words_private, defaultValue=False))
         for name, ending in FILES.items():
             self.addParameter(
                 QgsProcessingParameterFileDestination(
@@ -99,6 +103,11 @@ class SwimCard(PlanAlgorithm):
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
         why = self.wind_problem(parameters)
+        if not why and self.parameterAsBoolean(parameters, "PRIVATE", context):
+            sheets = [name for name in ("SHEET", "SHEET_HTML") if self.file_of(parameters, name, context)]
+            if sheets:
+                why = self._tr("The shore contact's sheet says where you are and is not to be shared: leave {} empty.")
+                why = why.format(", ".join(sheets))
         return (False, why) if why else super().checkParameterValues(parameters, context)
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
@@ -128,6 +137,7 @@ class SwimCard(PlanAlgorithm):
         swim = self._sheet.swim
         self.tell(feedback, swim.warnings, (f"[{flag.severity}] {flag.message}" for flag in swim.flags))
         self._paths = {name: self.file_of(parameters, name, context) for name in FILES}
+        self._private = self.parameterAsBoolean(parameters, "PRIVATE", context)
         self._look = card_look(self, parameters, context)
         written = [path for path in self._paths.values() if path]
         read = [self.plan(parameters, context), layout_file(self, parameters, context)]
@@ -150,13 +160,15 @@ class SwimCard(PlanAlgorithm):
         from ..cards.sheet_files import html_writer, pdf_writer
         from ..cards.wet_card import card_writers
         from ..cards.whole_files import text_writer
+        from ..core.results.shared import without_marks
 
+        swim = without_marks(self._sheet.swim) if self._private else self._sheet.swim
         card, png, text, sheet, html = (self._paths[name] for name in FILES)
         found: dict[str | Path, Callable[[Path], None]] = {}
         if card or png:
-            found.update(card_writers(self._sheet.swim, card or None, png_path=png or None, look=self._look))
+            found.update(card_writers(swim, card or None, png_path=png or None, look=self._look))
         if text:
-            found[text] = text_writer(card_text(self._sheet.swim))
+            found[text] = text_writer(card_text(swim))
         if sheet:
             found[sheet] = pdf_writer(self._sheet)
         if html:

@@ -11,7 +11,13 @@ from pathlib import Path
 
 import pytest
 from plans import make_plan
-from qgis.core import QgsLayoutItemLabel, QgsLayoutPoint, QgsLayoutSize, QgsReadWriteContext
+from qgis.core import (
+    QgsLayoutItemLabel,
+    QgsLayoutPoint,
+    QgsLayoutSize,
+    QgsProcessingContext,
+    QgsReadWriteContext,
+)
 from qgis.PyQt.QtGui import QImage
 from qgis.PyQt.QtXml import QDomDocument
 from swims import run
@@ -107,6 +113,24 @@ def test_text_and_picture_are_written_with_it(plan, tmp_path) -> None:
     assert "TURN BACK BY" in text.read_text(encoding="utf-8") and "HOME from" in text.read_text(encoding="utf-8")
     image = QImage(str(png))
     assert image.width() == pytest.approx(2 * 148.0 / 25.4 * 150 + 12, abs=3)  # two sides beside each other
+
+
+@needs_poppler
+def test_a_card_to_share_says_when_and_not_where(plan, report, tmp_path) -> None:
+    text = tmp_path / "card.txt"
+    pdf = written(plan, tmp_path, PRIVATE=True, PAPER=2, CARD_TEXT=str(text))
+    for told in (poppler("pdftotext", pdf, "-layout"), text.read_text(encoding="utf-8")):
+        for leg in report["legs"]:
+            arrive = clock_up(datetime.fromisoformat(leg["arrive"]))
+            assert arrive in told and leg["to"] in told and leg["card_heading"] not in told
+        assert "°" not in told.replace("14.1°W", "") and not re.search(r"\d{3}M|\d{3,4} m\b", told)
+        assert "Marks are left out for sharing" in " ".join(told.split()) and "IN LINE" not in told
+
+
+def test_the_sheet_is_not_written_to_be_shared(plan, tmp_path) -> None:
+    asked = {"PLAN": str(plan), **SWIM, "CARD": str(tmp_path / "card.pdf"), "SHEET": str(tmp_path / "sheet.pdf")}
+    ok, why = SwimCard().create().checkParameterValues({**asked, "PRIVATE": True}, QgsProcessingContext())
+    assert not ok and "leave SHEET empty" in why
 
 
 def saved(layout, path: Path) -> Path:
