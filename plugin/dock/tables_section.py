@@ -17,7 +17,7 @@ from .tables.table_windows import TableWindows
 
 TIDES = ("tides", "tide_ports", "tide_series", "tide_constants", "tide_coefficients")
 STREAMS = ("stream_stations", "stream_rates", "stream_events", "stream_series", "stream_constants", "stream_models")
-MORE = ("marks", "winds", "drifts", "catches", "settings")
+MORE = ("marks", "landmarks", "transits", "winds", "drifts", "catches", "settings")
 COLUMNS = 3
 
 
@@ -41,7 +41,7 @@ class TablesSection(Section):
             ("streams", tr("Streams"), STREAMS, tr("Stations and their rates, events, series, constants, models")),
             ("swimmers", tr("Swimmers…"), ("swimmers",), tr("Who swims: pace, limits, gear")),
             ("ferries", tr("Ferries…"), ("ferries",), tr("When ferries pass in the channels")),
-            ("more", tr("More"), MORE, tr("Marks, winds, timed drifts, catches, settings")),
+            ("more", tr("More"), MORE, tr("Marks, landmarks, transits, winds, timed drifts, catches, settings")),
         )
         for number, (name, title, tables, tip) in enumerate(kinds):
             self.buttons[name] = self._button(title, tables, tip)

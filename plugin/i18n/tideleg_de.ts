@@ -655,51 +655,6 @@
         <translation>{span}. Öffnet: {opens}. Schließt: {closes}.</translation>
     </message>
     <message>
-        <location filename="../cards/gps_options.py"/>
-        <source>Asked for names of {} letters for the GPS</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gps_options.py"/>
-        <source>Names have {} to {} letters, or any number</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gps_options.py"/>
-        <source>Choose a number in between, or leave it empty</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gps_options.py"/>
-        <source>Asked for a point on the way every {} m</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gps_options.py"/>
-        <source>They are {} m apart at the least</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gps_options.py"/>
-        <source>Choose a greater distance, or leave it empty for none</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gpx.py"/>
-        <source>Points every {} m make {} waypoints, with names of up to {} letters</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gpx.py"/>
-        <source>{} waypoints are the most that small receivers keep, and names have the letters asked for</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/gpx.py"/>
-        <source>Put the points further apart</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <location filename="../cards/leg_rows.py"/>
         <source>leave</source>
         <translation>ab</translation>
@@ -764,91 +719,6 @@
         <location filename="../cards/leg_rows.py"/>
         <source>and {count} more new headings: see the report</source>
         <translation>und {count} weitere neue Kurse: siehe Bericht</translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>The {} file is not read again: this GDAL has no driver for it.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>Times in the {} file are not read again: this GDAL lacks a driver.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>waypoints</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>points of the route</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>points of the track</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>segments of the track</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>flags</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>rows</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>places</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>legs</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>tracks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>ends of leg {}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>track points of leg {}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>times</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>The {} file could not be read again after it was written</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>It was not kept. See whether the disk is full, or choose another folder</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>The {} file was read again and differs from the plan: {}, {} where the plan has {}</source>
-        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/row_looks.py"/>
@@ -3833,7 +3703,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables_section.py"/>
         <source>Marks, landmarks, transits, winds, timed drifts, catches, settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Marken, Landmarken, Deckpeilungen, Winde, gestoppte Driften, Fänge, Einstellungen</translation>
     </message>
     <message>
         <location filename="../dock/tables_section.py"/>

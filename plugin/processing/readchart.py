@@ -79,8 +79,8 @@ class ReadChart(QgsProcessingAlgorithm):
     def shortHelpString(self) -> str:
         return self._tr(
             "Adds what an electronic chart holds to a plan: fairways, lanes, tracks and ferry routes, restricted and "
-            "caution areas, land, depth contours, soundings, rocks and wrecks, landmarks, beacons and fixed lights, and "
-            "tidal stream tables.\n\n"
+            "caution areas, land, depth contours, soundings, rocks and wrecks, landmarks, beacons and fixed lights, "
+            "and tidal stream tables.\n\n"
             "Chart cell: the base file of an S-57 cell (.000); updates beside it (.001 ...) are applied.\n"
             "Layer: instead or as well, an ordinary layer in any coordinate reference system, read into the one plan "
             "layer chosen below.\n"

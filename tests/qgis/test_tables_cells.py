@@ -178,6 +178,12 @@ def test_an_hour_that_a_station_has_twice_and_a_station_nobody_knows_are_marked(
     assert found("stream_rates", {0: rows[0]}, station=["Ledge"]) == {(0, "station")}
 
 
+def test_a_transit_that_stands_twice_and_a_landmark_nobody_knows_are_marked() -> None:
+    row = {"mark": "Sill", "front": "Post", "rear": "Mill"}
+    assert found("transits", {1: row, 2: dict(row), 3: {**row, "rear": "Mast"}}) == {(1, "rear"), (2, "rear")}
+    assert found("transits", {1: row}, mark=["Sill"], front=["Post"], rear=["Mast"]) == {(1, "rear")}
+
+
 def test_a_slack_with_a_rate_and_flood_after_ebb_without_slack_are_marked() -> None:
     def event(hour: int, kind: str, rate: float) -> dict[str, object]:
         return {"station": "Sill", "time": datetime(2027, 6, 5, hour, tzinfo=UTC), "kind": kind, "rate_kn": rate}

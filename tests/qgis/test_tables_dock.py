@@ -9,7 +9,7 @@ import pytest
 import tideleg
 from desk import Desk, desk_with_dock, flush_deletions, layer_of, opened, settle, wait_for
 from grids import retype, shown_rows
-from qgis.core import QgsProject
+from qgis.core import QgsGeometry, QgsProject
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QApplication, QPushButton
@@ -99,6 +99,20 @@ def test_a_name_that_the_plan_does_not_know_is_marked_and_its_own_names_are_offe
     window = dock.tables.windows.open("ferries")
     assert any("nothing of this name" in one.words for one in window.model.problems())
     assert window.model.names["channel"] == layer_names(dock, "channels")
+
+
+def test_a_transits_landmarks_and_mark_are_those_of_the_plan(at_desk, bay: Path) -> None:
+    line, place = QgsGeometry.fromWkt("LineString (10 50, 10 50.01)"), QgsGeometry.fromWkt("Point (10 50.01)")
+    append_rows(bay, "landmarks", [(place, {"name": "Mill"})])
+    append_rows(bay, "transits", [(line, {"mark": "Nowhere", "front": "Mill", "rear": "Mast"})])
+    _, dock = at_desk
+    opened(dock, bay)
+    window = dock.tables.windows.open("transits")
+    doubts = {one.field for one in window.model.problems() if "nothing of this name" in one.words}
+    assert doubts == {"mark", "rear"}
+    assert window.model.names["front"] == window.model.names["rear"] == ["Mill"]
+    assert window.model.names["mark"] == layer_names(dock, "marks")
+    window.release()
 
 
 def layer_names(dock: TidelegDock, table: str) -> list[str]:

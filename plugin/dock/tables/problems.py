@@ -43,6 +43,7 @@ _ONCE: dict[str, tuple[str, ...]] = {
     "stream_constants": ("station", "constituent"),
     "stream_models": ("model",),
     "winds": ("time",),
+    "transits": ("mark", "front", "rear"),
     "ferries": ("channel", "time"),
     "swimmers": ("name",),
     "settings": ("key",),
@@ -54,6 +55,9 @@ NAMED_ELSEWHERE: dict[tuple[str, str], tuple[str, str]] = {
         for table in ("stream_rates", "stream_events", "stream_series", "stream_constants", "drifts")
     },
     ("ferries", "channel"): ("channels", "name"),
+    ("transits", "mark"): ("marks", "name"),
+    ("transits", "front"): ("landmarks", "name"),
+    ("transits", "rear"): ("landmarks", "name"),
     ("catches", "session"): ("sessions", "name"),
 }
 
