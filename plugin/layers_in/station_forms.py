@@ -94,7 +94,14 @@ def _hourly_table(tables: StationTables, row: TableRow) -> HourlyTable:
     for rate in tables.of("stream_rates", row.values["station"]):
         hour = rate.values["hour"]
         if hour in taken:
-            raise tables.refused(row, "station", f"It has hour {hour} once", "Delete the row given twice")
+            station = row.values["station"]
+            raise tables.tables["stream_rates"].refused(
+                rate.number,
+                "hour",
+                hour,
+                f"Station '{station}' has every hour once",
+                "Delete one of the rows given twice",
+            )
         taken.add(hour)
         for name, array in values.items():
             array[hour + 6] = or_nan(rate.values[name])

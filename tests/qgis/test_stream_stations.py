@@ -288,6 +288,13 @@ def test_row_whose_station_is_not_there_is_refused(plan: Path, tmp_path: Path, t
     assert not ran.ok and "Nowhere" in ran.said and table in ran.said
 
 
+def test_an_hour_given_twice_is_refused_by_the_row_of_its_table(plan: Path, tmp_path: Path) -> None:
+    hourly(plan, spring_range_m=4.0, neap_range_m=2.0)
+    add(plan, "stream_rates", {"station": "A", "hour": 2, "set_deg": SET, "spring_kn": 0.1, "neap_kn": 0.1})
+    ran = swim(plan, tmp_path, ROUTE="R", DEPART=f"{DAY}T10:00")
+    assert not ran.ok and "stream_rates" in ran.said and "row 14" in ran.said and "hour" in ran.said
+
+
 def test_confidence_in_the_users_own_words_counts_as_a_table(plan: Path, tmp_path: Path) -> None:
     hourly(plan, spring_range_m=4.0, neap_range_m=2.0, confidence="a neighbour's notes")
     check(leg(plan, tmp_path), 0.8)
