@@ -177,5 +177,7 @@ def why_not(leg: LegSwum, row: int, line: Line, swimmer: Swimmer) -> str:
         return f"the stream pushes you back: toward the mark you make {leg.least_ahead_m_s[row]:.2f} m/s at the worst"
     mean = line.length_m / (leg.arrive_s[row] - leg.depart_s[row])
     if mean < swimmer.min_ground_speed_m_s:
-        return f"you make good {mean:.2f} m/s, below your minimum of {swimmer.min_ground_speed_m_s:.2f} m/s"
+        least = swimmer.min_ground_speed_m_s
+        decimals = next((count for count in (2, 3) if f"{mean:.{count}f}" != f"{least:.{count}f}"), 4)
+        return f"you make good {mean:.{decimals}f} m/s, below your minimum of {least:.{decimals}f} m/s"
     return ""
