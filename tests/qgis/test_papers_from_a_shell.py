@@ -1,0 +1,60 @@
+"""The papers from `qgis_process` on a machine without a display, as a script or a scheduled job would make them."""
+
+from __future__ import annotations
+
+import os
+import shutil
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[2]
+SAMPLE = ROOT / "sample_layers" / "invented_bay.gpkg"
+PROGRAM = shutil.which("qgis_process.bin") or shutil.which("qgis_process")
+SWIM = ("ROUTE=Inner reef and home", "SWIMMER=Steady")
+pytestmark = pytest.mark.skipif(PROGRAM is None, reason="qgis_process is not installed")
+
+
+@pytest.fixture(scope="module")
+def shell(tmp_path_factory):
+    """Runs an algorithm with files in a folder of its own, and no display to be had."""
+    folder = tmp_path_factory.mktemp("shell")
+    plan = shutil.copy(SAMPLE, folder / "bay.gpkg")
+    environment = {name: value for name, value in os.environ.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY")}
+    environment |= {
+        "PYTHONPATH": os.pathsep.join(path for path in sys.path if path),
+        "QGIS_PLUGINPATH": str(ROOT / ".cache" / "python"),
+        "QGIS_CUSTOM_CONFIG_PATH": str(folder / "config"),
+        "QT_QPA_PLATFORM": "offscreen",
+    }
+
+    def called(*words: str) -> subprocess.CompletedProcess:
+        return subprocess.run([PROGRAM, *words], env=environment, capture_output=True, text=True, timeout=300)
+
+    assert called("plugins", "enable", "tideleg").returncode == 0
+
+    def run(algorithm: str, *asked: str) -> dict[str, bytes]:
+        done = called("run", f"tideleg:{algorithm}", "--", f"PLAN={plan}", *SWIM, *asked)
+        assert done.returncode == 0, done.stdout + done.stderr
+        return {path.name: path.read_bytes() for path in folder.iterdir() if path.is_file()}
+
+    return folder, run
+
+
+def test_card_and_sheet(shell) -> None:
+    folder, run = shell
+    names = {"CARD": "card.pdf", "CARD_PNG": "card.png", "CARD_TEXT": "card.txt", "SHEET": "sheet.pdf"}
+    names["SHEET_HTML"] = "sheet.html"
+    outputs = [f"{key}={folder / name}" for key, name in names.items()]
+    made = run("swimcard", "DEPART=2027-06-26T10:00", "PAPER=1", *outputs)
+    assert made["card.pdf"][:5] == made["sheet.pdf"][:5] == b"%PDF-" and made["card.png"][:4] == b"\x89PNG"
+    assert b"TURN BACK BY" in made["card.txt"] and b"<html" in made["sheet.html"]
+
+
+def test_a_seasons_cards(shell) -> None:
+    folder, run = shell
+    span = ("FROM=2027-06-14", "TO=2027-06-15", "STEP=60", "MOST=2")
+    made = run("seasoncards", *span, f"CARDS={folder / 'season.pdf'}")
+    assert made["season.pdf"][:5] == b"%PDF-" and len(made["season.pdf"]) > 20_000
