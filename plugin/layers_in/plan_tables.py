@@ -10,6 +10,7 @@ from qgis.core import QgsFeatureSource, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
 from ..plan_package.database import row_count, table_names
+from ..plan_package.odd_numbers import check_numbers
 from ..plan_package.offsets import check_offsets
 from ..plan_package.schema import LAYER_BY_NAME, YOUNGER
 from ..plan_package.store import open_layer
@@ -42,6 +43,7 @@ def tables_of(
     found, present = {}, table_names(Path(plan)) if plan else set()
     if plan:
         check_offsets(plan)
+        check_numbers(plan)
     for name in USED + YOUNGER:
         source = sources.get(name)
         if source is None and plan and name in YOUNGER and name not in present:

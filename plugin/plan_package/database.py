@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import closing, contextmanager
 from pathlib import Path
 
@@ -33,9 +33,34 @@ def row_count(path: Path, table: str) -> int:
     """
     if table not in table_names(path):
         return 0
-    quoted = '"' + table.replace('"', '""') + '"'  # a name cannot be bound as a value is; it is one of the file's own
     with _reading(path) as connection:
-        return connection.execute(" ".join(("SELECT", "count(*)", "FROM", quoted))).fetchone()[0]
+        return connection.execute(" ".join(("SELECT", "count(*)", "FROM", quoted(table)))).fetchone()[0]
+
+
+def quoted(name: str) -> str:
+    """A table's or column's name as SQL has it: a name cannot be bound as a value is; it is one of the file's own."""
+    return '"' + name.replace('"', '""') + '"'
+
+
+def table_columns(path: Path) -> dict[str, set[str]]:
+    """The columns of every table in the file."""
+    names = table_names(path)
+    with _reading(path) as connection:
+        return {
+            name: {row[0] for row in connection.execute("SELECT name FROM pragma_table_info(?)", (name,))}
+            for name in names
+        }
+
+
+def first_row_where(
+    path: Path, table: str, columns: Sequence[str], condition: str
+) -> tuple[int, tuple[object, ...]] | None:
+    """Id and values of the first row for which a condition in SQL holds, as they are stored; None without one."""
+    shown = ", ".join(map(quoted, columns))
+    words = ("SELECT rowid,", shown, "FROM", quoted(table), "WHERE", condition, "ORDER BY rowid LIMIT 1")
+    with _reading(path) as connection:
+        found = connection.execute(" ".join(words)).fetchone()
+    return None if found is None else (found[0], found[1:])
 
 
 def replace_pairs(path: Path, pairs: Mapping[str, str]) -> None:
