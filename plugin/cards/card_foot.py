@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime
 
+from ..core.clock import elapsed, later
 from ..core.results.card import (
     clock_down,
     clock_nearest,
@@ -145,9 +146,9 @@ def stream_turns(plan: SwimPlan, count: int = MOST_MOMENTS) -> list[Item]:
 
 def _nearest(moments: list[tuple[datetime, object]], plan: SwimPlan, count: int) -> list:
     """The few that are nearest to the middle of the swim, in order of time."""
-    middle = plan.depart if plan.arrive is None else plan.depart + (plan.arrive - plan.depart) / 2
-    near = sorted(moments, key=lambda pair: abs(pair[0] - middle))[:count]
-    return [what for _, what in sorted(near, key=lambda pair: pair[0])]
+    middle = plan.depart if plan.arrive is None else later(plan.depart, elapsed(plan.depart, plan.arrive) / 2)
+    near = sorted(moments, key=lambda pair: abs(elapsed(middle, pair[0])))[:count]
+    return [what for _, what in sorted(near, key=lambda pair: pair[0].timestamp())]
 
 
 def _depths(plan: SwimPlan, width_mm: float, most_rows: int) -> list[Block]:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from datetime import datetime, timedelta
 
-from ..core.clock import later
+from ..core.clock import elapsed
 from ..core.results.card import clock_down, clock_up
 from ..core.results.swim_plan import SwimPlan
 from ..core.results.turn_back import StopTurnBack
@@ -102,7 +102,7 @@ def turn_back_words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
     if stop.pessimistic_not_before is not None and bad is not None:
         bad_day = tr("bad day: from {first} to {last}")
         bad_day = bad_day.format(first=clock_up(stop.pessimistic_not_before), last=clock_down(bad))
-    if stop.leave > later(latest, timedelta(minutes=1)):
+    if elapsed(latest, stop.leave) > timedelta(minutes=1):
         bad_day = tr("THE PLAN LEAVES AT {clock}").format(clock=clock_up(stop.leave))
     return clock_down(latest), (other, bad_day)
 

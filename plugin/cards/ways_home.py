@@ -80,7 +80,7 @@ def home_ways(stop: StopTurnBack, most_rows: int | None) -> tuple[WayHome, ...]:
     ways = _to_first_unsafe(stop.by_departure)
     if most_rows is None:
         return ways
-    before = sum(way.leave <= stop.leave for way in ways)
+    before = sum(way.leave.timestamp() <= stop.leave.timestamp() for way in ways)
     first = max(min(before - most_rows // 2, len(ways) - most_rows), 0)
     return ways[first : first + most_rows]
 

@@ -52,6 +52,14 @@ def later(moment: datetime, by: timedelta) -> datetime:
     return (aware(moment).astimezone(UTC) + by).astimezone(moment.tzinfo)
 
 
+def elapsed(since: datetime, until: datetime) -> timedelta:
+    """Time that passes between two moments, negative backwards.
+
+    Python takes two moments of one zone apart by their digits, an hour wrong where clocks change between them.
+    """
+    return aware(until).astimezone(UTC) - aware(since).astimezone(UTC)
+
+
 def local_moment(naive: datetime, zone: tzinfo) -> datetime:
     """A clock reading in a zone as an aware moment.
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from ..core.clock import elapsed
 from ..core.results.card import (
     LEG_NAMED,
     card_angle,
@@ -119,7 +120,7 @@ def _span(stop: StopTurnBack, bands: tuple[LeavingBand, ...], last: datetime | N
     if last is None:
         return tr("not safe")
     first = next((band.first for band in bands if band.last == last), stop.arrive)
-    if first - stop.arrive < timedelta(minutes=1):  # bands are of whole minutes
+    if elapsed(stop.arrive, first) < timedelta(minutes=1):  # bands are of whole minutes
         return clock_down(last)
     return tr("from {}\nto {}").format(clock_up(first), clock_down(last))
 

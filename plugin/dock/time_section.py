@@ -146,7 +146,13 @@ class TimeSection(Section):
 
     def _number_at(self, moment: datetime) -> int:
         """The minute that a moment lies in, the first or the last where it lies outside."""
-        return max(0, bisect_right([minute.moment for minute in self.swim.minutes], moment) - 1)
+        moments = [minute.moment.timestamp() for minute in self.swim.minutes]
+        return max(0, bisect_right(moments, moment.timestamp()) - 1)
+
+    def _is_within(self, moment: datetime) -> bool:
+        """Whether the swim is under way then."""
+        minutes = self.swim.minutes
+        return minutes[0].moment.timestamp() <= moment.timestamp() < minutes[-1].end.timestamp()
 
     def _slid(self, number: int) -> None:
         """Show this minute here and on the map."""
@@ -174,7 +180,7 @@ class TimeSection(Section):
         """QGIS's temporal controller moved the map's time: go along where it lies in the swim."""
         self._pause()
         minutes = self.swim.minutes if self.swim is not None else ()
-        if moment is None or not minutes or not minutes[0].moment <= moment < minutes[-1].end:
+        if moment is None or not minutes or not self._is_within(moment):
             self.show_all_times()
             return
         with QSignalBlocker(self.slider):

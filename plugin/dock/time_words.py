@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..core.clock import elapsed
 from ..core.results.card import clock_up, offset_text, whole_minutes
 from ..core.results.swim_in_time import SwimInTime, SwimMoment
 from ..layers_out.time_layers import hold_words, stream_words, tide_words
@@ -10,7 +11,7 @@ from ..words import tr
 
 def time_headline(swim: SwimInTime, minute: SwimMoment) -> str:
     """``11:25 UTC-3, 85 min after leaving``."""
-    since = (minute.moment - swim.minutes[0].moment).total_seconds() / 60.0
+    since = elapsed(swim.minutes[0].moment, minute.moment).total_seconds() / 60.0
     return tr("{} {}, {} min after leaving").format(
         clock_up(minute.moment), offset_text(minute.moment), whole_minutes(since)
     )

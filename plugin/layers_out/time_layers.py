@@ -12,13 +12,14 @@ from math import cos, radians, sin
 from qgis.core import QgsGeometry, QgsPointXY, QgsWkbTypes
 
 from ..core.results.card import card_angle, clock_up
-from ..core.results.report import unwrapped
+from ..core.results.report import wrapped_lon
 from ..core.results.swim_in_time import StreamHere, SwimInTime, SwimMoment
 from ..words import tr
 from .plan_layers import OutputLayer, Row, both_times
 
 # Weaker than this is drawn as slack; the rates of charts and cards have one decimal; common practice, no source.
 SLACK_BELOW_KN = 0.1
+LEAST_ROOM_DEG = 1e-6  # a tenth of a metre; on the date line itself an arrow may reach so far over it
 POINTS_AHEAD_DEG = 0.005  # of latitude, some 550 m: long enough to have a direction at any scale a swim is seen at
 
 
@@ -66,9 +67,9 @@ STREAM_COLUMNS = (
 )
 
 
-def _stream_rows(places: Sequence[StreamHere], swim: SwimInTime) -> Iterator[Row]:
+def _stream_rows(places: Sequence[StreamHere]) -> Iterator[Row]:
     """Where the stream is not known rate and set are NULL and ``words`` says so."""
-    for here, (lon, lat) in zip(places, _on_one_side(places, swim)):
+    for here, (lon, lat) in zip(places, _placed(places)):
         yield (
             QgsGeometry.fromPointXY(QgsPointXY(lon, lat)),
             {
@@ -86,19 +87,23 @@ def _stream_rows(places: Sequence[StreamHere], swim: SwimInTime) -> Iterator[Row
         )
 
 
-def _on_one_side(places: Sequence[StreamHere | SwimMoment], swim: SwimInTime) -> list[tuple[float, float]]:
-    """The places as (lon, lat), those over the date line drawn on beyond 180 degrees as seen from the start."""
-    start = swim.minutes[0]
-    return unwrapped([(start.lon, start.lat), *((place.lon, place.lat) for place in places)])[1:]
+def _placed(places: Sequence[StreamHere | SwimMoment]) -> list[tuple[float, float]]:
+    """The places as (lon, lat) within 180 degrees: on a projected map QGIS asks a layer for no others."""
+    return [(wrapped_lon(place.lon), place.lat) for place in places]
 
 
 def _ahead(lon: float, lat: float, set_deg: float | None) -> dict[str, float | None]:
-    """A place that lies towards the set; only its direction counts."""
+    """A place that lies towards the set; only its direction counts.
+
+    It stays on this side of the date line, nearer where it must: beyond it a map would draw round the world.
+    """
     if set_deg is None:
         return {"to_lon": None, "to_lat": None}
     east, north = sin(radians(set_deg)), cos(radians(set_deg))
     across = POINTS_AHEAD_DEG * east / max(cos(radians(lat)), 0.01)
-    return {"to_lon": lon + across, "to_lat": lat + POINTS_AHEAD_DEG * north}
+    room = 180.0 - lon if across > 0.0 else lon + 180.0
+    nearer = min(1.0, max(room, LEAST_ROOM_DEG) / abs(across)) if across else 1.0
+    return {"to_lon": lon + nearer * across, "to_lat": lat + nearer * POINTS_AHEAD_DEG * north}
 
 
 SWIMMER_COLUMNS = (
@@ -127,7 +132,7 @@ def hold_words(minute: SwimMoment, step_deg: float) -> str | None:
 
 def _swimmer_rows(swim: SwimInTime) -> Iterator[Row]:
     """A point a minute; ``minute`` counts from the departure."""
-    for number, (minute, (lon, lat)) in enumerate(zip(swim.minutes, _on_one_side(swim.minutes, swim))):
+    for number, (minute, (lon, lat)) in enumerate(zip(swim.minutes, _placed(swim.minutes))):
         yield (
             QgsGeometry.fromPointXY(QgsPointXY(lon, lat)),
             {
@@ -149,8 +154,8 @@ def _swimmer_rows(swim: SwimInTime) -> Iterator[Row]:
 POINT = QgsWkbTypes.Type.Point
 SWIMMER = OutputLayer(parameter="SWIMMER", wkb_type=POINT, columns=SWIMMER_COLUMNS, rows=_swimmer_rows)
 STREAM_ALONG = OutputLayer(
-    parameter="STREAM_ALONG", wkb_type=POINT, columns=STREAM_COLUMNS, rows=lambda swim: _stream_rows(swim.along, swim)
+    parameter="STREAM_ALONG", wkb_type=POINT, columns=STREAM_COLUMNS, rows=lambda swim: _stream_rows(swim.along)
 )
 STREAM_AROUND = OutputLayer(
-    parameter="STREAM_AROUND", wkb_type=POINT, columns=STREAM_COLUMNS, rows=lambda swim: _stream_rows(swim.around, swim)
+    parameter="STREAM_AROUND", wkb_type=POINT, columns=STREAM_COLUMNS, rows=lambda swim: _stream_rows(swim.around)
 )

@@ -8,6 +8,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 from plans import make_plan, with_legs, with_turn_backs
+from tideleg.core.clock import later
 from tideleg.core.errors import SwimPlanError
 from tideleg.core.results.swim_plan import Flag, SwimPlan
 from tideleg.core.results.turn_back import LeavingBand
@@ -120,3 +121,15 @@ def test_an_hour_that_comes_twice_is_refused() -> None:
 def test_the_zone_is_shown_with_its_offset_that_day() -> None:
     assert zone_words(datetime(2027, 6, 5, 10, tzinfo=LISBON), "Europe/Lisbon") == "Europe/Lisbon, UTC+1"
     assert zone_words(datetime(2027, 1, 5, 10, tzinfo=ZoneInfo("UTC")), "UTC") == "UTC"
+
+
+def test_a_band_that_begins_on_arrival_is_told_so_also_when_clocks_change(qgis_app) -> None:
+    """Paris, 28 March 2027: after 01:59 comes 03:00 (IANA zone data)."""
+    arrive = datetime(2027, 3, 28, 0, 59, 30, tzinfo=timezone.utc).astimezone(ZoneInfo("Europe/Paris"))
+    first, last = (later(arrive, timedelta(seconds=seconds)) for seconds in (30, 1830))
+    plan = with_turn_backs(make_plan(legs=2))
+    (stop,) = plan.turn_back.stops
+    band = replace(stop.bands[0], first=first, last=last)
+    stop = replace(stop, arrive=arrive, bands=(band,), latest_leave=last)
+    told = turn_rows(replace(plan, turn_back=replace(plan.turn_back, stops=(stop,))))[0].cells[1]
+    assert told == "03:30"

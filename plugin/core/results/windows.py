@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, datetime
 
+from ..clock import elapsed
 from .plain_values import iso_time, rounded
 
 
@@ -52,7 +53,7 @@ class DepartureWindow:
     @property
     def open_min(self) -> float:
         """Minutes from the first departure to the last."""
-        return (self.last - self.first).total_seconds() / 60.0
+        return elapsed(self.first, self.last).total_seconds() / 60.0
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -111,7 +111,7 @@ def _heading(leg: Leg, here: StreamHere) -> float | None:
     """The heading to hold at a moment: the last that was changed to; None on a leg that cannot be swum."""
     if not leg.feasible:
         return None
-    held = [change.heading_mag_deg for change in leg.headings if change.moment <= here.begin]
+    held = [one.heading_mag_deg for one in leg.headings if one.moment.timestamp() <= here.begin.timestamp()]
     return held[-1] if held else leg.heading_mag_deg
 
 

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 
 import numpy as np
 
-from ...clock import PlanClock, later
+from ...clock import PlanClock, elapsed
 from ...magnetism import Variation, variation_at
 from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
@@ -216,8 +216,10 @@ class _Task:
 
 def _counts(bands: tuple[LeavingBand, ...], arrival: datetime, leave: datetime) -> LeavingBand | None:
     """The band that holds the arrival; where it is in none, the one that holds the planned leaving."""
-    held = [band for band in bands if band.first <= arrival <= band.last]
-    held += [band for band in bands if band.first <= leave <= later(band.last, timedelta(minutes=1))]
+    arrival_s, leave_s = arrival.timestamp(), leave.timestamp()
+    ends = [(band, band.first.timestamp(), band.last.timestamp()) for band in bands]
+    held = [band for band, first_s, last_s in ends if first_s <= arrival_s <= last_s]
+    held += [band for band, first_s, last_s in ends if first_s <= leave_s <= last_s + MINUTE_S]
     return held[0] if held else None
 
 
@@ -238,7 +240,7 @@ def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
 
     if stop.latest_leave is None:
         return f"on arriving at {stop.name} at {arrive} no exit is reached in time."
-    if stop.bands[0].first > later(stop.arrive, timedelta(minutes=1)):
+    if elapsed(stop.arrive, stop.bands[0].first) > timedelta(minutes=1):
         return (
             f"leave {stop.name} not before {_holding(stop):%H:%M}: on arriving at {arrive} no exit is reached in time."
         )
