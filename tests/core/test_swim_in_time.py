@@ -229,13 +229,13 @@ def test_minutes_are_elapsed_ones_on_the_night_when_clocks_go_back() -> None:
 
 def test_the_heading_is_the_one_in_force_in_the_hour_that_comes_twice() -> None:
     """Lisbon, 31 October 2027, as above: the changes of heading before the clocks go back are not those after it."""
-    depart = datetime(2027, 10, 31, 0, 30, tzinfo=timezone.utc).astimezone(ZoneInfo("Europe/Lisbon"))
+    depart = datetime(2027, 10, 31, 0, 48, tzinfo=timezone.utc).astimezone(ZoneInfo("Europe/Lisbon"))
     _, swim, found = looked_at(depart=depart, zone="Europe/Lisbon", mode=1)
     told = {one.moment.timestamp(): one.heading_mag_deg for one in found.minutes if not one.is_stay}
     changes = [change.moment.timestamp() for leg in swim.legs for change in leg.headings]  # at these either is right
     points = [point for leg in swim.legs for point in leg.track[:-1] if point.moment.timestamp() in told]
     points = [one for one in points if min(abs(one.moment.timestamp() - change) for change in changes) > 1.0]
-    assert len(points) > 10 and len({round(point.heading_mag_deg, 3) for point in points}) > 2
+    assert len(points) > 10 and len({round(point.heading_mag_deg, 3) for point in points}) > 1
     for point in points:
         assert told[point.moment.timestamp()] == pytest.approx(point.heading_mag_deg)
 
