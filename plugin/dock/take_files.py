@@ -9,9 +9,8 @@ from contextlib import suppress
 from dataclasses import dataclass
 from pathlib import Path
 
-from ..cards.card_text import card_text
-from ..cards.csv_legs import csv_text
-from ..cards.gpx import gpx_text
+from ..cards.gps_options import GpsOptions
+from ..cards.swim_files import card_text_writer, csv_writer, geojson_writer, gpx_writer, kml_writer
 from ..cards.wet_card import CardLook, write_card
 from ..cards.whole_files import text_writer, write_whole
 from ..core.errors import SwimPlanError
@@ -46,8 +45,10 @@ class TakeFile:
         return Path(f"x{self.ending}").suffix
 
 
-def take_files(look: Callable[[], CardLook] = CardLook) -> tuple[TakeFile, ...]:
-    """Every kind there is, in the order of the buttons; ``look`` says what the card is printed on when it is."""
+def take_files(
+    look: Callable[[], CardLook] = CardLook, gps: Callable[[], GpsOptions] = GpsOptions
+) -> tuple[TakeFile, ...]:
+    """Every kind there is, in the order of the buttons; ``look`` and ``gps`` say how when they are written."""
     return (
         TakeFile(
             key="card",
@@ -63,15 +64,31 @@ def take_files(look: Callable[[], CardLook] = CardLook) -> tuple[TakeFile, ...]:
             tip=tr("The same card in plain text, for a message or a slate"),
             ending=tr(" card") + ".txt",
             kind=tr("Text (*.txt)"),
-            writer=lambda swim: text_writer(card_text(swim)),
+            writer=lambda swim: card_text_writer(swim, gps()),
         ),
         TakeFile(
             key="gpx",
             button=tr("GPX…"),
-            tip=tr("Marks and route for a GPS (GPX 1.1)"),
+            tip=tr("Marks, route and track for a GPS (GPX 1.1); settings gps_... of the plan say how"),
             ending=".gpx",
             kind=tr("GPX (*.gpx)"),
-            writer=lambda swim: text_writer(gpx_text(swim)),
+            writer=lambda swim: gpx_writer(swim, gps()),
+        ),
+        TakeFile(
+            key="kml",
+            button=tr("KML…"),
+            tip=tr("Places, legs, track and flags for globes and maps (KML 2.2)"),
+            ending=".kml",
+            kind=tr("KML (*.kml)"),
+            writer=lambda swim: kml_writer(swim, gps()),
+        ),
+        TakeFile(
+            key="geojson",
+            button=tr("GeoJSON…"),
+            tip=tr("Places, legs, track and flags for other map programs (GeoJSON)"),
+            ending=".geojson",
+            kind=tr("GeoJSON (*.geojson)"),
+            writer=lambda swim: geojson_writer(swim, gps()),
         ),
         TakeFile(
             key="csv",
@@ -79,7 +96,7 @@ def take_files(look: Callable[[], CardLook] = CardLook) -> tuple[TakeFile, ...]:
             tip=tr("The legs as a table for a spreadsheet (CSV)"),
             ending=tr(" legs") + ".csv",
             kind=tr("CSV (*.csv)"),
-            writer=lambda swim: text_writer(csv_text(swim)),
+            writer=lambda swim: csv_writer(swim, gps()),
         ),
         TakeFile(
             key="report",

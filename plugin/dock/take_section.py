@@ -8,18 +8,23 @@ from functools import partial
 from pathlib import Path
 
 from qgis.PyQt.QtCore import Qt
-from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QHBoxLayout, QPushButton, QWidget
+from qgis.PyQt.QtWidgets import QCheckBox, QFileDialog, QGridLayout, QHBoxLayout, QPushButton, QWidget
 from qgis.utils import OverrideCursor
 
+from ..cards.gps_options import GpsOptions, options_of
 from ..core.errors import SwimPlanError
 from ..core.results.card import leg_state
+from ..core.results.shared import without_marks
 from ..core.results.swim_plan import SwimPlan
+from ..layers_in.swim_people import settings_read
 from ..words import tr
 from .card_choice import CardChoice
 from .desktop import may_replace, open_on_desktop
 from .section import Section, label
 from .session import PLANNING, TURNING, Session
 from .take_files import TakeFile, proposed_name, take_files, write_all, write_one
+
+REPORT = "report"  # which is all numbers: there is none to share
 
 
 class TakeSection(Section):
@@ -32,9 +37,10 @@ class TakeSection(Section):
         self._session = session
         self.warning, self.why_not, self.note = label(strong=True), label(), label()
         self.card = CardChoice()
-        self.files = {file.key: file for file in take_files(self.card.look)}
+        self.files = {file.key: file for file in take_files(self.card.look, self._gps)}
         self.buttons = {key: QPushButton(file.button) for key, file in self.files.items()}
         self.everything = QPushButton(tr("Everything…"))
+        self.share = QCheckBox(tr("To &share: leave the marks out"))
         self.open_it, self.open_folder = QPushButton(tr("Open")), QPushButton(tr("Open Folder"))
         self._written: Path | None = None
         self._set_up()
@@ -45,6 +51,7 @@ class TakeSection(Section):
         self.open_it.clicked.connect(lambda: self._open(self._written))
         self.open_folder.clicked.connect(lambda: self._open(self._written.parent))
         self.card.problem.connect(self._say)
+        self.share.toggled.connect(self.refresh)
         session.swim_changed.connect(self.refresh)
         session.plan_changed.connect(self._plan_changed)
         self._plan_changed()
@@ -52,11 +59,16 @@ class TakeSection(Section):
     def _set_up(self) -> None:
         tips = {self.buttons[key]: file.tip for key, file in self.files.items()}
         tips[self.everything] = tr("All of these files into a new folder")
+        tips[self.share] = tr(
+            "No positions, headings or distances of marks in what is written; times and names stay. A report is not "
+            "written so"
+        )
         tips[self.open_it] = tr("Open what was written with the program that your desktop has for it")
         tips[self.open_folder] = tr("Show the folder it was written to")
         for button, tip in tips.items():
             button.setToolTip(tip)
             button.setAccessibleDescription(tip)
+        for button in (*self.buttons.values(), self.everything, self.open_it, self.open_folder):
             button.setAutoDefault(False)
 
     def _lay_out(self) -> None:
@@ -71,6 +83,7 @@ class TakeSection(Section):
             self.inside.addWidget(words)
         self.inside.addWidget(self.card)
         self.inside.addLayout(grid)
+        self.inside.addWidget(self.share)
         self.inside.addWidget(self.note)
         self.inside.addLayout(opens)
 
@@ -81,7 +94,7 @@ class TakeSection(Section):
         self.show_hint("" if self._session.path is not None else tr("Open a plan first."))
         self.refresh()
 
-    def refresh(self) -> None:
+    def refresh(self, *_: object) -> None:
         """Whether the swim shown can be written, and what to know before."""
         why_not = self.reason()
         self.why_not.setText(why_not)
@@ -91,6 +104,7 @@ class TakeSection(Section):
         self.warning.setVisible(bool(self.warning.text()))
         for button in (*self.buttons.values(), self.everything):
             button.setEnabled(not why_not)
+        self.buttons[REPORT].setEnabled(not why_not and not self.share.isChecked())
 
     def reason(self) -> str:
         """Why nothing can be written now; empty where it can."""
@@ -107,9 +121,16 @@ class TakeSection(Section):
             return tr("Stopped before it was known when to turn back: plan again.")
         return ""
 
+    def _gps(self) -> GpsOptions:
+        """What the plan's settings say of the GPS; SwimPlanError for what cannot be meant."""
+        session = self._session
+        return options_of(settings_read(session.path, session.layers.copies()), private=self.share.isChecked())
+
     def _swim(self) -> SwimPlan:
-        """The swim shown, with what the dock says beside it."""
+        """The swim shown, with what the dock says beside it, or as others may see it."""
         swim = self._session.swim
+        if self.share.isChecked():
+            return without_marks(swim)
         return replace(swim, warnings=tuple(dict.fromkeys([*swim.warnings, *self._session.notes])))
 
     def _take(self, file: TakeFile, _checked: bool = False) -> None:
@@ -125,7 +146,8 @@ class TakeSection(Section):
         words = tr("Folder in Which to Make '{}'").format(proposed_name(shown))
         parent = QFileDialog.getExistingDirectory(self, words, str(self._session.path.parent))
         if parent:
-            self._write(shown, lambda swim: write_all(self.files.values(), swim, Path(parent)))
+            files = [file for key, file in self.files.items() if key != REPORT or not self.share.isChecked()]
+            self._write(shown, lambda swim: write_all(files, swim, Path(parent)))
 
     def _write(self, shown: SwimPlan, write: Callable[[SwimPlan], Path]) -> None:
         """Write the swim that was asked for, unless it has changed while the dialog was open."""

@@ -655,6 +655,51 @@
         <translation>{span}. Öffnet: {opens}. Schließt: {closes}.</translation>
     </message>
     <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Asked for names of {} letters for the GPS</source>
+        <translation>Namen mit {} Buchstaben für das GPS verlangt</translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Names have {} to {} letters, or any number</source>
+        <translation>Namen haben {} bis {} Buchstaben, oder beliebig viele</translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Choose a number in between, or leave it empty</source>
+        <translation>Eine Zahl dazwischen wählen oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Asked for a point on the way every {} m</source>
+        <translation>Einen Punkt auf dem Weg alle {} m verlangt</translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>They are {} m apart at the least</source>
+        <translation>Sie liegen mindestens {} m auseinander</translation>
+    </message>
+    <message>
+        <location filename="../cards/gps_options.py"/>
+        <source>Choose a greater distance, or leave it empty for none</source>
+        <translation>Einen größeren Abstand wählen, oder leer lassen für keine</translation>
+    </message>
+    <message>
+        <location filename="../cards/gpx.py"/>
+        <source>Points every {} m make {} waypoints, with names of up to {} letters</source>
+        <translation>Punkte alle {} m ergeben {} Wegpunkte, mit Namen bis {} Buchstaben</translation>
+    </message>
+    <message>
+        <location filename="../cards/gpx.py"/>
+        <source>{} waypoints are the most that small receivers keep, and names have the letters asked for</source>
+        <translation>{} Wegpunkte sind das Meiste, was kleine Empfänger behalten, und Namen haben die verlangten Buchstaben</translation>
+    </message>
+    <message>
+        <location filename="../cards/gpx.py"/>
+        <source>Put the points further apart</source>
+        <translation>Die Punkte weiter auseinander legen</translation>
+    </message>
+    <message>
         <location filename="../cards/leg_rows.py"/>
         <source>leave</source>
         <translation>ab</translation>
@@ -719,6 +764,91 @@
         <location filename="../cards/leg_rows.py"/>
         <source>and {count} more new headings: see the report</source>
         <translation>und {count} weitere neue Kurse: siehe Bericht</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>The {} file is not read again: this GDAL has no driver for it.</source>
+        <translation>Die Datei {} wird nicht zurückgelesen: dieses GDAL hat keinen Treiber dafür.</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>Times in the {} file are not read again: this GDAL lacks a driver.</source>
+        <translation>Zeiten in der Datei {} werden nicht zurückgelesen: diesem GDAL fehlt ein Treiber.</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>waypoints</source>
+        <translation>Wegpunkte</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>points of the route</source>
+        <translation>Punkte der Route</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>points of the track</source>
+        <translation>Punkte der Spur</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>segments of the track</source>
+        <translation>Abschnitte der Spur</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>flags</source>
+        <translation>Meldungen</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>rows</source>
+        <translation>Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>places</source>
+        <translation>Orte</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>legs</source>
+        <translation>Abschnitte</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>tracks</source>
+        <translation>Spuren</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>ends of leg {}</source>
+        <translation>Enden von Abschnitt {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>track points of leg {}</source>
+        <translation>Spurpunkte von Abschnitt {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>times</source>
+        <translation>Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>The {} file could not be read again after it was written</source>
+        <translation>Die Datei {} war nach dem Schreiben nicht wieder zu lesen</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>It was not kept. See whether the disk is full, or choose another folder</source>
+        <translation>Sie wurde nicht behalten. Ist der Datenträger voll? Sonst einen anderen Ordner wählen</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
+        <source>The {} file was read again and differs from the plan: {}, {} where the plan has {}</source>
+        <translation>Die Datei {} wurde zurückgelesen und weicht vom Plan ab: {}, {} statt {} im Plan</translation>
     </message>
     <message>
         <location filename="../cards/row_looks.py"/>
@@ -2713,6 +2843,7 @@ bis {}</translation>
         <location filename="../layers_out/styling.py"/>
         <location filename="../processing/planswim.py"/>
         <location filename="../processing/swimcard.py"/>
+        <location filename="../processing/swimfiles.py"/>
         <source>Can be swum</source>
         <translation>Schwimmbar</translation>
     </message>
@@ -3752,13 +3883,43 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
-        <source>Marks and route for a GPS (GPX 1.1)</source>
-        <translation>Marken und Route für ein GPS (GPX 1.1)</translation>
+        <source>Marks, route and track for a GPS (GPX 1.1); settings gps_... of the plan say how</source>
+        <translation>Marken, Route und Spur für ein GPS (GPX 1.1); wie, sagen die Einstellungen gps_... des Plans</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
         <source>GPX (*.gpx)</source>
         <translation>GPX (*.gpx)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>KML…</source>
+        <translation>KML…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Places, legs, track and flags for globes and maps (KML 2.2)</source>
+        <translation>Orte, Abschnitte, Spur und Meldungen für Globen und Karten (KML 2.2)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>KML (*.kml)</source>
+        <translation>KML (*.kml)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>GeoJSON…</source>
+        <translation>GeoJSON…</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>Places, legs, track and flags for other map programs (GeoJSON)</source>
+        <translation>Orte, Abschnitte, Spur und Meldungen für andere Kartenprogramme (GeoJSON)</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_files.py"/>
+        <source>GeoJSON (*.geojson)</source>
+        <translation>GeoJSON (*.geojson)</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
@@ -3832,6 +3993,11 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
+        <source>To &amp;share: leave the marks out</source>
+        <translation>&amp;Zum Weitergeben: Marken weglassen</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
@@ -3844,6 +4010,11 @@ bis {}</translation>
         <location filename="../dock/take_section.py"/>
         <source>All of these files into a new folder</source>
         <translation>Alle diese Dateien in einen neuen Ordner</translation>
+    </message>
+    <message>
+        <location filename="../dock/take_section.py"/>
+        <source>No positions, headings or distances of marks in what is written; times and names stay. A report is not written so</source>
+        <translation>Keine Positionen, Kurse und Entfernungen von Marken in dem, was geschrieben wird; Zeiten und Namen bleiben. Ein Bericht wird so nicht geschrieben</translation>
     </message>
     <message>
         <location filename="../dock/take_section.py"/>
@@ -5412,6 +5583,7 @@ Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis
         <location filename="../processing/planswim.py"/>
         <location filename="../processing/seasoncards.py"/>
         <location filename="../processing/swimcard.py"/>
+        <location filename="../processing/swimfiles.py"/>
         <location filename="../processing/turnback.py"/>
         <source>Name of the route</source>
         <translation>Name der Route</translation>
@@ -5422,6 +5594,7 @@ Die Streuung ist die der eingesetzten Zweifel, die meisten davon übliche Praxis
         <location filename="../processing/planswim.py"/>
         <location filename="../processing/reach.py"/>
         <location filename="../processing/swimcard.py"/>
+        <location filename="../processing/swimfiles.py"/>
         <location filename="../processing/turnback.py"/>
         <source>Departure (date and time)</source>
         <translation>Start (Datum und Uhrzeit)</translation>
@@ -5814,6 +5987,7 @@ Strom, der nicht bekannt ist, wird nie für keinen genommen: der Abschnitt wird 
     </message>
     <message>
         <location filename="../processing/planswim.py"/>
+        <location filename="../processing/swimfiles.py"/>
         <source>Legs as a table</source>
         <translation>Abschnitte als Tabelle</translation>
     </message>
@@ -6371,6 +6545,7 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>
+        <location filename="../processing/swimfiles.py"/>
         <source>Wet card as plain text</source>
         <translation>Nasskarte als reiner Text</translation>
     </message>
@@ -6396,8 +6571,73 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
     </message>
     <message>
         <location filename="../processing/swimcard.py"/>
+        <location filename="../processing/swimfiles.py"/>
         <source>No file was asked for: name at least one.</source>
         <translation>Es wurde keine Datei verlangt: mindestens eine nennen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Files for a GPS</source>
+        <translation>Dateien für ein GPS</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>gpx,gps,kml,geojson,csv,waypoint,route,track,export,share</source>
+        <translation>gpx,gps,kml,geojson,csv,Wegpunkt,Route,Spur,Export,weitergeben</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Plans a swim and writes it for a GPS and for other programs. Each file is read again and held against the plan before it is kept.
+
+GPX: places as waypoints, the legs as a route, the predicted track with its times. KML, GeoJSON: places, legs, track and flags. CSV: the legs as a table, safe for spreadsheets. Text: the wet card.
+
+Length of names: what a small receiver shows, 6 to 10 letters; names stay different. Points on the way: waypoints on the track really swum, every so many metres of each leg.
+Leave the marks out: for files to share. Entries and exits stay; marks have no positions, and there is nothing to find them by.
+
+Everything is predicted. Not for navigation. Marks are private: the other files say where they are.</source>
+        <translation>Plant eine Tour und schreibt sie für ein GPS und für andere Programme. Jede Datei wird zurückgelesen und mit dem Plan verglichen, bevor sie behalten wird.
+
+GPX: Orte als Wegpunkte, die Abschnitte als Route, die vorhergesagte Spur mit ihren Zeiten. KML, GeoJSON: Orte, Abschnitte, Spur und Meldungen. CSV: die Abschnitte als Tabelle, ungefährlich für Tabellenprogramme. Text: die Nasskarte.
+
+Länge der Namen: was ein kleiner Empfänger zeigt, 6 bis 10 Buchstaben; Namen bleiben verschieden. Punkte auf dem Weg: Wegpunkte auf der wirklich geschwommenen Spur, alle so viele Meter jedes Abschnitts.
+Marken weglassen: für Dateien zum Weitergeben. Ein- und Ausstiege bleiben; Marken haben keine Positionen, und nichts führt zu ihnen.
+
+Alles ist vorhergesagt. Nicht für die Schifffahrt. Marken sind privat: die anderen Dateien sagen, wo sie liegen.</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Letters of a name (6 to 10)</source>
+        <translation>Buchstaben eines Namens (6 bis 10)</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Names in capitals</source>
+        <translation>Namen in Großbuchstaben</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Points on the way every (m)</source>
+        <translation>Punkte auf dem Weg alle (m)</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Leave the marks out, to share the files</source>
+        <translation>Marken weglassen, um die Dateien weiterzugeben</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>Marks, route and track for a GPS</source>
+        <translation>Marken, Route und Spur für ein GPS</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>KML</source>
+        <translation>KML</translation>
+    </message>
+    <message>
+        <location filename="../processing/swimfiles.py"/>
+        <source>GeoJSON</source>
+        <translation>GeoJSON</translation>
     </message>
     <message>
         <location filename="../processing/text_reading.py"/>

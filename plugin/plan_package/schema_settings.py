@@ -82,6 +82,23 @@ SETTINGS: tuple[SettingSpec, ...] = (
         "",
         "Numbers the shore contact rings, with ; between them. None is assumed: write those of your coast.",
     ),
+    _number(
+        "gps_name_length",
+        0,
+        0,
+        10,
+        "Letters that the GPS shows of a name, 6 to 10, in files for it; 0 for any number.",
+        kind="integer",
+    ),
+    _number("gps_upper_case", 0, 0, 1, "1 where the GPS shows capitals alone, in files for it.", kind="integer"),
+    _number(
+        "gps_every_m",
+        0,
+        0.0,
+        5000.0,
+        "A waypoint every so many metres on the track swum, 25 at the least, in files for the GPS; 0 for none.",
+        unit="m",
+    ),
     _number(VERSION_KEY, PACKAGE_VERSION, 1, 1_000_000, "Version of the plan package; leave it alone.", kind="integer"),
 )
 

@@ -211,14 +211,14 @@ class PlanSwim(PlanAlgorithm):
         return [self.plan(parameters, context), *files]
 
     def _write_files(self, paths: dict[str, str]) -> None:
-        from ..cards.csv_legs import csv_text
-        from ..cards.gpx import gpx_text
+        from ..cards.gps_options import GpsOptions
+        from ..cards.swim_files import csv_writer, gpx_writer
         from ..cards.whole_files import text_writer, write_whole
         from ..core.results.report import report_text
 
         writers = {
             "REPORT": lambda: text_writer(report_text(self._plan, tideleg_version())),
-            "GPX": lambda: text_writer(gpx_text(self._plan)),
-            "CSV": lambda: text_writer(csv_text(self._plan)),
+            "GPX": lambda: gpx_writer(self._plan, GpsOptions()),
+            "CSV": lambda: csv_writer(self._plan, GpsOptions()),
         }
         write_whole({paths[name]: writer() for name, writer in writers.items() if paths[name]})

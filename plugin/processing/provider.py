@@ -21,6 +21,7 @@ ALGORITHMS: tuple[tuple[str, str], ...] = (
     ("planswim", "PlanSwim"),
     ("swimcard", "SwimCard"),
     ("seasoncards", "SeasonCards"),
+    ("swimfiles", "SwimFiles"),
     ("departurewindows", "DepartureWindows"),
     ("turnback", "TurnBackTimes"),
     ("bestorder", "BestOrder"),

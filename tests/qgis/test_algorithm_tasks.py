@@ -36,6 +36,7 @@ ASKED: dict[str, dict[str, Any]] = {
     "readstreams": {"TEXT": HOURLY, "PORT": "P", "REFERENCE": 1, "STATION": "T", "POINT": ENTRY},
     "planswim": {**SWIM, "LEGS": TO_NOWHERE, "TRACK": TO_NOWHERE, "STOPS": TO_NOWHERE},
     "swimcard": {**SWIM, "CARD": TO_NOWHERE, "SHEET": TO_NOWHERE, "SHEET_HTML": TO_NOWHERE},
+    "swimfiles": {**SWIM, "GPX": TO_NOWHERE, "KML": TO_NOWHERE, "GEOJSON": TO_NOWHERE, "CSV": TO_NOWHERE},
     "seasoncards": {"ROUTE": "R", **SPAN, "MOST": 1, "CARDS": TO_NOWHERE},
     "departurewindows": {"ROUTE": "R", **SPAN, "WINDOWS": TO_NOWHERE},
     "turnback": {**SWIM, "WAYS": TO_NOWHERE, "BANDS": TO_NOWHERE, "NO_RETURN": TO_NOWHERE},

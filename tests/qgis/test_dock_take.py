@@ -20,7 +20,7 @@ from tideleg.dock.dock import TidelegDock
 from tideleg.dock.take_files import proposed_name, write_all, write_one
 
 NAME = "Ledge 2027-06-05 1000"
-ENDINGS = {"card": " card.pdf", "text": " card.txt", "gpx": ".gpx", "csv": " legs.csv", "report": " report.json"}
+ENDINGS = {"card": " card.pdf", "text": " card.txt", "gpx": ".gpx", "kml": ".kml", "geojson": ".geojson", "csv": " legs.csv", "report": " report.json"}
 
 
 @pytest.fixture()
@@ -300,3 +300,22 @@ def test_the_longest_names_fit_a_file_system(letter: str, tmp_path: Path) -> Non
 def test_without_a_plan_there_is_nothing_to_take(qgis_app) -> None:
     with desk_with_dock() as (_, dock):
         assert not dock.take.isEnabled() and dock.take.hint.text() == "Open a plan first."
+
+
+def test_what_is_written_to_share_says_when_and_not_where(dock: TidelegDock, tmp_path: Path) -> None:
+    take = dock.take
+    take.share.click()
+    assert not take.buttons["report"].isEnabled() and take.buttons["card"].isEnabled()
+    answers = Answers(in_folder(tmp_path))
+    take.everything.click()
+    assert answers.answered, take.note.text()
+    folder = next(path for path in tmp_path.iterdir() if path.is_dir() and "1000" in path.name)
+    names = [path.name for path in folder.iterdir()]
+    assert not any(name.endswith(".json") and "report" in name for name in names) and len(names) >= 4
+    leg = dock.session.swim.legs[0]
+    for path in folder.iterdir():
+        if path.suffix in (".txt", ".gpx", ".csv", ".kml", ".geojson"):
+            text = path.read_text(encoding="utf-8")
+            assert leg.card_heading not in text and f"{leg.end_lat:.5f}" not in text, path.name
+    take.share.click()
+    assert take.buttons["report"].isEnabled()

@@ -127,6 +127,9 @@ DEFAULT_SETTINGS = {
     "float_colours": "",
     "flag": "",
     "emergency_numbers": "",
+    "gps_name_length": "0",
+    "gps_upper_case": "0",
+    "gps_every_m": "0",
     "package_version": "1",
 }
 SWIMMER = {

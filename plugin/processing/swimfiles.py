@@ -1,0 +1,119 @@
+"""`tideleg:swimfiles`: the swim for a GPS and for other programs, each file read again before it is kept."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from typing import TYPE_CHECKING, Any
+
+from qgis.core import (
+    QgsProcessingContext,
+    QgsProcessingException,
+    QgsProcessingFeedback,
+    QgsProcessingOutputBoolean,
+    QgsProcessingParameterBoolean,
+    QgsProcessingParameterFileDestination,
+)
+
+from .plan_algorithm import INTEGER, PlanAlgorithm
+
+# What computes is imported when it is first needed: QGIS must not start slower for it.
+if TYPE_CHECKING:
+    from ..core.solve.request import SwimRequest
+
+FILES = {
+    "GPX": "GPX (*.gpx)",
+    "KML": "KML (*.kml)",
+    "GEOJSON": "GeoJSON (*.geojson)",
+    "CSV": "CSV (*.csv)",
+    "TEXT": "Text (*.txt)",
+}
+
+
+class SwimFiles(PlanAlgorithm):
+    """Plans the swim as planswim does and writes it for receivers and programs, all files asked for or none."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._request: SwimRequest | None = None
+
+    def name(self) -> str:
+        return "swimfiles"
+
+    def displayName(self) -> str:
+        return self._tr("Files for a GPS")
+
+    def tags(self) -> list[str]:
+        return self._tr("gpx,gps,kml,geojson,csv,waypoint,route,track,export,share").split(",")
+
+    def shortHelpString(self) -> str:
+        return self._tr(
+            "Plans a swim and writes it for a GPS and for other programs. Each file is read again and held against the "
+            "plan before it is kept.\n\n"
+            "GPX: places as waypoints, the legs as a route, the predicted track with its times. KML, GeoJSON: places, "
+            "legs, track and flags. CSV: the legs as a table, safe for spreadsheets. Text: the wet card.\n\n"
+            "Length of names: what a small receiver shows, 6 to 10 letters; names stay different. Points on the way: "
+            "waypoints on the track really swum, every so many metres of each leg.\n"
+            "Leave the marks out: for files to share. Entries and exits stay; marks have no positions, and there is "
+            "nothing to find them by.\n\n"
+            "Everything is predicted. Not for navigation. Marks are private: the other files say where they are."
+        )
+
+    def initAlgorithm(self, configuration: dict[str, Any] | None = None) -> None:
+        self.add_plan()
+        self.add_text("ROUTE", self._tr("Name of the route"), optional=True)
+        self.add_text("DEPART", self._tr("Departure (date and time)"))
+        self.add_swimmer()
+        self.add_way()
+        self.add_number("NAME_LENGTH", self._tr("Letters of a name (6 to 10)"), None, 6, 10, kind=INTEGER)
+        capitals = self._tr("Names in capitals")
+        self.addParameter(QgsProcessingParameterBoolean("UPPER_CASE", capitals, defaultValue=False))
+        self.add_number("EVERY_M", self._tr("Points on the way every (m)"), None, 25, 100_000)
+        words = self._tr("Leave the marks out, to share the files")
+        self.addParameter(QgsProcessingParameterBoolean("PRIVATE", words, defaultValue=False))
+        names = {
+            "GPX": self._tr("Marks, route and track for a GPS"),
+            "KML": self._tr("KML"),
+            "GEOJSON": self._tr("GeoJSON"),
+            "CSV": self._tr("Legs as a table"),
+            "TEXT": self._tr("Wet card as plain text"),
+        }
+        for name, ending in FILES.items():
+            default = name == "GPX"
+            self.addParameter(
+                QgsProcessingParameterFileDestination(name, names[name], ending, optional=True, createByDefault=default)
+            )
+        self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
+
+    def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        from ..layers_in.swim_in import request_from
+
+        asked = replace(self.swim_asked(parameters, context), way=self.way(parameters, context))
+        self._request = request_from(self.plan(parameters, context), {}, asked)
+
+    def compute(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> dict[str, Any]:
+        from ..cards.gps_options import GpsOptions
+        from ..cards.read_back import DRIVERS, unread_words
+        from ..cards.swim_files import WRITERS
+        from ..core.solve.plan_swim import plan_swim
+        from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
+
+        wanted = [name for name in FILES if self.file_of(parameters, name, context)]
+        if not wanted:
+            raise QgsProcessingException(self._tr("No file was asked for: name at least one."))
+        length, every_m = (self.number(parameters, name, context) for name in ("NAME_LENGTH", "EVERY_M"))
+        options = GpsOptions(
+            name_length=None if length is None else int(length),
+            upper_case=self.parameterAsBoolean(parameters, "UPPER_CASE", context),
+            every_m=every_m,
+            private=self.parameterAsBoolean(parameters, "PRIVATE", context),
+        )
+        swim = plan_swim(self._request, is_cancelled=feedback.isCanceled)
+        feedback.setProgress(40)
+        found = turn_back(self._request, swim, is_cancelled=feedback.isCanceled)
+        swim = with_turn_back(swim, found)
+        sentences = (f"[{one.severity}] {one.message}" for one in swim.flags)
+        self.tell(feedback, (*swim.warnings, *unread_words(DRIVERS.keys() & set(wanted))), sentences)
+        writers = {name: lambda name=name: WRITERS[name](swim, options) for name in FILES}
+        return {"FEASIBLE": swim.feasible, **self.write(parameters, context, [], writers)}
