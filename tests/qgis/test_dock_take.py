@@ -20,7 +20,15 @@ from tideleg.dock.dock import TidelegDock
 from tideleg.dock.take_files import proposed_name, write_all, write_one
 
 NAME = "Ledge 2027-06-05 1000"
-ENDINGS = {"card": " card.pdf", "text": " card.txt", "gpx": ".gpx", "kml": ".kml", "geojson": ".geojson", "csv": " legs.csv", "report": " report.json"}
+ENDINGS = {
+    "card": " card.pdf",
+    "text": " card.txt",
+    "gpx": ".gpx",
+    "kml": ".kml",
+    "geojson": ".geojson",
+    "csv": " legs.csv",
+    "report": " report.json",
+}
 
 
 @pytest.fixture()
