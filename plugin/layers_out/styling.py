@@ -52,7 +52,7 @@ def style_legs(layer: QgsVectorLayer) -> None:
     words = f'if("feasible" = 0 or "card_heading" is null, \'{not_swum}\', {swum_words})'
     # Level words beside the leg find room where the leg is shorter than they are; along it they do not.
     beside = QgsPalLayerSettings.Placement.AroundPoint
-    put_label(layer, f"\"number\" || ': ' || {words}", beside, priority=MOST_WANTED, always=True)
+    put_label(layer, f"\"number\" || ': ' || {words}", beside, priority=MOST_WANTED)
     _label_short_of_the_middle(layer)
     numbers = (
         (tr("Hold"), '"card_heading"'),
@@ -289,11 +289,10 @@ def put_label(
     color: str = INK,
     priority: int = 5,
     to_scale: float = 0.0,
-    always: bool = False,
 ) -> None:
     """Labels with an edge of paper, which any background lets read; up to a scale's denominator where one is given.
 
-    ``always`` shows each even where no place is free: beside others as far as can be, over them else.
+    One that finds no free place is left out: headings over headings are misread.
     """
     edge = QgsTextBufferSettings()
     edge.setEnabled(True)
@@ -310,9 +309,5 @@ def put_label(
     settings.scaleVisibility = bool(to_scale)
     settings.minimumScale = to_scale
     settings.setFormat(look)
-    if always and hasattr(Qgis, "LabelOverlapHandling"):  # since 3.26
-        settings.placementSettings().setOverlapHandling(Qgis.LabelOverlapHandling.AllowOverlapIfRequired)
-    elif always:
-        settings.displayAll = True
     layer.setLabeling(QgsVectorLayerSimpleLabeling(settings))
     layer.setLabelsEnabled(True)
