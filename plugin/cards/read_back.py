@@ -79,7 +79,7 @@ def check_kml(path: Path, plan: SwimPlan, private: bool) -> None:
     _same_shapes("KML", plan, layers.get("Places", []), layers.get("Legs", []), tracks)
     if "LIBKML" in _drivers("KML"):
         ends = [point.moment for leg in swum_legs(plan) for point in (leg.track[0], leg.track[-1])]
-        _same_times("KML", [row.values[end] for row in tracks for end in ("begin", "end")], ends)
+        _same_times("KML", [row.values.get(end) for row in tracks for end in ("begin", "end")], ends)
     flags = shown_flags(plan)
     if len(layers.get("Flags", [])) != len(flags):
         raise _differs("KML", tr("flags"), len(layers.get("Flags", [])), len(flags))
@@ -91,9 +91,11 @@ def check_geojson(path: Path, plan: SwimPlan, private: bool) -> None:
         return
     plan = without_marks(plan) if private else plan
     rows = [row for layer in _read(path, "GEOJSON").values() for row in layer]
-    kinds = {what: [row for row in rows if row.values["what"] == what] for what in ("place", "leg", "track", "flag")}
+    kinds = {
+        what: [row for row in rows if row.values.get("what") == what] for what in ("place", "leg", "track", "flag")
+    }
     _same_shapes("GeoJSON", plan, kinds["place"], kinds["leg"], kinds["track"])
-    times = [datetime.fromisoformat(text) for row in kinds["track"] for text in row.values["times"]]
+    times = [_from_iso(text) for row in kinds["track"] for text in row.values.get("times") or ()]
     _same_times("GeoJSON", times, [point.moment for leg in swum_legs(plan) for point in leg.track])
     flags = shown_flags(plan)
     if len(kinds["flag"]) != len(flags):
@@ -111,6 +113,9 @@ def check_csv(path: Path, plan: SwimPlan, private: bool) -> None:
     if len(rows) != len(plan.legs):
         raise _differs("CSV", tr("rows"), len(rows), len(plan.legs))
     for leg, row in zip(plan.legs, rows):
+        columns = len(COLUMNS) + plan.marks_left_out  # which a note says in a column of its own
+        if len(row) != columns:
+            raise _differs("CSV", tr("cells of row {}").format(leg.number), len(row), columns)
         for (name, decimals), cell in zip(COLUMNS, row):
             if not _same_cell(cell, getattr(leg, name), decimals):
                 raise _differs("CSV", f"{name} ({leg.number})", cell, getattr(leg, name))
@@ -122,10 +127,23 @@ def _same_cell(cell: str, value: object, decimals: int | None) -> bool:
     if isinstance(value, bool):
         return cell == ("yes" if value else "no")
     if isinstance(value, datetime):
-        return _same_moment(datetime.fromisoformat(cell), value)
+        moment = _from_iso(cell)
+        return moment is not None and _same_moment(moment, value)
     if decimals is None:
         return cell == harmless(str(value))
-    return abs(float(cell) - value) <= 0.5001 * 10.0**-decimals
+    try:
+        return abs(float(cell) - value) <= 0.5001 * 10.0**-decimals
+    except ValueError:
+        return False
+
+
+def _from_iso(text: str) -> datetime | None:
+    """The aware moment that a text says; None where it says none."""
+    try:
+        moment = datetime.fromisoformat(text)
+    except ValueError:
+        return None
+    return moment if moment.tzinfo is not None else None
 
 
 def _same_shapes(

@@ -807,6 +807,11 @@
     </message>
     <message>
         <location filename="../cards/read_back.py"/>
+        <source>cells of row {}</source>
+        <translation>Zellen der Zeile {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/read_back.py"/>
         <source>places</source>
         <translation>Orte</translation>
     </message>

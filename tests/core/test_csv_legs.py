@@ -40,6 +40,61 @@ def test_a_name_that_a_spreadsheet_would_run_is_defused(name):
     assert rows_of(make_plan(names=(name, "Rock", name)))[0]["from"] == f"'{name}"
 
 
+@pytest.mark.parametrize(
+    "name",
+    [
+        "  =1+1",
+        "\u00a0=1",
+        "\ufeff=1",
+        "\u200b@x",
+        '"=1',
+        "'=1",
+        "＝1",
+        "＋1",
+        "－1",
+        "＠x",
+        "\x00=1",
+        "\x1b=1",
+        "\n=1",
+    ],
+)
+def test_a_formula_is_defused_behind_what_a_spreadsheet_may_drop(name):
+    cell = rows_of(make_plan(names=(name, "Rock", name)))[0]["from"]
+    seen = cell.replace("\n", "")  # read line by line, each line is a cell
+    assert seen.startswith("'") and cell.replace("'", "") == name.replace("\x00", "").replace("\x1b", "").replace(
+        "'", ""
+    )
+
+
+def cells_with(separator, text):
+    """Cells as a spreadsheet finds them that takes another separator and no quotes."""
+    return [cell for line in text.splitlines() for cell in line.split(separator)]
+
+
+@pytest.mark.parametrize("separator", [";", "\t"])
+def test_no_cell_begins_with_a_formula_where_the_separator_is_another(separator):
+    name = f'a{separator}=1+1{separator} "@x\r\n-1\n{separator}＝2'
+    cells = cells_with(separator, csv_text(make_plan(names=(name, "Rock", name))))
+    bare = [cell.lstrip(' "') for cell in cells]
+    assert not [cell for cell in bare if cell[:1] in ("=", "@", "＝") or cell.startswith("-1")]
+
+
+def test_what_no_file_can_hold_is_left_out():
+    text = csv_text(make_plan(names=("a\ud800b\x00c", "Rock", "x")))
+    assert "abc" in text and text.encode("utf-8")
+
+
+def test_a_shared_table_has_times_and_names_but_no_place_of_a_mark():
+    plan = make_plan(legs=3)
+    rows = list(csv.DictReader(io.StringIO(csv_text(plan, private=True), newline="")))
+    for row in rows:
+        hidden = "distance_m bearing_true_deg bearing_mag_deg heading_true_deg heading_mag_deg card_heading off_line_m"
+        assert not any(row[name] for name in [*hidden.split(), "ground_speed_m_s", "stream_set_deg", "stream_kn"])
+        assert row["minutes_min"] and row["depart_iso"] and row["note"].startswith("Marks are left out for sharing")
+    assert [row["to"] for row in rows] == [leg.end_name for leg in plan.legs]
+    assert [bool(row["to_lon_deg"]) for row in rows] == [False, False, True]  # only the exit
+
+
 def test_negative_numbers_are_numbers_not_text():
     assert float(rows_of(make_plan(lon=-28.5))[0]["from_lon_deg"]) == -28.5
 

@@ -7,8 +7,11 @@ from datetime import datetime, timezone
 
 import pytest
 from plans import make_plan
+from tideleg.cards.gps_options import GpsOptions, options_of
 from tideleg.cards.gpx import gpx_text
+from tideleg.cards.short_names import shortened
 from tideleg.cards.xml_text import clean
+from tideleg.core.errors import SwimPlanError
 from tideleg.core.results.card import heading_changes
 from tideleg.version import tideleg_version
 
@@ -129,3 +132,100 @@ def test_later_headings_of_a_leg_stand_in_its_comment_with_their_times():
     comments = [point.findtext("g:cmt", namespaces=NS) for point in tree_of(plan).findall("g:rte/g:rtept", NS)]
     for leg, comment in zip(plan.legs, comments[1:]):
         assert comment.count(" then ") == len(heading_changes(leg, plan.heading_step_deg)) > 0
+
+
+SMALL = GpsOptions(name_length=6, upper_case=True)
+
+
+def waypoint_names(plan, options):
+    root = ElementTree.fromstring(gpx_text(plan, options).encode("utf-8"))
+    return [point.findtext("g:name", namespaces=NS) for point in root.findall("g:wpt", NS)]
+
+
+@pytest.mark.parametrize(
+    ("name", "length", "short"),
+    [
+        ("Long Sill", 10, "Long Sill"),
+        ("Long Sill", 8, "LongSill"),
+        ("Gannet Heads", 8, "GanntHds"),
+        ("Outer edge 12", 8, "OtrEdg12"),
+        ("Aoife", 6, "Aoife"),
+        ("aaaaaaaaaa", 6, "Aaaaaa"),
+        ("1234567890123", 6, "190123"),
+    ],
+)
+def test_a_short_name_loses_blanks_then_vowels_then_its_end_but_not_its_number(name, length, short):
+    assert shortened(name, length) == short
+
+
+@pytest.mark.parametrize("length", range(6, 11))
+def test_short_names_are_short_plain_and_all_different_whatever_they_are_made_from(length):
+    awkward = (
+        "Ὕφαλος",
+        "שונית",
+        "🐙",
+        "",
+        "Reef",
+        "REEF",
+        "reef",
+        "Réef",
+        "Ångström's Bank",
+        "L1-1",
+        "MARK1",
+        "-",
+        "岩",
+    )
+    plan = make_plan(legs=len(awkward), names=(*awkward, awkward[0]))
+    found = [gpx_text(plan, GpsOptions(name_length=length, upper_case=True, every_m=150.0)) for _ in range(2)]
+    assert found[0] == found[1]
+    root = ElementTree.fromstring(found[0].encode("utf-8"))
+    names = [point.findtext("g:name", namespaces=NS) for point in root.findall("g:wpt", NS)]
+    assert len(set(names)) == len(names)
+    assert all(re.fullmatch(rf"[A-Z0-9 -]{{1,{length}}}", name) for name in names)
+    route = [point.findtext("g:name", namespaces=NS) for point in root.findall("g:rte/g:rtept", NS)]
+    assert route[: len(awkward)] == names[: len(awkward)] and "L1-1" in names[len(awkward) :]
+
+
+def test_a_name_in_another_script_is_its_kind_with_a_number():
+    plan = make_plan(legs=3, names=("שונית", "🐙", "", "שונית"))
+    assert waypoint_names(plan, SMALL) == ["ENTRY1", "MARK1", "MARK2"]
+
+
+def test_the_same_place_has_one_short_name():
+    plan = make_plan(legs=2)
+    root = ElementTree.fromstring(gpx_text(plan, SMALL).encode("utf-8"))
+    names = [point.findtext("g:name", namespaces=NS) for point in root.findall("g:rte/g:rtept", NS)]
+    assert names[0] == names[2] != names[1]
+
+
+def test_times_of_the_track_never_go_back_and_no_segment_is_of_a_leg_that_cannot_be_swum():
+    root = tree_of(PLANS["not swimmable"])
+    segments = root.findall("g:trk/g:trkseg", NS)
+    assert len(segments) == 1
+    for tree in map(tree_of, PLANS.values()):
+        times = [one.text for one in tree.findall("g:trk/g:trkseg/g:trkpt/g:time", NS)]
+        assert times == sorted(times) and all(re.fullmatch(r"\d{4}-\d\d-\d\dT\d\d:\d\d:\d\dZ", one) for one in times)
+
+
+def test_too_many_waypoints_and_names_too_long_for_the_receiver_are_refused():
+    with pytest.raises(SwimPlanError, match="500 waypoints.*further apart"):
+        gpx_text(make_plan(legs=20), GpsOptions(every_m=25.0))
+    plan = make_plan(legs=10, leg_m=2600.0)
+    long_last_leg = replace(plan, legs=(*(replace(leg, track=()) for leg in plan.legs[:-1]), plan.legs[-1]))
+    with pytest.raises(SwimPlanError, match="up to 7 letters.*further apart"):
+        gpx_text(long_last_leg, GpsOptions(every_m=25.0, name_length=6))
+    assert "<name>L10-100</name>" in gpx_text(long_last_leg, GpsOptions(every_m=25.0, name_length=7))
+
+
+@pytest.mark.parametrize(
+    "wrong", [{"name_length": 5}, {"name_length": 11}, {"every_m": 24.9}, {"every_m": float("nan")}]
+)
+def test_what_no_receiver_needs_is_refused(wrong):
+    with pytest.raises(SwimPlanError, match="Asked for"):
+        GpsOptions(**wrong)
+
+
+def test_the_plans_settings_say_how_and_nought_is_no_limit():
+    assert options_of({"gps_name_length": "0", "gps_upper_case": "0", "gps_every_m": "0"}) == GpsOptions()
+    asked = {"gps_name_length": "8", "gps_upper_case": "1", "gps_every_m": "200"}
+    assert options_of(asked, private=True) == GpsOptions(name_length=8, upper_case=True, every_m=200.0, private=True)
