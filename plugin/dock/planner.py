@@ -48,7 +48,7 @@ class Planner(QObject):
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._work = LatestWork(self)
-        self._has_told = False
+        self._is_exact = False
         self._kept: KeptRequest | None = None  # replaced whole, in the worker
 
     @property
@@ -71,16 +71,16 @@ class Planner(QObject):
             wanted, kept = SwimAsked(**asked), self._kept
             quick = kept.of(path, copies, wanted) if kept is not None else None
             if quick is not None:
-                tell((quick, plan_swim(quick, is_cancelled=is_cancelled)))
+                tell((quick, plan_swim(quick, is_cancelled=is_cancelled), False))
             wait_for_quiet(is_cancelled)
             request = request_from(path, copies, wanted)
             swim = plan_swim(request, is_cancelled=is_cancelled)
-            tell((request, swim))
+            tell((request, swim, True))
             if quick is None:
                 self._keep(path, copies, wanted, request)
             return with_turn_back(swim, turn_back(request, swim, is_cancelled=is_cancelled))
 
-        self._has_told = False
+        self._is_exact = False
         title = tr("Tideleg: planning the swim")
         self._work.start(title, work, self._tell, self.turned.emit, self._refuse, self.stopped.emit)
 
@@ -98,13 +98,18 @@ class Planner(QObject):
         except SwimPlanError:
             self._kept = None
 
-    def _tell(self, told: tuple[SwimRequest, SwimPlan]) -> None:
-        self._has_told = True
-        self.planned.emit(*told)
+    def _tell(self, told: tuple[SwimRequest, SwimPlan, bool]) -> None:
+        request, swim, self._is_exact = told
+        self.planned.emit(request, swim)
 
     def _refuse(self, words: str) -> None:
-        """What is refused after the swim was told of is its turn back."""
-        (self.turn_refused if self._has_told else self.refused).emit(words)
+        """What is refused after the exact swim was told of is its turn back; before it the plan itself is refused, and
+        water and chart kept of it before count no more."""
+        if self._is_exact:
+            self.turn_refused.emit(words)
+            return
+        self._kept = None
+        self.refused.emit(words)
 
 
 def wait_for_quiet(is_cancelled: Callable[[], bool], quiet_s: float = QUIET_S) -> None:

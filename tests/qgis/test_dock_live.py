@@ -409,3 +409,25 @@ def test_settings_count_before_they_are_saved(dock) -> None:
     table.rollBack()
     settle(dock.session)
     assert dock.session.swim.zone == before.zone
+
+
+def test_a_plan_that_went_bad_gives_no_swim_from_the_water_kept_of_it(qgis_app, tmp_path: Path) -> None:
+    plan = invented_bay(tmp_path / "bay.gpkg")
+    with desk_with_dock() as (_, dock):
+        opened(dock, plan, depart=f"{DAY} 10:00")
+        rates = [layer for layer in QgsProject.instance().mapLayers().values() if "stream_rates" in layer.source()]
+        QgsProject.instance().removeMapLayers([layer.id() for layer in rates])
+        settle(dock.session)
+        routes = layer_of(dock, "routes")
+        routes.startEditing()
+        feature = next(routes.getFeatures())
+        for number in range(3):
+            if number == 1:  # another program writes into the file
+                with closing(sqlite3.connect(plan)) as connection, connection:
+                    connection.execute("UPDATE stream_rates SET hour = 17 WHERE hour = 3")
+            routes.moveVertex(*moved(1100.0 - 10.0 * number, 250.0), feature.id(), 1)
+            settle(dock.session)
+            assert (dock.session.swim is not None) == (number == 0)
+        assert "hour" in dock.session.problem and "17" in dock.session.problem
+        assert dock.legs.table.rowCount() == 0
+        routes.rollBack()
