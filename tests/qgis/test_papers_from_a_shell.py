@@ -9,19 +9,19 @@ import sys
 from pathlib import Path
 
 import pytest
+from made_sample import sample_at
 
 ROOT = Path(__file__).resolve().parents[2]
-SAMPLE = ROOT / "sample_layers" / "invented_bay.gpkg"
 PROGRAM = shutil.which("qgis_process.bin") or shutil.which("qgis_process")
 SWIM = ("ROUTE=Inner reef and home", "SWIMMER=Steady")
 pytestmark = pytest.mark.skipif(PROGRAM is None, reason="qgis_process is not installed")
 
 
 @pytest.fixture(scope="module")
-def shell(tmp_path_factory):
+def shell(qgis_app, tmp_path_factory):
     """Runs an algorithm with files in a folder of its own, and no display to be had."""
     folder = tmp_path_factory.mktemp("shell")
-    plan = shutil.copy(SAMPLE, folder / "bay.gpkg")
+    plan = sample_at(folder / "bay.gpkg")
     environment = {name: value for name, value in os.environ.items() if name not in ("DISPLAY", "WAYLAND_DISPLAY")}
     environment |= {
         "PYTHONPATH": os.pathsep.join(path for path in sys.path if path),

@@ -9,6 +9,7 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
+from made_sample import sample_at
 from qgis.core import (
     QgsApplication,
     QgsProcessingContext,
@@ -27,14 +28,13 @@ from tideleg.processing.provider import TidelegProvider
 from tideleg.processing.seasoncards import SeasonCards
 
 ROOT = Path(__file__).resolve().parents[2]
-SAMPLE = ROOT / "sample_layers" / "invented_bay.gpkg"
 SPAN = {"ROUTE": "Inner reef and home", "FROM": "2027-06-14", "TO": "2027-06-17", "SWIMMER": "Steady", "STEP": 30}
 pytestmark = pytest.mark.skipif(not shutil.which("pdftotext"), reason="needs poppler's pdftotext")
 
 
 @pytest.fixture
 def plan(qgis_app, tmp_path: Path) -> Path:
-    return Path(shutil.copy(SAMPLE, tmp_path / "bay.gpkg"))
+    return sample_at(tmp_path / "bay.gpkg")
 
 
 def pages(pdf: Path) -> list[str]:

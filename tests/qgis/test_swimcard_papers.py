@@ -10,6 +10,7 @@ from datetime import datetime
 from pathlib import Path
 
 import pytest
+from made_sample import sample_at
 from plans import make_plan
 from qgis.core import (
     QgsLayoutItemLabel,
@@ -29,7 +30,6 @@ from tideleg.processing.planswim import PlanSwim
 from tideleg.processing.swimcard import SwimCard
 
 ROOT = Path(__file__).resolve().parents[2]
-SAMPLE = ROOT / "sample_layers" / "invented_bay.gpkg"
 SWIM = {"ROUTE": "Inner reef and home", "DEPART": "2027-06-26T10:00", "SWIMMER": "Steady"}
 SIZES_MM = {"A6": (105.0, 148.0), "A5": (148.0, 210.0), "A4": (210.0, 297.0)}
 needs_poppler = pytest.mark.skipif(not shutil.which("pdftotext"), reason="needs poppler's pdftotext")
@@ -37,7 +37,7 @@ needs_poppler = pytest.mark.skipif(not shutil.which("pdftotext"), reason="needs 
 
 @pytest.fixture(scope="module")
 def plan(qgis_app, tmp_path_factory) -> Path:
-    return Path(shutil.copy(SAMPLE, tmp_path_factory.mktemp("papers") / "bay.gpkg"))
+    return sample_at(tmp_path_factory.mktemp("papers") / "bay.gpkg")
 
 
 @pytest.fixture(scope="module")
