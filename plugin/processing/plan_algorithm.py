@@ -29,7 +29,9 @@ from .whole_outputs import WholeOutputs, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
+    from ..core.results.swim_plan import SwimPlan
     from ..core.solve.drift import Wind
+    from ..core.solve.request import SwimRequest
     from ..core.solve.swim import SwimWay
     from ..layers_in.swim_in import SwimAsked
     from ..layers_out.plan_layers import OutputLayer
@@ -181,6 +183,14 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
             swimmer=self.text(parameters, "SWIMMER", context),
             pace_m_s=self.number(parameters, "PACE", context),
         )
+
+    def swum(self, request: SwimRequest, feedback: QgsProcessingFeedback) -> SwimPlan:
+        """The swim of a request with its turn back, as planswim gives it."""
+        from ..core.solve.plan_swim import plan_swim
+        from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
+
+        swim = plan_swim(request, is_cancelled=feedback.isCanceled)
+        return with_turn_back(swim, turn_back(request, swim, is_cancelled=feedback.isCanceled))
 
     def tell(self, feedback: QgsProcessingFeedback, warnings: Iterable[str], sentences: Iterable[str]) -> None:
         """Say what was found."""

@@ -114,9 +114,7 @@ class SeasonCards(PlanAlgorithm):
         depart: datetime,
         feedback: QgsProcessingFeedback,
     ) -> SwimPlan:
-        """One day's swim with its turn back, as planswim gives it."""
-        from ..core.solve.plan_swim import plan_swim
-        from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
+        """One day's swim."""
         from ..layers_in.swim_in import request_from
 
         asked = replace(
@@ -124,9 +122,7 @@ class SeasonCards(PlanAlgorithm):
             depart=depart.isoformat(),
             way=self.way(parameters, context),
         )
-        request = request_from(self.plan(parameters, context), {}, asked)
-        plan = plan_swim(request, is_cancelled=feedback.isCanceled)
-        return with_turn_back(plan, turn_back(request, plan, is_cancelled=feedback.isCanceled))
+        return self.swum(request_from(self.plan(parameters, context), {}, asked), feedback)
 
     def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
         """Print layouts belong to the main thread."""

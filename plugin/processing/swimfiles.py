@@ -96,8 +96,6 @@ class SwimFiles(PlanAlgorithm):
         from ..cards.gps_options import GpsOptions
         from ..cards.read_back import DRIVERS, unread_words
         from ..cards.swim_files import WRITERS
-        from ..core.solve.plan_swim import plan_swim
-        from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
 
         wanted = [name for name in FILES if self.file_of(parameters, name, context)]
         if not wanted:
@@ -109,10 +107,7 @@ class SwimFiles(PlanAlgorithm):
             every_m=every_m,
             private=self.parameterAsBoolean(parameters, "PRIVATE", context),
         )
-        swim = plan_swim(self._request, is_cancelled=feedback.isCanceled)
-        feedback.setProgress(40)
-        found = turn_back(self._request, swim, is_cancelled=feedback.isCanceled)
-        swim = with_turn_back(swim, found)
+        swim = self.swum(self._request, feedback)
         sentences = (f"[{one.severity}] {one.message}" for one in swim.flags)
         self.tell(feedback, (*swim.warnings, *unread_words(DRIVERS.keys() & set(wanted))), sentences)
         writers = {name: lambda name=name: WRITERS[name](swim, options) for name in FILES}
