@@ -359,11 +359,12 @@ def test_marks_and_areas_of_a_plan_tell_the_mouse_what_they_are(dock) -> None:
         assert "[%" in layer_of(dock, name).mapTipTemplate(), name
 
 
-def test_a_swim_over_the_date_line_is_played_on_one_side(qgis_app) -> None:
-    west, east = (-179.999, 60.0), (179.999, 60.0)
+def test_a_swim_over_the_date_line_is_drawn_on_both_of_its_sides(qgis_app) -> None:
+    """A projected map asks a layer for no place beyond 180 degrees, so none may lie there."""
+    west, east = (-179.999, 60.0), (180.001, 60.0)
     along = (reading(set_deg=90.0, rate_kn=0.5, place=east), reading(set_deg=90.0, rate_kn=0.5, place=west))
     swim = in_time(*along)
     later_on = replace(swim.minutes[0], lon=west[0])
     rows = SWIMMER.features(replace(swim, minutes=(*swim.minutes, later_on)))
     places = [row.geometry().asPoint().x() for row in [*rows, *STREAM_ALONG.features(swim)]]
-    assert max(places) - min(places) < 0.01
+    assert places == pytest.approx([-179.999] * 4)
