@@ -7,6 +7,9 @@ from pathlib import Path
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication, QTranslator
 
+from .core.words import speak
+from .words import tr
+
 FOLDER = Path(__file__).resolve().parent / "i18n"
 
 
@@ -28,10 +31,12 @@ def install_translator(locale: str | None = None) -> QTranslator | None:
     if translator is None or not translator.load(str(file)):
         return None
     QCoreApplication.installTranslator(translator)
+    speak(tr)
     return translator
 
 
 def remove_translator(translator: QTranslator | None) -> None:
     """Take it out again."""
     if translator is not None:
+        speak(None)
         QCoreApplication.removeTranslator(translator)

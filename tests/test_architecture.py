@@ -18,11 +18,11 @@ QGIS_LIBRARIES = {"qgis", "osgeo", "sip"}
 MAY_USE: dict[str, set[str]] = {
     "core": set(),
     "version": set(),
-    "translation": set(),
+    "translation": {"core.words", "words"},
     "words": set(),
     "resources": set(),
     "plan_package": {"core", "layers_out.styles", "layers_in.moments", "words"},
-    "layers_in": {"core", "plan_package", "version"},
+    "layers_in": {"core", "plan_package", "version", "words"},
     "layers_out": {"core", "plan_package", "version", "words"},
     "cards": {"core", "layers_out", "version", "words"},
     "map_tools": {"core", "layers_in", "layers_out", "plan_package", "words"},

@@ -22,7 +22,9 @@ PLUGIN = ROOT / "plugin"
 FOLDER = PLUGIN / "i18n"
 LANGUAGES = ("de",)
 CONTEXT = "Tideleg"
-ASKING = ("tr", "_tr")
+ASKING = ("tr", "_tr", "marked")
+# Asked for while the language is not known yet, and shown by ``spoken`` when it is.
+KEPT = "marked"
 SCHEMA = "plan_package/schema.py"
 # Calls whose texts a user reads; a text that stands in one as it is, is not translated.
 SHOWING = frozenset(
@@ -38,8 +40,16 @@ SHOWING = frozenset(
 RETURNING = frozenset("displayName shortHelpString shortDescription longName tags".split())
 # The parts of a refusal, which are shown as they are.
 REFUSING = frozenset("asked allowed remedy".split())
-# The parts whose words are translated; core, layers_in and the plan's errors speak English: docs/translating.md.
-TRANSLATED = ("dock", "map_tools", "processing", "cards", "layers_out", "plan_package", "entry.py")
+# The parts whose words are translated, but for the readers of tables and charts, and what only we can mend:
+# docs/translating.md.
+TRANSLATED = "core dock map_tools processing cards layers_in layers_out plan_package entry.py".split()
+ENGLISH = tuple(
+    """core/water/stream_ core/water/tide_ core/water/heading_words core/water/chart_strings core/water/second_reading
+    core/table_clock core/text_moments core/text_table core/clock_rows core/clock_labels core/chart/object_classes
+    core/chart/restrictions core/chart/landmark_classes layers_in/chart_ layers_in/tides_reading layers_in/tides_export
+    layers_in/streams_ layers_in/station_rows layers_in/read_ layers_in/field_mapping layers_in/second_reading
+    core/results/day_strip core/results/route_day""".split()
+)
 # Words for programs, not for people, as first argument: names of parameters.
 NAMING = frozenset("add_sink add_text add_number".split())
 
@@ -48,7 +58,7 @@ def sources() -> Iterator[tuple[str, ast.Module]]:
     """Each module of the plugin that has translated words: its path below plugin/, and its tree."""
     for path in sorted(PLUGIN.rglob("*.py")):
         name = path.relative_to(PLUGIN).as_posix()
-        if name.split("/")[0] in TRANSLATED:
+        if name.split("/")[0] in TRANSLATED and not name.startswith(ENGLISH):
             yield name, ast.parse(path.read_text(encoding="utf-8"), filename=name)
 
 
@@ -118,7 +128,7 @@ def faults(name: str, tree: ast.Module) -> list[str]:
         asked = asked_for(node)
         if asked is not None and not is_text(asked):
             found.append(f"{where} {ast.unparse(node)[:70]}: only a plain text can be gathered")
-        elif asked is not None and id(node) not in inside:
+        elif asked is not None and called(node) != KEPT and id(node) not in inside:
             found.append(f"{where} {ast.unparse(node)[:70]}: asked for at import, before the language is known")
         plain = shown_plain(node) + (refused_plain(node) if not name.startswith("plan_package") else [])
         found += [f"{where} {called(node)}: {text!r} is not translated" for text in plain]
@@ -127,7 +137,7 @@ def faults(name: str, tree: ast.Module) -> list[str]:
 
 def is_door(node: ast.AST) -> bool:
     """Whether it is what defines the asking itself: def tr(text)."""
-    return isinstance(node, ast.FunctionDef) and node.name in (*ASKING, "schema_words")
+    return isinstance(node, ast.FunctionDef) and node.name in (*ASKING, "schema_words", "spoken")
 
 
 def shown_plain(call: ast.Call) -> list[str]:

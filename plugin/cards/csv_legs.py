@@ -11,6 +11,7 @@ import unicodedata
 from ..core.results.plain_values import iso_time
 from ..core.results.shared import MARKS_LEFT_OUT, without_marks
 from ..core.results.swim_plan import Leg, SwimPlan
+from ..core.words import spoken
 
 # One decimal point everywhere whatever the machine's language; the unit stands in the name of the column.
 COLUMNS: tuple[tuple[str, int | None], ...] = (
@@ -63,7 +64,7 @@ def csv_text(plan: SwimPlan, *, private: bool = False) -> str:
     plan = without_marks(plan) if private else plan
     out = io.StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
-    said = [MARKS_LEFT_OUT] if plan.marks_left_out else []
+    said = [spoken(MARKS_LEFT_OUT)] if plan.marks_left_out else []
     writer.writerow([HEADERS.get(name, name) for name, _ in COLUMNS] + ["note" for _ in said])
     for leg in plan.legs:
         writer.writerow([_cell(leg, name, decimals) for name, decimals in COLUMNS] + said)

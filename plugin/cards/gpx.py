@@ -15,6 +15,7 @@ from ..core.results.on_the_way import WayPoint, points_on_the_way
 from ..core.results.report import wrapped_lon
 from ..core.results.shared import without_marks
 from ..core.results.swim_plan import Leg, Stop, SwimPlan, TrackPoint
+from ..core.words import spoken
 from ..version import tideleg_version
 from ..words import tr
 from .gps_options import GpsOptions
@@ -108,7 +109,7 @@ def _track(legs: Sequence[Leg], title: str) -> list[str]:
     """One segment a leg; no track where none is swum."""
     if not legs:
         return []
-    lines = ["<trk>", element("name", title), element("desc", CAUTION)]
+    lines = ["<trk>", element("name", title), element("desc", spoken(CAUTION))]
     for leg in legs:
         points = (line for point in leg.track for line in _point("trkpt", point, time=utc_text(point.moment)))
         lines += ["<trkseg>", *points, "</trkseg>"]
@@ -116,7 +117,7 @@ def _track(legs: Sequence[Leg], title: str) -> list[str]:
 
 
 def _route(plan: SwimPlan, title: str, places: list[Place], names: list[str]) -> list[str]:
-    lines = ["<rte>", element("name", title), element("desc", CAUTION)]
+    lines = ["<rte>", element("name", title), element("desc", spoken(CAUTION))]
     comments = [f"leave {clock_up(plan.depart)}", *(leg_comment(leg, plan.heading_step_deg) for leg in plan.legs)]
     for place, name, comment in zip(places, names, comments):
         lines += _point("rtept", place, name=name, cmt=comment)

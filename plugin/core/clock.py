@@ -13,6 +13,7 @@ import numpy as np
 
 from .errors import NaiveTimeError, SwimPlanError
 from .vendored import add_vendor_folder
+from .words import tr
 
 UTC = timezone.utc
 _DATE_AND_TIME = re.compile(r"^\d{4}-?\d{2}-?\d{2}[T ]\d{2}")  # a date alone would be a swim at midnight
@@ -25,9 +26,9 @@ def zone_named(name: str) -> tzinfo:
         return _zone(name)
     except (KeyError, ValueError, OSError) as error:
         raise SwimPlanError(
-            asked=f"Asked for the time zone {name!r}",
-            allowed="Zones are named as in the IANA list",
-            remedy="Write one such as Europe/Lisbon or UTC into the plan's settings",
+            asked=tr("Asked for the time zone {name!r}").format(name=name),
+            allowed=tr("Zones are named as in the IANA list"),
+            remedy=tr("Write one such as Europe/Lisbon or UTC into the plan's settings"),
         ) from error
 
 
@@ -70,9 +71,13 @@ def local_moment(naive: datetime, zone: tzinfo) -> datetime:
         return readings[0]
     skipped = readings[0].astimezone(UTC).astimezone(zone).replace(tzinfo=None) != naive
     raise SwimPlanError(
-        asked=f"Got the clock time {naive:%Y-%m-%d %H:%M} in {zone}",
-        allowed="That time does not exist: clocks jump over it" if skipped else "That time comes twice that night",
-        remedy=f"Write the offset, for example {readings[0].isoformat()} or {readings[1].isoformat()}",
+        asked=tr("Got the clock time {naive:%Y-%m-%d %H:%M} in {zone}").format(naive=naive, zone=zone),
+        allowed=tr("That time does not exist: clocks jump over it")
+        if skipped
+        else tr("That time comes twice that night"),
+        remedy=tr("Write the offset, for example {earlier} or {later}").format(
+            earlier=readings[0].isoformat(), later=readings[1].isoformat()
+        ),
     )
 
 
@@ -97,9 +102,9 @@ def span_from_texts(first: str, last: str, zone: tzinfo) -> tuple[datetime, date
     ends = [_day_edge(text, zone, shift) for text, shift in ((first, 0), (last, 1))]
     if not ends[0].astimezone(UTC) < ends[1].astimezone(UTC):
         raise SwimPlanError(
-            asked=f"Asked for the time from {first!r} to {last!r}",
-            allowed="The beginning is before the end",
-            remedy="Give a later end",
+            asked=tr("Asked for the time from {first!r} to {last!r}").format(first=first, last=last),
+            allowed=tr("The beginning is before the end"),
+            remedy=tr("Give a later end"),
         )
     return ends[0], ends[1]
 
@@ -115,9 +120,9 @@ def _day_edge(text: str, zone: tzinfo, days: int) -> datetime:
 
 def _unreadable(text: str) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"Got {text!r} for a date and time",
-        allowed="Times are ISO 8601, date and time of day",
-        remedy="Write it like 2027-06-05T10:00 or 2027-06-05T10:00+01:00",
+        asked=tr("Got {text!r} for a date and time").format(text=text),
+        allowed=tr("Times are ISO 8601, date and time of day"),
+        remedy=tr("Write it like 2027-06-05T10:00 or 2027-06-05T10:00+01:00"),
     )
 
 
@@ -134,7 +139,7 @@ class PlanClock:
     end: datetime | None = None
 
     def __post_init__(self) -> None:
-        aware(self.start, "the plan's start")
+        aware(self.start, tr("the plan's start"))
         zone_named(self.zone_name)
 
     @property

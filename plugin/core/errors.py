@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from .words import tr
+
 
 class SwimPlanError(Exception):
     """A plan that cannot be computed as asked.
@@ -32,12 +34,12 @@ class BadInputError(SwimPlanError):
         super().__init__(asked=self._place(), allowed=allowed, remedy=remedy)
 
     def _place(self) -> str:
-        place = f"Layer '{self.layer}'"
+        place = tr("Layer '{layer}'").format(layer=self.layer)
         if self.row is not None:
-            place += f", row {self.row}"
+            place += tr(", row {row}").format(row=self.row)
         if self.field:
-            place += f", field '{self.field}'"
-        return place if self.value is None else f"{place}: got {self.value!r}"
+            place += tr(", field '{field}'").format(field=self.field)
+        return place if self.value is None else tr("{place}: got {value!r}").format(place=place, value=self.value)
 
 
 class NaiveTimeError(SwimPlanError):
@@ -46,9 +48,13 @@ class NaiveTimeError(SwimPlanError):
     def __init__(self, *, value: object, where: str = "") -> None:
         self.value = value
         super().__init__(
-            asked=f"Got the time {value}{f' in {where}' if where else ''} without a time zone",
-            allowed="Times carry a zone or an offset",
-            remedy="Write the offset, for example 2027-06-05T09:40+00:00",
+            asked=(
+                tr("Got the time {value} in {where} without a time zone")
+                if where
+                else tr("Got the time {value} without a time zone")
+            ).format(value=value, where=where),
+            allowed=tr("Times carry a zone or an offset"),
+            remedy=tr("Write the offset, for example 2027-06-05T09:40+00:00"),
         )
 
 

@@ -11,6 +11,7 @@ from numpy.typing import ArrayLike
 
 from .errors import OutsideModelError
 from .projecting import in_projecting_thread
+from .words import tr
 
 SEMI_MAJOR_AXIS_M = 6378137.0  # WGS84, NGA.STND.0036
 
@@ -41,9 +42,9 @@ def check_position(lon: float, lat: float, name: str) -> None:
     """OutsideModelError unless longitude is within 180 and latitude within 89 degrees (no frame at a pole)."""
     if not (np.isfinite(lon) and np.isfinite(lat) and abs(lon) <= 180.0 and abs(lat) <= 89.0):
         raise OutsideModelError(
-            asked=f"{name} is at longitude {lon}, latitude {lat}",
-            allowed="Longitudes reach from -180 to 180 and latitudes from -89 to 89 degrees",
-            remedy="Check the layer's coordinate reference system and the order longitude, latitude",
+            asked=tr("{name} is at longitude {lon}, latitude {lat}").format(name=name, lon=lon, lat=lat),
+            allowed=tr("Longitudes reach from -180 to 180 and latitudes from -89 to 89 degrees"),
+            remedy=tr("Check the layer's coordinate reference system and the order longitude, latitude"),
         )
 
 
@@ -59,7 +60,7 @@ class LocalFrame:
     lat: float
 
     def __post_init__(self) -> None:
-        check_position(self.lon, self.lat, "The plan's centre")
+        check_position(self.lon, self.lat, tr("The plan's centre"))
 
     @classmethod
     def around(cls, lonlat: np.ndarray) -> LocalFrame:

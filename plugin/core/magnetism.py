@@ -10,6 +10,7 @@ from typing import Any
 from .clock import UTC, aware
 from .errors import OutsideModelError
 from .vendored import ensure_vendored
+from .words import tr
 
 MODEL_NAME = "WMM2025"
 FIRST_YEAR, END_YEAR = 2025.0, 2030.0  # NOAA NCEI and BGS, The US/UK World Magnetic Model for 2025-2030
@@ -41,9 +42,9 @@ def variation_at(lon: float, lat: float, date: datetime, *, height_km: float = 0
     year = decimal_year(aware(date)) if FIRST_YEAR - 1.0 <= date.year <= END_YEAR + 1.0 else float(date.year)
     if not FIRST_YEAR <= year < END_YEAR:
         raise OutsideModelError(
-            asked=f"Asked for the magnetic variation on {date:%Y-%m-%d}",
-            allowed=f"{MODEL_NAME} is valid from 2025-01-01 to 2029-12-31",
-            remedy="Plan within those years, or install a release of Tideleg with a newer model",
+            asked=tr("Asked for the magnetic variation on {date:%Y-%m-%d}").format(date=date),
+            allowed=tr("{model_name} is valid from 2025-01-01 to 2029-12-31").format(model_name=MODEL_NAME),
+            remedy=tr("Plan within those years, or install a release of Tideleg with a newer model"),
         )
     result = _model().calculate(glat=lat, glon=lon, alt=height_km, time=year, allow_date_outside_lifespan=False)
     return Variation(east_deg=float(result.d), date=date)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from .errors import SwimPlanError
+from .words import marked, spoken, tr
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -38,9 +39,9 @@ class Swimmer:
             value = getattr(self, key)
             if not low <= value <= high:
                 raise SwimPlanError(
-                    asked=f"Swimmer '{self.name}' has {key} = {value}",
-                    allowed=f"{key} lies from {low:g} to {high:g}",
-                    remedy="Correct the swimmers table",
+                    asked=tr("Swimmer '{name}' has {key} = {value}").format(name=self.name, key=key, value=value),
+                    allowed=tr("{key} lies from {low:g} to {high:g}").format(key=key, low=low, high=high),
+                    remedy=tr("Correct the swimmers table"),
                 )
 
     @property
@@ -62,21 +63,21 @@ LIMITS = {
 }
 NUMBERS = tuple(LIMITS)
 IN_WORDS = {
-    "pace_m_s": "pace {:g} m/s",
-    "path_factor": "path factor {:g}",
-    "range_m": "range {:g} m",
-    "max_hours": "{:g} hours",
-    "depth_limit_m": "depth limit {:g} m",
-    "min_ground_speed_m_s": "least ground speed {:g} m/s",
-    "fluid_l": "{:g} L to drink",
-    "fluid_l_h": "{:g} L an hour drunk",
-    "line_m": "anchor line {:g} m",
+    "pace_m_s": marked("pace {value:g} m/s"),
+    "path_factor": marked("path factor {value:g}"),
+    "range_m": marked("range {value:g} m"),
+    "max_hours": marked("{value:g} hours"),
+    "depth_limit_m": marked("depth limit {value:g} m"),
+    "min_ground_speed_m_s": marked("least ground speed {value:g} m/s"),
+    "fluid_l": marked("{value:g} L to drink"),
+    "fluid_l_h": marked("{value:g} L an hour drunk"),
+    "line_m": marked("anchor line {value:g} m"),
 }
 
 
 def in_words(swimmer: Swimmer, key: str) -> str:
     """One of the swimmer's numbers in words."""
-    return IN_WORDS[key].format(getattr(swimmer, key))
+    return spoken(IN_WORDS[key]).format(value=getattr(swimmer, key))
 
 
 def hours_of_fluid(swimmer: Swimmer) -> float:
@@ -113,10 +114,10 @@ def group_of(swimmers: Sequence[Swimmer]) -> Swimmer:
         words = [in_words(setter, key) for key in keys]
         guessed += [f"{one} ({setter.name})" for one in words if one in setter.guessed]
         if max(map(measure, swimmers)) > measure(setter):
-            set_by.append(f"{' and '.join(words)} by {setter.name}")
+            set_by.append(tr("{words} by {name}").format(words=tr(" and ").join(words), name=setter.name))
     *before, last = (one.name for one in swimmers)
     return Swimmer(
-        name=f"{', '.join(before)} and {last}",
+        name=tr("{before} and {last}").format(before=", ".join(before), last=last),
         guessed=tuple(guessed),
         members=tuple(swimmers),
         set_by=tuple(set_by),

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from .errors import SwimPlanError
+from .words import tr
 
 EXAMPLE = "36 12.345 N 050 01.234 W"
 _TOKEN = re.compile(r"(?P<number>\d+(?:\.\d*)?|\.\d+)|(?P<letter>[NSEW])|(?P<sign>[+-])|(?P<part>[,;/])")
@@ -37,7 +38,7 @@ def position_from_text(text: str) -> tuple[float, float]:
     tokens = _tokens(text)
     letters = [token.text for token in tokens if token.kind == "letter"]
     if len(letters) not in (0, 2):
-        raise _refused(text, "It has both hemispheres (N or S, and E or W) or neither")
+        raise _refused(text, tr("It has both hemispheres (N or S, and E or W) or neither"))
     first, second = _halves(text, tokens)
     if letters and letters[0] in LONGITUDE:
         first, second = second, first
@@ -61,9 +62,9 @@ def _tokens(text: str) -> list[_Token]:
         elif plain[place] == " ":
             place += 1
         elif plain[place] == "O":
-            raise _refused(text, "O is west in some languages and east in others: write E or W")
+            raise _refused(text, tr("O is west in some languages and east in others: write E or W"))
         else:
-            raise _refused(text, f"{plain[place]!r} has no place in it")
+            raise _refused(text, tr("{plain!r} has no place in it").format(plain=plain[place]))
     return tokens
 
 
@@ -72,7 +73,7 @@ def _halves(text: str, tokens: Sequence[_Token]) -> tuple[list[_Token], list[_To
     cut = _cut(tokens)
     kept = [[token for token in half if token.kind != "part"] for half in (tokens[:cut], tokens[cut:])]
     if not all(any(token.kind == "number" for token in half) for half in kept):
-        raise _refused(text, "It has a latitude and a longitude")
+        raise _refused(text, tr("It has a latitude and a longitude"))
     return kept[0], kept[1]
 
 
@@ -97,24 +98,26 @@ def _degrees(text: str, tokens: Sequence[_Token], axis: str) -> float:
     signs = [number for number, token in enumerate(tokens) if token.kind == "sign"]
     figures = [token.text for token in tokens if token.kind == "number"]
     if letters and letters[0] not in axis:
-        raise _refused(text, "It has one latitude (N or S) and one longitude (E or W)")
+        raise _refused(text, tr("It has one latitude (N or S) and one longitude (E or W)"))
     if signs and (letters or signs != [0]):
-        raise _refused(text, f"The {word} has either a hemisphere or one sign, before its degrees")
+        raise _refused(text, tr("The {word} has either a hemisphere or one sign, before its degrees").format(word=word))
     if len(figures) > 3 or any("." in figure for figure in figures[:-1]):
-        raise _refused(text, f"The {word} has whole degrees, then minutes with decimals")
+        raise _refused(text, tr("The {word} has whole degrees, then minutes with decimals").format(word=word))
     degrees, minutes, seconds = ([float(figure) for figure in figures] + [0.0, 0.0])[:3]
     if minutes >= 60.0 or seconds >= 60.0:
-        raise _refused(text, f"Minutes and seconds of the {word} are below 60")
+        raise _refused(text, tr("Minutes and seconds of the {word} are below 60").format(word=word))
     size = degrees + minutes / 60.0 + seconds / 3600.0
     if size > MOST_DEG[axis]:
-        raise _refused(text, f"A {word} is at most {MOST_DEG[axis]:g} degrees")
+        raise _refused(text, tr("A {word} is at most {most_deg:g} degrees").format(word=word, most_deg=MOST_DEG[axis]))
     negative = (letters and letters[0] in "SW") or (signs and tokens[0].text == "-")
     return -size if negative else size
 
 
 def _refused(text: str, allowed: str) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"'{text.strip()}' is not a position" if text.strip() else "No position was typed",
+        asked=tr("'{text}' is not a position").format(text=text.strip())
+        if text.strip()
+        else tr("No position was typed"),
         allowed=allowed,
-        remedy=f"Write it like {EXAMPLE}",
+        remedy=tr("Write it like {example}").format(example=EXAMPLE),
     )

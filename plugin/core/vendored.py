@@ -7,6 +7,7 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from .errors import MissingLibraryError
+from .words import tr
 
 VENDOR_FOLDER = Path(__file__).resolve().parent.parent / "vendor"
 NEEDED = ("pygeomag", "astral")
@@ -28,9 +29,12 @@ def ensure_vendored() -> None:
     if missing:
         names = " and ".join(missing)
         raise MissingLibraryError(
-            asked=f"Tideleg needs {names}, which the plugin's zip carries but this copy does not",
-            remedy="Install the plugin from its zip, or run: "
-            f"{sys.executable or 'python3'} -m pip install {' '.join(missing)}",
+            asked=tr("Tideleg needs {names}, which the plugin's zip carries but this copy does not").format(
+                names=names
+            ),
+            remedy=tr("Install the plugin from its zip, or run: {executable} -m pip install {missing}").format(
+                executable=sys.executable or "python3", missing=" ".join(missing)
+            ),
         )
 
 

@@ -7,12 +7,12 @@ from datetime import datetime, timedelta
 
 from ..core.clock import elapsed
 from ..core.results.card import (
-    LEG_NAMED,
     card_angle,
     clock_down,
     clock_up,
     heading_changes,
     leg_state,
+    names_a_leg,
     whole_minutes,
     worst_first,
 )
@@ -82,7 +82,7 @@ def mind_rows(swim: SwimPlan, notes: list[str]) -> list[Row]:
     """Every flag, gravest first; then what the plan could not know, which has no place."""
     found = []
     for flag in worst_first(swim.flags):
-        named = flag.leg is None or LEG_NAMED.search(flag.message)
+        named = flag.leg is None or names_a_leg(flag.message)
         where = "" if named else tr("Leg {}: ").format(flag.leg)
         words = f"{severity_word(flag.severity)}. {where}{flag.message}"
         found.append(Row(cells=(words,), points=flag.points, severity=flag.severity))

@@ -42,6 +42,8 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
+        <location filename="../core/results/card.py"/>
+        <location filename="../core/solve/drift_areas.py"/>
         <source>leg {number}</source>
         <translation>Abschnitt {number}</translation>
     </message>
@@ -140,6 +142,7 @@
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
+        <location filename="../core/results/shared.py"/>
         <source>Marks are left out for sharing: no positions, headings or distances.</source>
         <translation>Zum Weitergeben ohne Marken: keine Positionen, Kurse und Entfernungen.</translation>
     </message>
@@ -440,6 +443,7 @@
     </message>
     <message>
         <location filename="../cards/day_page.py"/>
+        <location filename="../core/chart/hours.py"/>
         <source>{first} to {last}</source>
         <translation>{first} bis {last}</translation>
     </message>
@@ -471,6 +475,11 @@
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
+        <location filename="../core/solve/flags/closed.py"/>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <location filename="../core/solve/turn_back/leaving.py"/>
+        <location filename="../core/solve/windows/chart_limits.py"/>
+        <location filename="../layers_in/swim_in.py"/>
         <source>land</source>
         <translation>Land</translation>
     </message>
@@ -536,6 +545,7 @@
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
+        <location filename="../core/solve/turn_back/leaving.py"/>
         <source>closed water</source>
         <translation>gesperrtes Wasser</translation>
     </message>
@@ -1243,6 +1253,9 @@
     </message>
     <message>
         <location filename="../cards/wet_card.py"/>
+        <location filename="../layers_in/model_row.py"/>
+        <location filename="../layers_in/order_in.py"/>
+        <location filename="../layers_in/table.py"/>
         <source>none</source>
         <translation>keiner</translation>
     </message>
@@ -1286,6 +1299,2188 @@
         <location filename="../layers_out/reach_rasters.py"/>
         <source>Choose another folder or close the program that holds the file</source>
         <translation>Einen anderen Ordner wählen oder das Programm schließen, das die Datei hält</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/depths.py"/>
+        <source>no sounding or contour within {surveyed_within_m:g} m</source>
+        <translation>keine Lotung oder Tiefenlinie innerhalb von {surveyed_within_m:g} m</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/depths.py"/>
+        <source>the nearest contour</source>
+        <translation>die nächste Tiefenlinie</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/depths.py"/>
+        <source>between contours and soundings</source>
+        <translation>zwischen Tiefenlinien und Lotungen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>the beginning</source>
+        <translation>Anfang an</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>further notice</source>
+        <translation>auf Weiteres</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Got the times {start!r} and {end!r}</source>
+        <translation>Angegeben sind die Zeiten {start!r} und {end!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Both ends are clock times, both dates, or both days of the year</source>
+        <translation>Beide Enden sind Uhrzeiten, beide Daten oder beide Tage im Jahr</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Write both the same way; use two rows for a season with daily hours</source>
+        <translation>Beide gleich schreiben; für eine Saison mit täglichen Stunden zwei Zeilen verwenden</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Got {text!r} for the time of a sailing</source>
+        <translation>{text!r} steht als Zeit einer Abfahrt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>It is a clock time such as 10:05 (every day) or a date and time</source>
+        <translation>Es ist eine Uhrzeit wie 10:05 (jeden Tag) oder Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Correct the ferries table</source>
+        <translation>Die Tabelle der Fähren berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Got {text!r} for a time</source>
+        <translation>{text!r} steht als Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>It is HH:MM, YYYY-MM-DD, a date and time, or --MMDD</source>
+        <translation>Es ist HH:MM, JJJJ-MM-TT, Datum und Uhrzeit oder --MMTT</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/hours.py"/>
+        <source>Correct it, or leave it empty for always</source>
+        <translation>Berichtigen, oder für „immer“ leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <source>Route '{name}' has {count} stop(s)</source>
+        <translation>Route „{name}“: Zahl der Halte {count}</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <source>A route has two or more different vertices</source>
+        <translation>Eine Route hat mindestens zwei verschiedene Stützpunkte</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <source>Draw it from the entry over the marks to the exit</source>
+        <translation>Vom Einstieg über die Marken zum Ausstieg zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <source>The route starts at {name}, a mark: the way out is not in this plan.</source>
+        <translation>Die Route beginnt bei {name}, einer Marke: Der Hinweg ist nicht in diesem Plan.</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <source>The route ends at {name}, which is no exit: the way home is not in this plan.</source>
+        <translation>Die Route endet bei {name}, das kein Ausstieg ist: Der Heimweg ist nicht in diesem Plan.</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <source>{stop} lies {distance:.0f} m from {mark}: snap it to the mark if that is meant.</source>
+        <translation>{stop} liegt {distance:.0f} m von {mark}: auf die Marke einrasten, falls sie gemeint ist.</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../dock/reach_section.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../map_tools/place_mark.py"/>
+        <location filename="../processing/bestorder.py"/>
+        <location filename="../processing/reach.py"/>
+        <source>Entry</source>
+        <translation>Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <location filename="../dock/order_section.py"/>
+        <location filename="../layers_out/styling.py"/>
+        <location filename="../processing/bestorder.py"/>
+        <source>Exit</source>
+        <translation>Ausstieg</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>Waypoint {number}</source>
+        <translation>Wegpunkt {number}</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Asked for the time zone {name!r}</source>
+        <translation>Verlangt ist die Zeitzone {name!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Zones are named as in the IANA list</source>
+        <translation>Zonen heißen wie in der Liste der IANA</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Write one such as Europe/Lisbon or UTC into the plan's settings</source>
+        <translation>Eine wie Europe/Lisbon oder UTC in die Einstellungen des Plans schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Got the clock time {naive:%Y-%m-%d %H:%M} in {zone}</source>
+        <translation>Angegeben ist die Uhrzeit {naive:%Y-%m-%d %H:%M} in {zone}</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>That time does not exist: clocks jump over it</source>
+        <translation>Diese Zeit gibt es nicht: Die Uhren überspringen sie</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>That time comes twice that night</source>
+        <translation>Diese Zeit kommt in jener Nacht zweimal vor</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Write the offset, for example {earlier} or {later}</source>
+        <translation>Den Versatz dazuschreiben, zum Beispiel {earlier} oder {later}</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Asked for the time from {first!r} to {last!r}</source>
+        <translation>Verlangt ist die Zeit von {first!r} bis {last!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>The beginning is before the end</source>
+        <translation>Der Anfang liegt vor dem Ende</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>Give a later end</source>
+        <translation>Ein späteres Ende angeben</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Got {text!r} for a date and time</source>
+        <translation>{text!r} steht als Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Times are ISO 8601, date and time of day</source>
+        <translation>Zeiten sind nach ISO 8601, Datum und Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>Write it like 2027-06-05T10:00 or 2027-06-05T10:00+01:00</source>
+        <translation>Etwa 2027-06-05T10:00 oder 2027-06-05T10:00+01:00 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/clock.py"/>
+        <source>the plan's start</source>
+        <translation>der Beginn des Plans</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Layer '{layer}'</source>
+        <translation>Layer „{layer}“</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>, row {row}</source>
+        <translation>, Zeile {row}</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>, field '{field}'</source>
+        <translation>, Feld „{field}“</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>{place}: got {value!r}</source>
+        <translation>{place}: dort steht {value!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>Got the time {value} in {where} without a time zone</source>
+        <translation>Die Zeit {value} in {where} hat keine Zeitzone</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>Got the time {value} without a time zone</source>
+        <translation>Die Zeit {value} hat keine Zeitzone</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>Times carry a zone or an offset</source>
+        <translation>Zeiten haben eine Zone oder einen Versatz</translation>
+    </message>
+    <message>
+        <location filename="../core/errors.py"/>
+        <source>Write the offset, for example 2027-06-05T09:40+00:00</source>
+        <translation>Den Versatz dazuschreiben, zum Beispiel 2027-06-05T09:40+00:00</translation>
+    </message>
+    <message>
+        <location filename="../core/geodesy.py"/>
+        <source>{name} is at longitude {lon}, latitude {lat}</source>
+        <translation>{name} liegt auf Länge {lon}, Breite {lat}</translation>
+    </message>
+    <message>
+        <location filename="../core/geodesy.py"/>
+        <source>Longitudes reach from -180 to 180 and latitudes from -89 to 89 degrees</source>
+        <translation>Längen reichen von -180 bis 180, Breiten von -89 bis 89 Grad</translation>
+    </message>
+    <message>
+        <location filename="../core/geodesy.py"/>
+        <source>Check the layer's coordinate reference system and the order longitude, latitude</source>
+        <translation>Das Koordinatenbezugssystem des Layers und die Reihenfolge Länge, Breite prüfen</translation>
+    </message>
+    <message>
+        <location filename="../core/geodesy.py"/>
+        <source>The plan's centre</source>
+        <translation>Die Mitte des Plans</translation>
+    </message>
+    <message>
+        <location filename="../core/magnetism.py"/>
+        <source>Asked for the magnetic variation on {date:%Y-%m-%d}</source>
+        <translation>Verlangt ist die Missweisung am {date:%Y-%m-%d}</translation>
+    </message>
+    <message>
+        <location filename="../core/magnetism.py"/>
+        <source>{model_name} is valid from 2025-01-01 to 2029-12-31</source>
+        <translation>{model_name} gilt vom 2025-01-01 bis 2029-12-31</translation>
+    </message>
+    <message>
+        <location filename="../core/magnetism.py"/>
+        <source>Plan within those years, or install a release of Tideleg with a newer model</source>
+        <translation>In jenen Jahren planen, oder eine Ausgabe von Tideleg mit neuerem Modell installieren</translation>
+    </message>
+    <message>
+        <location filename="../core/results/card.py"/>
+        <source>NOT REACHED {reason}</source>
+        <translation>NICHT ERREICHT {reason}</translation>
+    </message>
+    <message>
+        <location filename="../core/results/card.py"/>
+        <source>NOT SWIMMABLE {reason}</source>
+        <translation>NICHT SCHWIMMBAR {reason}</translation>
+    </message>
+    <message>
+        <location filename="../core/results/card.py"/>
+        <source>{minutes}min leave {depart} arrive {arrive}</source>
+        <translation>{minutes}min ab {depart} an {arrive}</translation>
+    </message>
+    <message>
+        <location filename="../core/results/card.py"/>
+        <source> then {when} {heading}</source>
+        <translation> dann {when} {heading}</translation>
+    </message>
+    <message>
+        <location filename="../core/results/fastest_path.py"/>
+        <source>The optimum is that of a swimmer who steers anew all the time over a grid; the route holds one compass heading a leg, which is what its minutes are for.</source>
+        <translation>Das Optimum ist das eines Schwimmers, der über einem Raster ständig neu steuert; die Route hält je Abschnitt einen Kompasskurs, und für den gelten ihre Minuten.</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>PREDICTED, not for navigation</source>
+        <translation>VORHERGESAGT, nicht zur Navigation</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>track of a leg</source>
+        <translation>Weg eines Abschnitts</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>tracks of legs</source>
+        <translation>Wege von Abschnitten</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>point on the way</source>
+        <translation>Punkt unterwegs</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>points on the way</source>
+        <translation>Punkte unterwegs</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>{held}; times in {zone}</source>
+        <translation>{held}; Zeiten in {zone}</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>No places</source>
+        <translation>Keine Orte</translation>
+    </message>
+    <message>
+        <location filename="../core/results/file_contents.py"/>
+        <source>Leg {stuck} CANNOT BE SWUM; later times hold only if it could</source>
+        <translation>Abschnitt {stuck} IST NICHT SCHWIMMBAR; spätere Zeiten gelten nur, wenn er es wäre</translation>
+    </message>
+    <message>
+        <location filename="../core/results/reach.py"/>
+        <source>The times are those of a swimmer who steers anew all the time for the fastest track; on one compass heading a leg it takes longer: the marks' one-heading numbers say by how much.</source>
+        <translation>Die Zeiten sind die eines Schwimmers, der für den schnellsten Weg ständig neu steuert; mit einem Kompasskurs je Abschnitt dauert es länger: Wie viel, sagen die Zahlen der Marken für einen Kurs.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>pushed back, set off or too slow on the way</source>
+        <translation>unterwegs zurückgedrückt, abgesetzt oder zu langsam</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <location filename="../core/solve/turn_back/leaving.py"/>
+        <source>the stream is not known</source>
+        <translation>der Strom ist nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>the stream across is too strong</source>
+        <translation>der Strom quer ist zu stark</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>no arrival within 12 hours</source>
+        <translation>keine Ankunft innerhalb von 12 Stunden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>no single heading is found</source>
+        <translation>kein einzelner Kurs gefunden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>The plan itself cannot be swum: there is no planned return, and so no alarm to be home by.</source>
+        <translation>Der Plan selbst ist nicht schwimmbar: Es gibt keine geplante Rückkehr, also keine Alarmzeit, bis zu der man zurück wäre.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>stream of {name} +-{rate_times:.0f} % and +-{phase_times:.0f} min</source>
+        <translation>Strom von {name} +-{rate_times:.0f} % und +-{phase_times:.0f} min</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>+- holds 95 of 100 days: two standard deviations of a normal spread, none beyond three</source>
+        <translation>+- gilt an 95 von 100 Tagen: zwei Standardabweichungen einer Normalverteilung, keine jenseits von dreien</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>pace {pace_m_s:g} m/s +-{pace:g} %</source>
+        <translation>Tempo {pace_m_s:g} m/s +-{pace:g} %</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>path factor {path_factor:g} +-{path:g}, never below 1</source>
+        <translation>Wegfaktor {path_factor:g} +-{path:g}, nie unter 1</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/confidence.py"/>
+        <source>all streams are off together, by their own measure</source>
+        <translation>alle Ströme weichen gemeinsam ab, jeder nach seinem Maß</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/doubts.py"/>
+        <source>Asked for a doubt {name} of {value}</source>
+        <translation>Verlangt ist eine Unsicherheit {name} von {value}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/doubts.py"/>
+        <source>It lies from 0 to {most:g}</source>
+        <translation>Sie liegt von 0 bis {most:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/doubts.py"/>
+        <source>Correct the doubt</source>
+        <translation>Die Unsicherheit berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/doubts.py"/>
+        <source>Asked for {count} members</source>
+        <translation>Verlangt sind {count} Durchläufe</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/doubts.py"/>
+        <source>There may be {fewest} to {most}</source>
+        <translation>Es dürfen {fewest} bis {most} sein</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/doubts.py"/>
+        <source>500 give shares to within about 4 %</source>
+        <translation>500 ergeben Anteile auf etwa 4 % genau</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift.py"/>
+        <source>Asked for a wind from {from_deg:g} degrees of {speed_kn:g} kn</source>
+        <translation>Verlangt ist ein Wind aus {from_deg:g} Grad mit {speed_kn:g} kn</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift.py"/>
+        <source>It comes from 0 to 360 degrees true with 0 to 100 kn</source>
+        <translation>Er kommt aus 0 bis 360 Grad rechtweisend mit 0 bis 100 kn</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift.py"/>
+        <source>Correct the wind, or leave it empty where it is not known</source>
+        <translation>Den Wind berichtigen, oder leer lassen, wo er nicht bekannt ist</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift_areas.py"/>
+        <source>There is no planned return, and so no areas of drift after it.</source>
+        <translation>Es gibt keine geplante Rückkehr, also keine Driftgebiete danach.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift_areas.py"/>
+        <source>The drift is not known for {unknown} of {areas} areas: the stream there and then is not known.</source>
+        <translation>Für {unknown} von {areas} Gebieten ist die Drift nicht bekannt: Der Strom ist dort dann nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift_areas.py"/>
+        <source>any time of the swim</source>
+        <translation>jede Zeit der Tour</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift_areas.py"/>
+        <source>No wind was given: its push on the float is not counted, which is not to say there is none. In a wind the float goes {downwind:.2f} % of its speed downwind of these areas.</source>
+        <translation>Kein Wind angegeben: Sein Druck auf die Boje ist nicht gerechnet, was nicht heißt, dass es keinen gibt. Bei Wind treibt die Boje mit {downwind:.2f} % seiner Geschwindigkeit leewärts aus diesen Gebieten.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/drift_areas.py"/>
+        <source>Wind from {from_deg:03.0f} true, {speed_kn:g} kn, all the time: the float is pushed {downwind:.2f} % of its speed downwind and up to {across:.2f} % to either side.</source>
+        <translation>Die ganze Zeit Wind aus {from_deg:03.0f} rechtweisend, {speed_kn:g} kn: Die Boje wird mit {downwind:.2f} % seiner Geschwindigkeit leewärts und bis zu {across:.2f} % nach jeder Seite gedrückt.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>fairway</source>
+        <translation>betonntes Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>ferry's track</source>
+        <translation>Fährweg</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>traffic lane</source>
+        <translation>Einbahnweg</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>boat channel</source>
+        <translation>Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>The straight line of leg {number} crosses the {channel}; the leg is not timed.</source>
+        <translation>Die gerade Linie von Abschnitt {number} quert: {channel}; der Abschnitt hat keine Zeiten.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>{end_name} lies in it: you would stay {minutes:.0f} min among the boats.</source>
+        <translation>{end_name} liegt darin: Sie wären {minutes:.0f} min zwischen den Booten.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>You are in the {channel} from {first} to {last}: {minutes:.1f} min over {metres:.0f} m.</source>
+        <translation>Von {first} bis {last} sind Sie darin ({channel}): {minutes:.1f} min über {metres:.0f} m.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>The direction of its traffic is not known, so the crossing angle is not checked.</source>
+        <translation>Die Richtung des Verkehrs ist nicht bekannt, der Winkel der Querung also nicht geprüft.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>, cross square</source>
+        <translation>, rechtwinklig queren</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>The way of its traffic is taken from its shape.</source>
+        <translation>Die Richtung des Verkehrs ist aus der Form genommen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>A boat at {boat_kn:.0f} kn runs {distance} in that time: enter only when none is nearer.</source>
+        <translation>Ein Boot mit {boat_kn:.0f} kn fährt in dieser Zeit {distance}: erst hinein, wenn keines näher ist.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>you point {heading_angle_deg:.0f}° off the line of its traffic and move {track_angle_deg:.0f}° off it</source>
+        <translation>Sie zeigen {heading_angle_deg:.0f}° und bewegen sich {track_angle_deg:.0f}° zur Linie des Verkehrs</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>Near square: {angles}.</source>
+        <translation>Fast rechtwinklig: {angles}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>Not near a right angle: {angles}; cross square.</source>
+        <translation>Weit vom rechten Winkel: {angles}; rechtwinklig queren.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>The ferry of {when} is too near.</source>
+        <translation>Die Fähre um {when} ist zu nah.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>No gap in the timetable is long enough to cross in.</source>
+        <translation>Keine Lücke im Fahrplan reicht zum Queren.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>A timetable is not the traffic.</source>
+        <translation>Ein Fahrplan ist nicht der Verkehr.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>Enter from {first} on.</source>
+        <translation>Ab {first} hinein.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>Enter by {last}.</source>
+        <translation>Bis {last} hinein.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>Enter between {first} and {last}.</source>
+        <translation>Zwischen {first} und {last} hinein.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>unnamed {kind}</source>
+        <translation>{kind} ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>nobody may enter</source>
+        <translation>niemand darf hinein</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>spearing is not allowed</source>
+        <translation>Speerfischen ist verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>anchoring is not allowed</source>
+        <translation>Ankern ist verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>no loaded gun may be carried</source>
+        <translation>keine geladene Harpune darf mitgeführt werden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>An unnamed closed area</source>
+        <translation>Ein Sperrgebiet ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Leg {number} passes {metres:.0f} m through {place}.</source>
+        <translation>Abschnitt {number} führt {metres:.0f} m durch {place}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>The straight line of leg {number} passes through {place}; the leg is not timed.</source>
+        <translation>Die gerade Linie von Abschnitt {number} führt durch {place}; der Abschnitt hat keine Zeiten.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>{end_name} lies inside it.</source>
+        <translation>{end_name} liegt darin.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>In force {words}.</source>
+        <translation>In Kraft {words}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Rule: {citation}.</source>
+        <translation>Regel: {citation}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>No citation given.</source>
+        <translation>Keine Quelle angegeben.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Checked on {checked_on}</source>
+        <translation>Geprüft am {checked_on}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Not marked as checked</source>
+        <translation>Nicht als geprüft vermerkt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>{checked}; the local law decides.</source>
+        <translation>{checked}; es gilt das örtliche Recht.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Closed area</source>
+        <translation>Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Leg {number} crosses {metres:.0f} m of {name}: route it round, watching the bow of the track.</source>
+        <translation>Abschnitt {number} quert {metres:.0f} m von {name}: außen herum legen und auf den Bogen des Weges achten.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>The straight line of leg {number} crosses {metres:.0f} m of {name}; the leg is not timed.</source>
+        <translation>Die gerade Linie von Abschnitt {number} quert {metres:.0f} m von {name}; der Abschnitt hat keine Zeiten.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>The chart's coast runs {metres:.0f} m outside the entry.</source>
+        <translation>Die Küste der Karte verläuft {metres:.0f} m seewärts vom Einstieg.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>The chart's coast runs {metres:.0f} m outside the exit.</source>
+        <translation>Die Küste der Karte verläuft {metres:.0f} m seewärts vom Ausstieg.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Leg {number} starts or ends on {name}</source>
+        <translation>Abschnitt {number} beginnt oder endet auf {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/closed.py"/>
+        <source>Leg {number} runs on {name}</source>
+        <translation>Abschnitt {number} läuft auf {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/crossing.py"/>
+        <source>Crossing square takes {square_seconds:.1f} min</source>
+        <translation>Rechtwinklig queren dauert {square_seconds:.1f} min</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/crossing.py"/>
+        <source>{words} and sets you down {down:.0f} m towards {true_deg:03.0f}° true: aim that far up-stream.</source>
+        <translation>{words} und versetzt Sie {down:.0f} m nach {true_deg:03.0f}° rechtweisend: so weit stromauf zielen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>the mark</source>
+        <translation>die Marke</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>it is no mark</source>
+        <translation>es ist keine Marke</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>The height of tide at {name} is not known: the depth there is the charted {charted_m:.1f} m plus an unknown height.</source>
+        <translation>Der Wasserstand bei {name} ist nicht bekannt: Die Tiefe dort ist die Kartentiefe {charted_m:.1f} m plus eine unbekannte Höhe.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name}: tide not known</source>
+        <translation>{name}: Wasserstand nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name} is {depth:.1f} m deep while you are there, over your {limit:.1f} m.</source>
+        <translation>{name} ist {depth:.1f} m tief, während Sie dort sind, mehr als Ihre {limit:.1f} m.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name} {depth:.1f} m: too deep</source>
+        <translation>{name} {depth:.1f} m: zu tief</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name} has {depth:.1f} m of water while you are there, less than {shallow_depth_m:.1f} m: swell breaks on it and it may dry.</source>
+        <translation>{name} hat {depth:.1f} m Wasser, während Sie dort sind, weniger als {shallow_depth_m:.1f} m: Dünung bricht darauf, und es kann trockenfallen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name} {depth:.1f} m: swell breaks</source>
+        <translation>{name} {depth:.1f} m: Dünung bricht</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source> It stays so through the tide.</source>
+        <translation> Das bleibt die ganze Tide so.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source> The tide table ends before it is seen to change.</source>
+        <translation> Die Gezeitentafel endet, bevor es sich ändert.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source> It is within your limit from {when}.</source>
+        <translation> Ab {when} liegt es in Ihrer Grenze.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source> It is within your limit until {when}.</source>
+        <translation> Bis {when} liegt es in Ihrer Grenze.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Leg {number} to {end_name} cannot be swum as planned: {reason}.</source>
+        <translation>Abschnitt {number} nach {end_name} ist so nicht schwimmbar: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Leg {number} cannot be swum</source>
+        <translation>Abschnitt {number} ist nicht schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>The stream on leg {number} is extrapolated: the range of the day is outside neaps and springs or unknown, or no station is near or in sight over water. Allow for more stream than shown.</source>
+        <translation>Der Strom auf Abschnitt {number} ist hochgerechnet: Der Tidenhub des Tages liegt außerhalb von Nipp- und Springzeit oder ist unbekannt, oder keine Station ist nah oder über Wasser in Sicht. Mit mehr Strom rechnen als gezeigt.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Leg {number}: stream extrapolated</source>
+        <translation>Abschnitt {number}: Strom hochgerechnet</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>The route is {length_km:.1f} km, over the {range_km:.1f} km of {name}.</source>
+        <translation>Die Route hat {length_km:.1f} km, mehr als die {range_km:.1f} km von {name}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Over range: {length_km:.1f} km</source>
+        <translation>Zu weit: {length_km:.1f} km</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>The swim takes {hours:.1f} h, over the {max_hours:g} h of {name}.</source>
+        <translation>Die Tour dauert {hours:.1f} h, länger als die {max_hours:g} h von {name}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Over time: {hours:.1f} h</source>
+        <translation>Zu lang: {hours:.1f} h</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>You need {need_l:.1f} L to drink and carry {fluid_l:.1f} L.</source>
+        <translation>Sie brauchen {need_l:.1f} L zu trinken und haben {fluid_l:.1f} L dabei.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Carry {need_l:.1f} L to drink</source>
+        <translation>{need_l:.1f} L zu trinken mitnehmen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Guessed for {name}: {guessed}. Time yourself over a known distance before you trust the minutes.</source>
+        <translation>Geschätzt für {name}: {guessed}. Stoppen Sie sich über eine bekannte Strecke, bevor Sie den Minuten trauen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Pace and limits are guesses</source>
+        <translation>Tempo und Grenzen sind geschätzt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>the sun does not come near the horizon that day</source>
+        <translation>die Sonne kommt an diesem Tag nicht in die Nähe des Horizonts</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>civil dawn is at {dawn}, civil dusk at {dusk}</source>
+        <translation>bürgerliche Morgendämmerung um {dawn}, Abenddämmerung um {dusk}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Leg {number} to {end_name} is swum in the dark: {words}.</source>
+        <translation>Abschnitt {number} nach {end_name} wird im Dunkeln geschwommen: {words}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/limits.py"/>
+        <source>Leg {number} is in the dark</source>
+        <translation>Abschnitt {number} liegt im Dunkeln</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/track.py"/>
+        <source>an unknown time</source>
+        <translation>einer unbekannten Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/best_first.py"/>
+        <source>Not every order was looked at, so there may be a better one: take fewer marks, departures or alternatives.</source>
+        <translation>Nicht jede Reihenfolge wurde angesehen, es kann also eine bessere geben: weniger Marken, Aufbrüche oder Alternativen nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>Asked for departures over {days:.0f} days</source>
+        <translation>Verlangt sind Aufbrüche über {days:.0f} Tage</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>At most {days:.0f} days are looked at</source>
+        <translation>Höchstens {days:.0f} Tage werden angesehen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>Give an earlier end</source>
+        <translation>Ein früheres Ende angeben</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>Asked for {count} departures over {days:.1f} days</source>
+        <translation>Verlangt sind {count} Aufbrüche über {days:.1f} Tage</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>At most {count} times are looked at</source>
+        <translation>Höchstens {count} Zeiten werden angesehen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>Take a longer step or fewer days</source>
+        <translation>Einen längeren Schritt oder weniger Tage nehmen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>No way over water leads to {name}: land or closed water bars it.</source>
+        <translation>Kein Weg über Wasser führt zu {name}: Land oder gesperrtes Wasser liegt davor.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>The height of tide is not known: the depth at {names} is not checked.</source>
+        <translation>Der Wasserstand ist nicht bekannt: Die Tiefe bei {names} ist nicht geprüft.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/find_order.py"/>
+        <source>The depth at {names} is not known, and not checked.</source>
+        <translation>Die Tiefe bei {names} ist nicht bekannt und nicht geprüft.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/request.py"/>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Asked for the order of {count} marks</source>
+        <translation>Verlangt ist die Reihenfolge von {count} Marken</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/request.py"/>
+        <location filename="../layers_in/order_in.py"/>
+        <source>From 1 to {most_marks} marks are put in order</source>
+        <translation>1 bis {most_marks} Marken werden geordnet</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/request.py"/>
+        <source>Name the marks to visit</source>
+        <translation>Die Marken nennen, die besucht werden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/request.py"/>
+        <source>Turn {turn}</source>
+        <translation>Wende {turn}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/swum_again.py"/>
+        <source>Stay {minutes:.0f} min longer at {name}: leaving later you are sooner at the next place.</source>
+        <translation>{minutes:.0f} min länger bei {name} bleiben: Wer später aufbricht, ist eher am nächsten Ort.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/swum_again.py"/>
+        <source>Goes round land or closed water after {names}.</source>
+        <translation>Führt nach {names} um Land oder gesperrtes Wasser herum.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/order/swum_again.py"/>
+        <source>The stream is extrapolated on part of it: allow for more stream.</source>
+        <translation>Der Strom ist auf einem Teil hochgerechnet: mit mehr Strom rechnen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/picked_transits.py"/>
+        <source>The transit {front} / {rear} of {mark} is left out: from there {rear} is no farther than {front}, or on the other side. Swap the two, or pick others.</source>
+        <translation>Die Deckpeilung {front} / {rear} von {mark} fehlt: Von dort ist {rear} nicht weiter weg als {front} oder auf der anderen Seite. Beide tauschen oder andere wählen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/picked_transits.py"/>
+        <source>The transit {transit} passes {off_m:.0f} m to the right of {mark}.</source>
+        <translation>Die Deckpeilung {transit} geht {off_m:.0f} m rechts an {mark} vorbei.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/picked_transits.py"/>
+        <source>The transit {transit} passes {off_m:.0f} m to the left of {mark}.</source>
+        <translation>Die Deckpeilung {transit} geht {off_m:.0f} m links an {mark} vorbei.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/area.py"/>
+        <source>Asked for cells of {cell_m:g} m over {wide_km:.1f} km by {high_km:.1f} km</source>
+        <translation>Verlangt sind Zellen von {cell_m:g} m über {wide_km:.1f} km mal {high_km:.1f} km</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/area.py"/>
+        <source>Cells measure from {least:g} to {most:g} m there</source>
+        <translation>Zellen messen dort {least:g} bis {most:g} m</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/area.py"/>
+        <source>Change CELL, or leave it empty to have it chosen</source>
+        <translation>CELL ändern, oder leer lassen und wählen lassen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/compass.py"/>
+        <source>the way out is stopped by {what}</source>
+        <translation>den Hinweg verhindert: {what}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/compass.py"/>
+        <source>no exit is reached from it in time</source>
+        <translation>kein Ausstieg ist von dort rechtzeitig zu erreichen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>it cannot be swum</source>
+        <translation>er ist nicht schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>land lies in the way</source>
+        <translation>Land liegt im Weg</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>closed water lies in the way</source>
+        <translation>gesperrtes Wasser liegt im Weg</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>the stream is not known all the way</source>
+        <translation>der Strom ist nicht auf dem ganzen Weg bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>the stream is too strong for one heading</source>
+        <translation>der Strom ist zu stark für einen Kurs</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>A track that steers all the time takes {minutes:.0f} min, but no way of a few legs on one heading each was found: {why}</source>
+        <translation>Ein Weg, der ständig neu steuert, dauert {minutes:.0f} min, aber keiner aus wenigen Abschnitten mit je einem Kurs wurde gefunden: {why}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>Each leg is swum on one heading, clear of land and closed water</source>
+        <translation>Jeder Abschnitt wird mit einem Kurs geschwommen, frei von Land und gesperrtem Wasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>Leave at another hour, or draw the route by hand</source>
+        <translation>Zu anderer Stunde aufbrechen, oder die Route von Hand zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>The end '{name}'</source>
+        <translation>Das Ende „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>No way was found from {start} to {end} within {hours:g} h</source>
+        <translation>Von {start} nach {end} wurde kein Weg innerhalb von {hours:g} h gefunden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>It leads over open water, of some cells' width, whose stream is known and can be swum against</source>
+        <translation>Er führt über freies Wasser, einige Zellen breit, dessen Strom bekannt ist und gegen den man schwimmen kann</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>Leave at another hour, take notice of channels in another way, or choose a smaller CELL</source>
+        <translation>Zu anderer Stunde aufbrechen, Fahrwasser anders beachten, oder CELL kleiner wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>No way was found that crosses every channel square: see the crossings' angles.</source>
+        <translation>Kein Weg gefunden, der jedes Fahrwasser rechtwinklig quert: siehe die Winkel der Querungen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>it starts or ends in it</source>
+        <translation>er beginnt oder endet darin</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>its direction is not known</source>
+        <translation>seine Richtung ist nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>The path does not cross {name} square: {why}.</source>
+        <translation>Der Weg quert {name} nicht rechtwinklig: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_path.py"/>
+        <source>a channel</source>
+        <translation>ein Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>{name} is no way home here: land, closed or unknown water lies round it.</source>
+        <translation>{name} ist hier kein Weg heim: Land, gesperrtes oder unbekanntes Wasser liegt darum.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>In {count} cells the stream is not known when they would be reached: they count as closed, and what lies behind them may be missing.</source>
+        <translation>In {count} Zellen ist der Strom nicht bekannt, wenn sie erreicht würden: Sie gelten als gesperrt, und was dahinter liegt, kann fehlen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>({share:.0f} % of those reached) the stream is extrapolated.</source>
+        <translation>({share:.0f} % der erreichten) ist der Strom hochgerechnet.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>In {count} cells {words}</source>
+        <translation>In {count} Zellen {words}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>The reach goes on beyond the area looked at, which is cut to what the plan's layers cover.</source>
+        <translation>Die Reichweite geht über das betrachtete Gebiet hinaus, das auf die Layer des Plans beschnitten ist.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>not reached</source>
+        <translation>nicht erreicht</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>no exit is reached from it</source>
+        <translation>kein Ausstieg von dort zu erreichen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>{words} in time over open water whose stream is known</source>
+        <translation>{words}, rechtzeitig und über freies Wasser mit bekanntem Strom</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>The entry '{name}'</source>
+        <translation>Der Einstieg „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>The entry '{name}' lies in {area}, which nobody may enter then</source>
+        <translation>Der Einstieg „{name}“ liegt in {area}, wo dann niemand hineindarf</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>a closed area</source>
+        <translation>ein Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>In force {words}</source>
+        <translation>In Kraft {words}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>always</source>
+        <translation>immer</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Choose another entry or another time</source>
+        <translation>Einen anderen Einstieg oder eine andere Zeit wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>No stream is known at the entry '{name}' at {depart}</source>
+        <translation>Am Einstieg „{name}“ ist um {depart} kein Strom bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Water for which no stream is known is never taken as slack</source>
+        <translation>Wasser ohne bekannten Strom gilt nie als Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Add a stream station, or tides and stream times that cover that hour</source>
+        <translation>Eine Stromstation ergänzen, oder Gezeiten und Stromzeiten, die jene Stunde abdecken</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>{words} lies {metres:.0f} m inside {name}</source>
+        <translation>{words} liegt {metres:.0f} m in {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>It lies in the water, or on a beach up to {beach_m:g} m from it</source>
+        <translation>Es liegt im Wasser, oder an einem Strand bis {beach_m:g} m davon</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Move it to the water's edge</source>
+        <translation>An den Rand des Wassers verschieben</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>No open water was found beside the entry '{name}' with cells of {cell_m:g} m</source>
+        <translation>Neben dem Einstieg „{name}“ wurde mit Zellen von {cell_m:g} m kein freies Wasser gefunden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Passages narrower than two cells are closed, and so are channels that are kept out of</source>
+        <translation>Durchlässe schmaler als zwei Zellen sind geschlossen, ebenso gemiedene Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Choose a smaller CELL, or take notice of channels in another way</source>
+        <translation>CELL kleiner wählen, oder Fahrwasser anders beachten</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>No way home was found to '{name}' or any exit by {back_by}</source>
+        <translation>Bis {back_by} wurde kein Heimweg zu „{name}“ oder einem Ausstieg gefunden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>At the time to be back the water at an exit is open and its stream is known</source>
+        <translation>Zur Zeit der Rückkehr ist das Wasser an einem Ausstieg frei und sein Strom bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/find_reach.py"/>
+        <source>Give another BACK_BY, or tides and streams that last until then</source>
+        <translation>Ein anderes BACK_BY angeben, oder Gezeiten und Ströme, die bis dahin reichen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/request.py"/>
+        <source>Asked to leave at {depart} and be back by {back_by}</source>
+        <translation>Verlangt ist Aufbruch um {depart} und Rückkehr bis {back_by}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/request.py"/>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>Being back comes after leaving, by {most_hours:g} hours at the most</source>
+        <translation>Die Rückkehr kommt nach dem Aufbruch, um höchstens {most_hours:g} Stunden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/request.py"/>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>Correct DEPART or BACK_BY</source>
+        <translation>DEPART oder BACK_BY berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/request.py"/>
+        <source>Asked for a stay of {stay_min:g} min</source>
+        <translation>Verlangt ist ein Aufenthalt von {stay_min:g} min</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/request.py"/>
+        <source>A stay lasts from 0 to {most_stay_min:g} min</source>
+        <translation>Ein Aufenthalt dauert 0 bis {most_stay_min:g} min</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/reach/request.py"/>
+        <source>Correct STAY</source>
+        <translation>STAY berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <source>The setting {key} is {value:g}</source>
+        <translation>Die Einstellung {key} ist {value:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <source>It lies from {low:g} to {high:g}</source>
+        <translation>Sie liegt von {low:g} bis {high:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>Correct the settings table</source>
+        <translation>Die Tabelle der Einstellungen berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <source>The setting back_by is {back_by!r}</source>
+        <translation>Die Einstellung back_by ist {back_by!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <source>It is a clock time such as 17:30, in the plan's zone</source>
+        <translation>Es ist eine Uhrzeit wie 17:30, in der Zone des Plans</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <source>Correct the settings table, or leave it empty</source>
+        <translation>Die Tabelle der Einstellungen berichtigen, oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/request.py"/>
+        <source>the departure</source>
+        <translation>der Aufbruch</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/stop_results.py"/>
+        <source>no charted depth</source>
+        <translation>keine Kartentiefe</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/stop_results.py"/>
+        <source>the height of tide is not known</source>
+        <translation>der Wasserstand ist nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/stop_results.py"/>
+        <source>Depth not known at {names}: {why}.</source>
+        <translation>Tiefe nicht bekannt bei {names}: {why}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/stop_results.py"/>
+        <source>No times and no depths at {names}: the swim does not get there.</source>
+        <translation>Keine Zeiten und Tiefen bei {names}: Die Tour kommt nicht dorthin.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/stop_results.py"/>
+        <source>The stay of {stay_min:g} min at {name} is not counted: the swim starts or ends there.</source>
+        <translation>Der Aufenthalt von {stay_min:g} min bei {name} zählt nicht: Dort beginnt oder endet die Tour.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/stop_results.py"/>
+        <source>No charted depth at {name}: {basis}.</source>
+        <translation>Keine Kartentiefe bei {name}: {basis}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>Asked for heading mode {mode}, new headings every {heading_every_s:g} s</source>
+        <translation>Verlangt ist Kursweise {mode}, neue Kurse alle {heading_every_s:g} s</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>Modes are 0, 1 and 2, and a heading is held half a minute at the least</source>
+        <translation>Es gibt 0, 1 und 2, und ein Kurs wird mindestens eine halbe Minute gehalten</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>Choose another heading mode or a longer time between headings</source>
+        <translation>Eine andere Kursweise oder eine längere Zeit zwischen Kursen wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>the stream is not known for the whole of this leg: add a stream station or tides that cover it</source>
+        <translation>der Strom ist nicht für den ganzen Abschnitt bekannt: eine Stromstation oder Gezeiten ergänzen, die ihn abdecken</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>the stream across the leg is stronger than the {pace:.2f} m/s you make: you would be set off the line</source>
+        <translation>der Strom quer zum Abschnitt ist stärker als die {pace:.2f} m/s, die Sie machen: Sie würden von der Linie versetzt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>at {pace:.2f} m/s against this stream you would not arrive within 12 hours</source>
+        <translation>mit {pace:.2f} m/s gegen diesen Strom kämen Sie nicht innerhalb von 12 Stunden an</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>no single heading was found: the stream changes too sharply; put a waypoint into the leg, or take a new heading every so often</source>
+        <translation>kein einzelner Kurs gefunden: Der Strom ändert sich zu schnell; einen Wegpunkt einfügen, oder von Zeit zu Zeit einen neuen Kurs nehmen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>an earlier leg is not completed</source>
+        <translation>ein früherer Abschnitt wird nicht beendet</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>the stream across the leg reaches {across:.2f} m/s, and you make {pace:.2f} m/s</source>
+        <translation>der Strom quer zum Abschnitt erreicht {across:.2f} m/s, und Sie machen {pace:.2f} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>the stream pushes you back: toward the mark you make {ahead:.2f} m/s at the worst</source>
+        <translation>der Strom drückt Sie zurück: zur Marke hin machen Sie schlimmstens {ahead:.2f} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/swim.py"/>
+        <source>you make good {mean:.{decimals}f} m/s, below your minimum of {least:.{decimals}f} m/s</source>
+        <translation>Sie machen {mean:.{decimals}f} m/s über Grund gut, weniger als Ihr Mindestes von {least:.{decimals}f} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transit_lines.py"/>
+        <source>Asked for transits that pass within {offset_m:g} m of the mark</source>
+        <translation>Verlangt sind Deckpeilungen, die in {offset_m:g} m Abstand an der Marke vorbeigehen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transit_lines.py"/>
+        <source>The limit is above 0 and at most {nearest_m:g} m</source>
+        <translation>Die Grenze liegt über 0 und bei höchstens {nearest_m:g} m</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transit_lines.py"/>
+        <source>Give another limit; 20 m is common practice</source>
+        <translation>Eine andere Grenze angeben; 20 m sind üblich</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transits.py"/>
+        <source>No transits of {mark}: there are no landmarks. Put some on the map, or read them from a chart.</source>
+        <translation>Keine Deckpeilungen von {mark}: Es gibt keine Landmarken. Welche in die Karte setzen oder aus einer Seekarte lesen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transits.py"/>
+        <source>No transits of {mark}: {in_range} of {given} landmarks lie from {nearest_m:g} m to {farthest_km:g} km away, and a transit needs two. Add landmarks.</source>
+        <translation>Keine Deckpeilungen von {mark}: {in_range} von {given} Landmarken liegen {nearest_m:g} m bis {farthest_km:g} km entfernt, und eine Deckpeilung braucht zwei. Landmarken ergänzen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transits.py"/>
+        <source>No transits of {mark}: no two of {in_range} landmarks are in line within {offset_m:g} m of it. Add landmarks, move the mark, or allow a larger offset.</source>
+        <translation>Keine Deckpeilungen von {mark}: Keine zwei von {in_range} Landmarken decken sich auf {offset_m:g} m genau. Landmarken ergänzen, die Marke verschieben, oder mehr Abstand erlauben.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transits.py"/>
+        <source>Transits of {mark} found: {in_line}, but no two that cross at {least_crossing_deg:g} degrees or more. One line alone does not fix a mark: cross it with a depth or a compass bearing, or add landmarks elsewhere.</source>
+        <translation>Deckpeilungen von {mark}: {in_line}, aber keine zwei, die sich mit {least_crossing_deg:g} Grad oder mehr schneiden. Eine Linie allein legt eine Marke nicht fest: mit einer Tiefe oder einer Kompasspeilung schneiden, oder anderswo Landmarken ergänzen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/transits_of_marks.py"/>
+        <source>Whether a landmark can be seen from the water is not known: higher land, trees and houses may hide it, and the tide a low one. Look from the beach and from the water before you rely on a transit.</source>
+        <translation>Ob man eine Landmarke vom Wasser aus sieht, ist nicht bekannt: Höheres Land, Bäume und Häuser können sie verdecken, und die Tide eine niedrige. Vom Strand und vom Wasser aus nachsehen, bevor Sie sich auf eine Deckpeilung verlassen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/hard_stops.py"/>
+        <source>{max_hours:g} h in the water</source>
+        <translation>{max_hours:g} h im Wasser</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/hard_stops.py"/>
+        <source>the alarm</source>
+        <translation>der Alarm</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/hard_stops.py"/>
+        <source>back by {text}</source>
+        <translation>zurück bis {text}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/landings.py"/>
+        <source>Only the {most} nearest exits are looked at for turning back; left out: {left}.</source>
+        <translation>Für die Umkehr werden nur die {most} nächsten Ausstiege angesehen; nicht dabei: {left}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/leaving.py"/>
+        <source>the stream</source>
+        <translation>der Strom</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/leaving.py"/>
+        <source>a sailing</source>
+        <translation>eine Abfahrt der Fähre</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>Turn back: its times are those of the stops between the ends of the route.</source>
+        <translation>Umkehr: Ihre Zeiten sind die der Halte zwischen den Enden der Route.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>Turn back: {words}</source>
+        <translation>Umkehr: {words}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>on arriving at {name} at {arrive} no exit is reached in time.</source>
+        <translation>bei Ankunft in {name} um {arrive} ist kein Ausstieg rechtzeitig zu erreichen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>leave {name} not before {stop:%H:%M}: on arriving at {arrive} no exit is reached in time.</source>
+        <translation>{name} nicht vor {stop:%H:%M} verlassen: Bei Ankunft um {arrive} ist kein Ausstieg rechtzeitig zu erreichen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>the plan leaves {name} at {leave}, after {latest_leave:%H:%M}, the last safe minute.</source>
+        <translation>der Plan verlässt {name} um {leave}, nach {latest_leave:%H:%M}, der letzten sicheren Minute.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>never safe</source>
+        <translation>nie sicher</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>safe until {latest_planned_exit:%H:%M}</source>
+        <translation>sicher bis {latest_planned_exit:%H:%M}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>the plan leaves {name} at {leave} for {planned_exit}, which is {until}: take {exit}.</source>
+        <translation>der Plan verlässt {name} um {leave} nach {planned_exit}, das ist {until}: {exit} nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>on a bad day (slower, more or less stream, turning early or late) no exit is reached in time from {name}, not even leaving on arrival at {arrive}.</source>
+        <translation>an einem schlechten Tag (langsamer, mehr oder weniger Strom, früher oder später kenternd) ist von {name} kein Ausstieg rechtzeitig zu erreichen, auch nicht bei Aufbruch sofort nach Ankunft um {arrive}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>the plan leaves {name} at {leave}; on a bad day that is too late after {bad}.</source>
+        <translation>der Plan verlässt {name} um {leave}; an einem schlechten Tag ist das nach {bad} zu spät.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/chart_limits.py"/>
+        <source>an unnamed closed area</source>
+        <translation>ein Sperrgebiet ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/chart_limits.py"/>
+        <source>an unnamed channel</source>
+        <translation>ein Fahrwasser ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>Asked for departures from {start} to {end}</source>
+        <translation>Verlangt sind Aufbrüche von {start} bis {end}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>The first is before the last</source>
+        <translation>Der erste liegt vor dem letzten</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>Asked for {count} departures</source>
+        <translation>Verlangt sind {count} Aufbrüche</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>At most {most_departures} are looked at</source>
+        <translation>Höchstens {most_departures} werden angesehen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/find_windows.py"/>
+        <source>the time looked at ends</source>
+        <translation>die betrachtete Zeit endet</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/own_limits.py"/>
+        <source>No charted depth at {bare}: not checked.</source>
+        <translation>Keine Kartentiefe bei {bare}: nicht geprüft.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/own_limits.py"/>
+        <source>The height of tide is not known: the depth at the marks is not checked.</source>
+        <translation>Der Wasserstand ist nicht bekannt: Die Tiefe an den Marken ist nicht geprüft.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>leg {leg} to {name}</source>
+        <translation>Abschnitt {leg} nach {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>the swim</source>
+        <translation>die Tour</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where}: the stream across it reaches {across:.2f} m/s, you make {pace:.2f} m/s</source>
+        <translation>{where}: Der Strom quer dazu erreicht {across:.2f} m/s, Sie machen {pace:.2f} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where}: the stream pushes you back, {ahead:.2f} m/s at the worst</source>
+        <translation>{where}: Der Strom drückt Sie zurück, schlimmstens {ahead:.2f} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where}: too little way is made against the stream</source>
+        <translation>{where}: gegen den Strom zu wenig Fahrt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where} would end after civil dusk at {dusk:%H:%M}</source>
+        <translation>{where} würde nach der bürgerlichen Abenddämmerung um {dusk:%H:%M} enden</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where} would begin before civil dawn</source>
+        <translation>{where} würde vor der bürgerlichen Morgendämmerung beginnen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where} would be swum in the dark</source>
+        <translation>{where} läge im Dunkeln</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>the swim takes {hours:.1f} h, over the {max_hours:g} h of {name}</source>
+        <translation>die Tour dauert {hours:.1f} h, länger als die {max_hours:g} h von {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>the route is longer than the {range_km:.1f} km of {name}</source>
+        <translation>die Route ist länger als die {range_km:.1f} km von {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where} runs over {item}</source>
+        <translation>{where} führt über {item}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where} enters {item}, which nobody may</source>
+        <translation>{where} führt in {item}, wo niemand hineindarf</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where}: the stream is not known</source>
+        <translation>{where}: Der Strom ist nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{where} meets a sailing in {item}</source>
+        <translation>{where} trifft auf eine Abfahrt in {item}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/windows/words.py"/>
+        <source>{item} is too deep or too shoal while you are there</source>
+        <translation>{item} ist zu tief oder zu flach, während Sie dort sind</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>Swimmer '{name}' has {key} = {value}</source>
+        <translation>Schwimmer „{name}“ hat {key} = {value}</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>{key} lies from {low:g} to {high:g}</source>
+        <translation>{key} liegt von {low:g} bis {high:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>Correct the swimmers table</source>
+        <translation>Die Tabelle der Schwimmer berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>pace {value:g} m/s</source>
+        <translation>Tempo {value:g} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>path factor {value:g}</source>
+        <translation>Wegfaktor {value:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>range {value:g} m</source>
+        <translation>Reichweite {value:g} m</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>{value:g} hours</source>
+        <translation>{value:g} Stunden</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>depth limit {value:g} m</source>
+        <translation>Tiefengrenze {value:g} m</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>least ground speed {value:g} m/s</source>
+        <translation>kleinste Fahrt über Grund {value:g} m/s</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>{value:g} L to drink</source>
+        <translation>{value:g} L zu trinken</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>{value:g} L an hour drunk</source>
+        <translation>{value:g} L in der Stunde getrunken</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>anchor line {value:g} m</source>
+        <translation>Ankerleine {value:g} m</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>{words} by {name}</source>
+        <translation>{words} durch {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source> and </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <location filename="../core/swimmer.py"/>
+        <source>{before} and {last}</source>
+        <translation>{before} und {last}</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>It has both hemispheres (N or S, and E or W) or neither</source>
+        <translation>Sie hat beide Himmelsrichtungen (N oder S, und E oder W) oder keine</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>O is west in some languages and east in others: write E or W</source>
+        <translation>O ist in manchen Sprachen Westen und in anderen Osten: E oder W schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>{plain!r} has no place in it</source>
+        <translation>{plain!r} gehört nicht hinein</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>It has a latitude and a longitude</source>
+        <translation>Sie hat eine Breite und eine Länge</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>It has one latitude (N or S) and one longitude (E or W)</source>
+        <translation>Sie hat eine Breite (N oder S) und eine Länge (E oder W)</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>The {word} has either a hemisphere or one sign, before its degrees</source>
+        <translation>Die {word} hat entweder eine Himmelsrichtung oder ein Vorzeichen vor den Graden</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>The {word} has whole degrees, then minutes with decimals</source>
+        <translation>Die {word} hat ganze Grade, dann Minuten mit Nachkommastellen</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>Minutes and seconds of the {word} are below 60</source>
+        <translation>Minuten und Sekunden der {word} liegen unter 60</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>A {word} is at most {most_deg:g} degrees</source>
+        <translation>Eine {word} hat höchstens {most_deg:g} Grad</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>'{text}' is not a position</source>
+        <translation>„{text}“ ist keine Position</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>No position was typed</source>
+        <translation>Keine Position eingegeben</translation>
+    </message>
+    <message>
+        <location filename="../core/typed_position.py"/>
+        <source>Write it like {example}</source>
+        <translation>Etwa so schreiben: {example}</translation>
+    </message>
+    <message>
+        <location filename="../core/vendored.py"/>
+        <source>Tideleg needs {names}, which the plugin's zip carries but this copy does not</source>
+        <translation>Tideleg braucht {names}; das Zip der Erweiterung enthält es, diese Kopie nicht</translation>
+    </message>
+    <message>
+        <location filename="../core/vendored.py"/>
+        <source>Install the plugin from its zip, or run: {executable} -m pip install {missing}</source>
+        <translation>Die Erweiterung aus ihrem Zip installieren, oder ausführen: {executable} -m pip install {missing}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/coefficients.py"/>
+        <source>The tide coefficients of {port} have two rows at one time</source>
+        <translation>Die Gezeitenkoeffizienten von {port} haben zwei Zeilen zur selben Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/coefficients.py"/>
+        <location filename="../core/water/events.py"/>
+        <location filename="../core/water/harmonic_stream.py"/>
+        <location filename="../core/water/series_stream.py"/>
+        <location filename="../core/water/tide.py"/>
+        <location filename="../core/water/wind_drift.py"/>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Delete one of them</source>
+        <translation>Eine davon löschen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/constituents.py"/>
+        <source>Asked for the tidal constituent {name!r}</source>
+        <translation>Verlangt ist die Tide {name!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/constituents.py"/>
+        <source>Known are {names}</source>
+        <translation>Bekannt sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/constituents.py"/>
+        <source>Correct its name, or leave it out if its amplitude is small</source>
+        <translation>Ihren Namen berichtigen, oder sie weglassen, wenn ihre Amplitude klein ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/constituents.py"/>
+        <source>Got the tidal constituent {name!r}</source>
+        <translation>Angegeben ist die Tide {name!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/constituents.py"/>
+        <source> twice</source>
+        <translation> zweimal</translation>
+    </message>
+    <message>
+        <location filename="../core/water/constituents.py"/>
+        <source>Each of these once: {names}</source>
+        <translation>Jede von diesen einmal: {names}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/events.py"/>
+        <source>The stream events of {station} have two rows at one time</source>
+        <translation>Die Stromereignisse von {station} haben zwei Zeilen zur selben Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/grid_stream.py"/>
+        <source>The model '{name}' has {times} times and components of shape {east} and {north}</source>
+        <translation>Das Modell „{name}“ hat {times} Zeiten und Komponenten der Form {east} und {north}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/grid_stream.py"/>
+        <source>Both components have the shape (times, rows, columns)</source>
+        <translation>Beide Komponenten haben die Form (Zeiten, Zeilen, Spalten)</translation>
+    </message>
+    <message>
+        <location filename="../core/water/grid_stream.py"/>
+        <source>Check how the raster was read</source>
+        <translation>Prüfen, wie das Raster gelesen wurde</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonic_stream.py"/>
+        <source>Station {station} has {count} constituents and {size} {name}</source>
+        <translation>Station {station} hat {count} Tiden und {size} Werte für {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonic_stream.py"/>
+        <source>Each constituent has amplitude and phase of both parts</source>
+        <translation>Jede Tide hat Amplitude und Phase beider Teile</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonic_stream.py"/>
+        <source>The stream constants of {station} have {mean} twice</source>
+        <translation>Die Stromkonstanten von {station} haben {mean} zweimal</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>the start of a tidal sum</source>
+        <translation>der Beginn einer Gezeitensumme</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>the day of the nodal corrections</source>
+        <translation>der Tag der Knotenkorrekturen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>Got {count} constituents and {size} {what}</source>
+        <translation>Angegeben sind {count} Tiden und {size} Werte für {what}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>Each constituent has one amplitude and one phase, both numbers</source>
+        <translation>Jede Tide hat eine Amplitude und eine Phase, beides Zahlen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>Fill in what is missing</source>
+        <translation>Fehlendes eintragen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>The constants of {port} make no high or low water</source>
+        <translation>Die Konstanten von {port} ergeben kein Hoch- oder Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>The tide rises and falls by a centimetre or more</source>
+        <translation>Die Tide steigt und fällt um einen Zentimeter oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../core/water/harmonics.py"/>
+        <source>Check the amplitudes and their unit</source>
+        <translation>Die Amplituden und ihre Einheit prüfen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/height_curve.py"/>
+        <source>Got a series of {times} times and {heights} heights</source>
+        <translation>Angegeben ist eine Reihe von {times} Zeiten und {heights} Höhen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/height_curve.py"/>
+        <source>A series has at least two heights, each with its time</source>
+        <translation>Eine Reihe hat mindestens zwei Höhen, jede mit ihrer Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/height_curve.py"/>
+        <source>Add the missing rows</source>
+        <translation>Die fehlenden Zeilen ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/height_curve.py"/>
+        <source>The times of a series do not rise at its row {row}</source>
+        <translation>Die Zeiten einer Reihe steigen bei ihrer Zeile {row} nicht</translation>
+    </message>
+    <message>
+        <location filename="../core/water/height_curve.py"/>
+        <source>Each height is later than the one before</source>
+        <translation>Jede Höhe ist später als die davor</translation>
+    </message>
+    <message>
+        <location filename="../core/water/height_curve.py"/>
+        <source>Sort the rows and delete those given twice</source>
+        <translation>Die Zeilen sortieren und doppelte löschen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/hourly.py"/>
+        <source>The hourly table of {station} has {size} values of {name}</source>
+        <translation>Die Stundentabelle von {station} hat {size} Werte für {name}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/hourly.py"/>
+        <source>It has 13, for the hours -6 to +6</source>
+        <translation>Sie hat 13, für die Stunden -6 bis +6</translation>
+    </message>
+    <message>
+        <location filename="../core/water/hourly.py"/>
+        <source>Give one row for each hour; leave an unknown rate empty</source>
+        <translation>Für jede Stunde eine Zeile; eine unbekannte Stärke leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/hourly.py"/>
+        <location filename="../core/water/slack_offset.py"/>
+        <source>Station {station} has neap range {neap_range_m} m, spring range {spring_range_m} m</source>
+        <translation>Station {station} hat Nipphub {neap_range_m} m, Springhub {spring_range_m} m</translation>
+    </message>
+    <message>
+        <location filename="../core/water/hourly.py"/>
+        <location filename="../core/water/slack_offset.py"/>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>The spring range is the larger</source>
+        <translation>Der Springhub ist der größere</translation>
+    </message>
+    <message>
+        <location filename="../core/water/hourly.py"/>
+        <location filename="../core/water/slack_offset.py"/>
+        <source>Correct the stream_stations row</source>
+        <translation>Die Zeile in stream_stations berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/mesh_stream.py"/>
+        <source>The model '{name}' has components of shape {east} and {north}, and corners numbered up to {numbers} of {nodes} nodes</source>
+        <translation>Das Modell „{name}“ hat Komponenten der Form {east} und {north} und Ecken mit Nummern bis {numbers} von {nodes} Knoten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/mesh_stream.py"/>
+        <source>Its times and places make the shape {expected}, and every corner is a node that is there</source>
+        <translation>Zeiten und Orte ergeben die Form {expected}, und jede Ecke ist ein vorhandener Knoten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/mesh_stream.py"/>
+        <source>Check how the mesh was read</source>
+        <translation>Prüfen, wie das Netz gelesen wurde</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>The secondary port {port} has no difference of {water} water in {what}</source>
+        <translation>Der Anschlussort {port} hat keinen Unterschied für {what} ({water})</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Differences in time and height are given for high and low waters; none is not zero</source>
+        <translation>Unterschiede in Zeit und Höhe stehen für Hoch- und Niedrigwasser da; keiner ist nicht null</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Fill in the {water} water difference in {what}, 0 where there is none</source>
+        <translation>Den Unterschied für {what} ({water}) eintragen, 0 wo keiner ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>The time differences of {port} put a high water past the low water beside it</source>
+        <translation>Die Zeitunterschiede von {port} schieben ein Hochwasser über das Niedrigwasser daneben hinaus</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Differences of high and low waters are of much the same size</source>
+        <translation>Unterschiede von Hoch- und Niedrigwasser sind ungefähr gleich groß</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Check their signs: later is positive</source>
+        <translation>Ihre Vorzeichen prüfen: später ist positiv</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Springs and neaps of {port} are {apart_m:.2f} m apart</source>
+        <translation>Spring- und Nippzeit von {port} liegen {apart_m:.2f} m auseinander</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>The differences of {port} are interpolated between them: {least_spread_m} m or more</source>
+        <translation>Die Unterschiede von {port} werden dazwischen interpoliert: {least_spread_m} m oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Give the mean levels of the reference port, or one difference for springs and neaps</source>
+        <translation>Die mittleren Höhen des Bezugsorts angeben, oder einen Unterschied für Spring- und Nippzeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>The table of {port} has {count} high waters</source>
+        <translation>Die Tafel von {port} hat {count} Hochwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>The table of {port} has {count} low waters</source>
+        <translation>Die Tafel von {port} hat {count} Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>To tell springs from neaps it needs 15 days of them</source>
+        <translation>Um Spring- von Nippzeit zu unterscheiden, braucht es 15 Tage davon</translation>
+    </message>
+    <message>
+        <location filename="../core/water/secondary_port.py"/>
+        <source>Read more days of the reference port's tides, or give its mean levels at springs and neaps</source>
+        <translation>Mehr Tage der Gezeiten des Bezugsorts einlesen, oder seine mittleren Höhen zu Spring- und Nippzeit angeben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/series_stream.py"/>
+        <source>The stream series of {station} has two rows at one time</source>
+        <translation>Die Stromreihe von {station} hat zwei Zeilen zur selben Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>The difference {name} is missing</source>
+        <translation>Der Unterschied {name} fehlt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>All four are needed</source>
+        <translation>Alle vier werden gebraucht</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>The speed ratio {name} is {value}</source>
+        <translation>Das Verhältnis der Stärken {name} ist {value}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>Ratios lie from 0 to {largest_ratio:g}</source>
+        <translation>Verhältnisse liegen von 0 bis {largest_ratio:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>The differences of {station} put its {first} after its {next}</source>
+        <translation>Die Unterschiede von {station} setzen {first} nach {next}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>Slacks and maxima keep their order</source>
+        <translation>Stauwasser und Maxima behalten ihre Reihenfolge</translation>
+    </message>
+    <message>
+        <location filename="../core/water/subordinate.py"/>
+        <source>Correct the minutes and their signs, later positive</source>
+        <translation>Die Minuten und ihre Vorzeichen berichtigen, später ist positiv</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>The tide table of {port} has a row without a time</source>
+        <translation>Die Gezeitentafel von {port} hat eine Zeile ohne Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>Fill in or delete the row</source>
+        <translation>Die Zeile ausfüllen oder löschen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>The tide table of {port} has two rows at one time</source>
+        <translation>Die Gezeitentafel von {port} hat zwei Zeilen zur selben Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>two of the same kind in a row</source>
+        <translation>zwei derselben Art hintereinander</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>a low water above a high water</source>
+        <translation>ein Niedrigwasser über einem Hochwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>The tide table of {port}, in order of time, has {what} at row {row}</source>
+        <translation>Die Gezeitentafel von {port} hat, nach der Zeit geordnet, {what} in Zeile {row}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>High and low waters alternate, the high ones higher</source>
+        <translation>Hoch- und Niedrigwasser wechseln sich ab, die hohen höher</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide.py"/>
+        <source>Check the kind, height and time of that row and the one before, or add one between them</source>
+        <translation>Art, Höhe und Zeit dieser Zeile und der davor prüfen, oder eine dazwischen ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/time_steps.py"/>
+        <source>The model '{name}' has {size} time steps</source>
+        <translation>Das Modell „{name}“ hat {size} Zeitschritte</translation>
+    </message>
+    <message>
+        <location filename="../core/water/time_steps.py"/>
+        <location filename="../layers_in/model_times.py"/>
+        <source>A model has two steps or more, each later than the one before</source>
+        <translation>Ein Modell hat zwei Schritte oder mehr, jeder später als der davor</translation>
+    </message>
+    <message>
+        <location filename="../core/water/time_steps.py"/>
+        <source>Give a model that goes on in time</source>
+        <translation>Ein Modell angeben, das in der Zeit fortschreitet</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>The drift's start</source>
+        <translation>Der Anfang der Drift</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>The drift's end</source>
+        <translation>Das Ende der Drift</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>A drift lasts {minutes:.1f} minutes</source>
+        <translation>Eine Drift dauert {minutes:.1f} Minuten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Drifts of 2 minutes to 3 hours say what the stream does</source>
+        <translation>Driften von 2 Minuten bis 3 Stunden sagen, was der Strom tut</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Check both times</source>
+        <translation>Beide Zeiten prüfen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>A drift makes {rate_kn:.1f} kn</source>
+        <translation>Eine Drift macht {rate_kn:.1f} kn</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Streams up to 15 kn are planned in</source>
+        <translation>Geplant wird in Strömen bis 15 kn</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Check both places and times</source>
+        <translation>Beide Orte und Zeiten prüfen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>There is no drift to correct by</source>
+        <translation>Es gibt keine Drift, nach der berichtigt werden kann</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Time one: two places and two times</source>
+        <translation>Eine stoppen: zwei Orte und zwei Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>The station's table does not know the stream during drift {number}</source>
+        <translation>Die Tabelle der Station kennt den Strom während Drift {number} nicht</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>A drift is compared with what the table says for the same time</source>
+        <translation>Eine Drift wird mit dem verglichen, was die Tabelle für dieselbe Zeit sagt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Extend the tides or the table to that day</source>
+        <translation>Die Gezeiten oder die Tabelle bis zu jenem Tag verlängern</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>Check places and times, or time another drift when the stream runs strongly</source>
+        <translation>Orte und Zeiten prüfen, oder eine weitere Drift stoppen, wenn der Strom stark läuft</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>The station's table has hardly any stream during the drifts</source>
+        <translation>Die Tabelle der Station hat während der Driften kaum Strom</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>A factor needs a table that runs {rate_kn:.1f} kn or more</source>
+        <translation>Ein Faktor braucht eine Tabelle mit {rate_kn:.1f} kn oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>The drifts ran {seen}, the station's table {told}</source>
+        <translation>Die Driften liefen {seen}, die Tabelle der Station {told}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>A day's correction keeps the table's set within some 60 degrees and its rate within a fifth and five times</source>
+        <translation>Die Berichtigung eines Tages hält die Stromrichtung der Tabelle auf etwa 60 Grad und die Stärke zwischen einem Fünftel und dem Fünffachen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/timed_drift.py"/>
+        <source>{set_deg:03d} at {rate_kn:.1f} kn</source>
+        <translation>{set_deg:03d} mit {rate_kn:.1f} kn</translation>
+    </message>
+    <message>
+        <location filename="../core/water/wind_drift.py"/>
+        <source>The winds have two rows at one time</source>
+        <translation>Die Winde haben zwei Zeilen zur selben Zeit</translation>
     </message>
     <message>
         <location filename="../dock/asked_layers.py"/>
@@ -2022,25 +4217,8 @@
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
-        <location filename="../dock/reach_section.py"/>
-        <location filename="../layers_out/styling.py"/>
-        <location filename="../map_tools/place_mark.py"/>
-        <location filename="../processing/bestorder.py"/>
-        <location filename="../processing/reach.py"/>
-        <source>Entry</source>
-        <translation>Einstieg</translation>
-    </message>
-    <message>
-        <location filename="../dock/order_section.py"/>
         <source>Where one sets out</source>
         <translation>Wo man losschwimmt</translation>
-    </message>
-    <message>
-        <location filename="../dock/order_section.py"/>
-        <location filename="../layers_out/styling.py"/>
-        <location filename="../processing/bestorder.py"/>
-        <source>Exit</source>
-        <translation>Ausstieg</translation>
     </message>
     <message>
         <location filename="../dock/order_section.py"/>
@@ -4555,6 +6733,1085 @@ letzte</translation>
         <translation>Eine Tour neben der Karte planen</translation>
     </message>
     <message>
+        <location filename="../layers_in/copied_source.py"/>
+        <source>Layer '{name}' gave {count} of its rows</source>
+        <translation>Layer „{name}“ gab {count} seiner Zeilen her</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/copied_source.py"/>
+        <source>It has {least}</source>
+        <translation>Er hat {least}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/copied_source.py"/>
+        <source>Another program may hold the file: try again, or open the plan again</source>
+        <translation>Ein anderes Programm hält vielleicht die Datei: noch einmal versuchen, oder den Plan neu öffnen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/day_asked.py"/>
+        <source>The place</source>
+        <translation>Der Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/day_asked.py"/>
+        <source>Got {day!r} for a day</source>
+        <translation>{day!r} steht als Tag</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/day_asked.py"/>
+        <source>A day is year-month-day</source>
+        <translation>Ein Tag ist Jahr-Monat-Tag</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/day_asked.py"/>
+        <source>Write it like 2027-06-26</source>
+        <translation>Etwa 2027-06-26 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drift_findings.py"/>
+        <source>Drift: set {set_deg:03d}, {rate_kn:.2f} kn</source>
+        <translation>Drift: Stromrichtung {set_deg:03d}, {rate_kn:.2f} kn</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drift_findings.py"/>
+        <source>Station '{name}' is not corrected: {error}</source>
+        <translation>Station „{name}“ wird nicht berichtigt: {error}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drift_findings.py"/>
+        <source>Station '{name}', {drifts}</source>
+        <translation>Station „{name}“, {drifts}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>The timed drifts at '{name}' do not correct its stream: {error}</source>
+        <translation>Die gestoppten Driften bei „{name}“ berichtigen den Strom nicht: {error}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>Station '{name}' is corrected for the day by {words}.</source>
+        <translation>Station „{name}“ ist für den Tag berichtigt: {words}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>1 timed drift</source>
+        <translation>1 gestoppte Drift</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>{count} timed drifts</source>
+        <translation>{count} gestoppte Driften</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>{minutes} min later</source>
+        <translation>{minutes} min später</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>{minutes} min earlier</source>
+        <translation>{minutes} min früher</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>its clock kept, as they do not tell a shift</source>
+        <translation>die Zeiten bleiben, denn sie zeigen keine Verschiebung</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>{count}: rates x {rate_factor:.2f}, {shift}</source>
+        <translation>{count}: Stärken x {rate_factor:.2f}, {shift}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>Its station must be in stream_stations, which has {names}</source>
+        <translation>Ihre Station muss in stream_stations stehen; dort sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <location filename="../layers_in/order_in.py"/>
+        <location filename="../layers_in/station_tables.py"/>
+        <location filename="../layers_in/swim_in.py"/>
+        <location filename="../layers_in/swim_people.py"/>
+        <location filename="../layers_in/swim_water.py"/>
+        <location filename="../layers_in/transits_asked.py"/>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>no rows</source>
+        <translation>keine Zeilen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/drifts_in.py"/>
+        <source>Correct the name, add the station, or leave it empty</source>
+        <translation>Den Namen berichtigen, die Station ergänzen, oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>QGIS does not open this file as a mesh</source>
+        <translation>QGIS öffnet diese Datei nicht als Netz</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Name a mesh with its dataset groups, or write kind 'raster' if it is a raster</source>
+        <translation>Ein Netz mit seinen Datensatzgruppen nennen, oder kind „raster“ schreiben, wenn es ein Raster ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Stream model '{name}' has no mesh around the plan: it does not know its stream.</source>
+        <translation>Das Strommodell „{name}“ hat kein Netz um den Plan: Es kennt dort keinen Strom.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Both parts have the same steps</source>
+        <translation>Beide Teile haben dieselben Schritte</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Name two parts of one model</source>
+        <translation>Zwei Teile eines Modells nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>The stream stands at the mesh's nodes or in its faces; layered and edge values are not read</source>
+        <translation>Der Strom steht an den Knoten oder in den Flächen des Netzes; Schichten und Kanten werden nicht gelesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Export the surface layer</source>
+        <translation>Die Oberflächenschicht exportieren</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>For a mesh this is a file of dataset groups that belong to it, and QGIS does not read this one as such</source>
+        <translation>Bei einem Netz ist dies eine Datei mit zugehörigen Datensatzgruppen, und QGIS liest diese nicht als solche</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Correct the file, or leave the field empty</source>
+        <translation>Die Datei berichtigen, oder das Feld leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Its groups with a direction are {directed}; all its groups are {names}</source>
+        <translation>Gruppen mit Richtung sind {directed}; alle Gruppen sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/mesh_in.py"/>
+        <source>Name one with a direction, or the east and the north part in group and v_group</source>
+        <translation>Eine mit Richtung nennen, oder Ost- und Nordteil in group und v_group</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_places.py"/>
+        <source>The coordinate reference system is not understood</source>
+        <translation>Das Koordinatenbezugssystem wird nicht verstanden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_places.py"/>
+        <source>Write it into the file, or give its code, such as EPSG:32610, in the field crs</source>
+        <translation>Es in die Datei schreiben, oder seinen Code, wie EPSG:32610, im Feld crs angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_places.py"/>
+        <source>Stream model '{name}': the file names no coordinate reference system; its coordinates were taken as longitude and latitude on WGS84.</source>
+        <translation>Strommodell „{name}“: Die Datei nennt kein Koordinatenbezugssystem; ihre Koordinaten wurden als Länge und Breite auf WGS84 genommen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_places.py"/>
+        <source>The file names no coordinate reference system, and its coordinates, {low_x:g} to {high_x:g} by {low_y:g} to {high_y:g}, are not longitudes and latitudes around the plan</source>
+        <translation>Die Datei nennt kein Koordinatenbezugssystem, und ihre Koordinaten, {low_x:g} bis {high_x:g} mal {low_y:g} bis {high_y:g}, sind keine Längen und Breiten um den Plan</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_places.py"/>
+        <source>Write the system into the file, or give its code, such as EPSG:32610, in the field crs</source>
+        <translation>Das System in die Datei schreiben, oder seinen Code, wie EPSG:32610, im Feld crs angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_row.py"/>
+        <source>{count} more</source>
+        <translation>{count} weitere</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_row.py"/>
+        <source>There is no such file; looked for {path}</source>
+        <translation>Es gibt keine solche Datei; gesucht wurde {path}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_row.py"/>
+        <source>Correct the path: it is absolute, or counted from the plan's own folder</source>
+        <translation>Den Pfad berichtigen: Er ist absolut oder zählt vom Ordner des Plans aus</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>The file does not say at what moment its steps begin</source>
+        <translation>Die Datei sagt nicht, wann ihre Schritte beginnen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Give the first step's moment in UTC in the field start</source>
+        <translation>Die Zeit des ersten Schritts in UTC im Feld start angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>The file does not say how far apart its steps are</source>
+        <translation>Die Datei sagt nicht, wie weit ihre Schritte auseinanderliegen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Give the minutes from step to step in the field step_min</source>
+        <translation>Die Minuten von Schritt zu Schritt im Feld step_min angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Stream model '{name}': the file's own times begin at {own}; the start given in the plan, {start:%Y-%m-%d %H:%M} UTC, stands in their place.</source>
+        <translation>Strommodell „{name}“: Die eigenen Zeiten der Datei beginnen um {own}; an ihrer Stelle gilt der Beginn aus dem Plan, {start:%Y-%m-%d %H:%M} UTC.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Stream model '{name}' covers {first} to {last}; the plan starts at {start}: the model does not know its stream.</source>
+        <translation>Strommodell „{name}“ reicht von {first} bis {last}; der Plan beginnt um {start}: Das Modell kennt seinen Strom nicht.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Stream model '{name}': its steps are up to {hours:g} h apart; between them the stream is drawn straight, which no tide is.</source>
+        <translation>Strommodell „{name}“: Seine Schritte liegen bis zu {hours:g} h auseinander; dazwischen ist der Strom gerade gezogen, was keine Tide ist.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Around the plan the model has {steps} steps of {places} values; at most {largest_values} are read</source>
+        <translation>Um den Plan hat das Modell {steps} Schritte mit {places} Werten; höchstens {largest_values} werden gelesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Cut the file to fewer steps, or to the plan's area</source>
+        <translation>Die Datei auf weniger Schritte oder auf das Gebiet des Plans kürzen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Times are seconds, minutes, hours or days since a moment of the Gregorian calendar</source>
+        <translation>Zeiten sind Sekunden, Minuten, Stunden oder Tage seit einem Zeitpunkt des gregorianischen Kalenders</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Convert the file's times, or give start and step_min</source>
+        <translation>Die Zeiten der Datei umwandeln, oder start und step_min angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_times.py"/>
+        <source>Name a group that goes on in time, or give start and step_min</source>
+        <translation>Eine Gruppe nennen, die in der Zeit fortschreitet, oder start und step_min angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>Stream model '{name}': the file names no unit; its values were taken as m/s.</source>
+        <translation>Strommodell „{name}“: Die Datei nennt keine Einheit; ihre Werte wurden als m/s genommen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>The stream is in m/s, cm/s, km/h, ft/s or knots</source>
+        <translation>Der Strom steht in m/s, cm/s, km/h, ft/s oder Knoten</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>Name the group that holds the stream, or convert the file to m/s</source>
+        <translation>Die Gruppe mit dem Strom nennen, oder die Datei in m/s umwandeln</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>Stream model '{name}': its values in {unit} were converted to m/s.</source>
+        <translation>Strommodell „{name}“: Seine Werte in {unit} wurden in m/s umgerechnet.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>A stream model holds the stream; this is wind</source>
+        <translation>Ein Strommodell enthält den Strom; dies ist Wind</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>Name the stream's group</source>
+        <translation>Die Gruppe des Stroms nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>Stream model '{name}': {wild} values above {fastest_m_s:g} m/s were taken as unknown.</source>
+        <translation>Strommodell „{name}“: {wild} Werte über {fastest_m_s:g} m/s gelten als unbekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/model_units.py"/>
+        <source>Stream model '{name}': {still} places with no stream at any time were taken as land, unknown.</source>
+        <translation>Strommodell „{name}“: {still} Orte, die nie Strom haben, gelten als Land, unbekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/models_in.py"/>
+        <source>A model's name stands once</source>
+        <translation>Der Name eines Modells steht einmal da</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/models_in.py"/>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>Rename or delete one of them</source>
+        <translation>Eines davon umbenennen oder löschen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/moments.py"/>
+        <source>Allowed is a date and time in UTC</source>
+        <translation>Erlaubt sind Datum und Uhrzeit in UTC</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/moments.py"/>
+        <source>Write it like 2027-06-05T09:40:00Z</source>
+        <translation>Etwa 2027-06-05T09:40:00Z schreiben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/moments.py"/>
+        <source>no time</source>
+        <translation>keine Zeit</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>No entry was named</source>
+        <translation>Kein Einstieg genannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>The plan has {names} of kind entry</source>
+        <translation>Einstiege des Plans: {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Name the place to start from</source>
+        <translation>Den Ort nennen, von dem es losgeht</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Name up to {most_marks} marks, with ; between them</source>
+        <translation>Bis zu {most_marks} Marken nennen, mit ; dazwischen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>No marks were named: all of kind mark are visited, {count} of them.</source>
+        <translation>Keine Marken genannt: Alle der Art Marke werden besucht, {count} davon.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Only the nearest exits and the entry are looked at; left out: {names}.</source>
+        <translation>Nur die nächsten Ausstiege und der Einstieg werden angesehen; nicht dabei: {names}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>'{one}' and '{other}' lie at the same place</source>
+        <translation>„{one}“ und „{other}“ liegen am selben Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Places to put in order lie {least_apart_m:g} m apart at the least</source>
+        <translation>Orte, die geordnet werden, liegen mindestens {least_apart_m:g} m auseinander</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Leave one of them out, or move it</source>
+        <translation>Einen davon weglassen oder verschieben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Asked for the {what} '{name}'</source>
+        <translation>Verlangt ist „{name}“ ({what})</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>, which stands there {count} times</source>
+        <translation>, das {count}-mal dasteht</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>The marks layer has {names}</source>
+        <translation>Der Layer der Marken hat {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/order_in.py"/>
+        <source>Name one that stands there once</source>
+        <translation>Eine nennen, die einmal dasteht</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>The plan {path} has no layer {name}</source>
+        <translation>Der Plan {path} hat keinen Layer {name}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>A plan holds every layer of its schema</source>
+        <translation>Ein Plan enthält jeden Layer seines Schemas</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>Make a new plan and read into that</source>
+        <translation>Einen neuen Plan anlegen und dorthin lesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>The plan {path} could not be written ({why})</source>
+        <translation>Der Plan {path} konnte nicht geschrieben werden ({why})</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>no reason given</source>
+        <translation>kein Grund genannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>A plan is a GeoPackage that nothing else is writing to</source>
+        <translation>Ein Plan ist ein GeoPackage, in das sonst nichts schreibt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_append.py"/>
+        <source>Save or drop the edits of its layers, check free space, and try again</source>
+        <translation>Die Änderungen seiner Layer speichern oder verwerfen, freien Platz prüfen und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/plan_tables.py"/>
+        <source>The plan has no layer '{name}', which was taken as empty: bring the plan up to date.</source>
+        <translation>Der Plan hat keinen Layer „{name}“; er galt als leer: den Plan auf den neuesten Stand bringen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_bands.py"/>
+        <source>GDAL does not open this file as a raster</source>
+        <translation>GDAL öffnet diese Datei nicht als Raster</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_bands.py"/>
+        <source>Name a raster file, or write kind 'mesh' if it is a mesh</source>
+        <translation>Eine Rasterdatei nennen, oder kind „mesh“ schreiben, wenn es ein Netz ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_bands.py"/>
+        <source>The file's groups are {names}</source>
+        <translation>Die Gruppen der Datei sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_bands.py"/>
+        <source>Name the one for this part</source>
+        <translation>Die für diesen Teil nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_bands.py"/>
+        <source>The file's bands are {names}</source>
+        <translation>Die Kanäle der Datei sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_bands.py"/>
+        <source>Give the letters the bands of this part begin with</source>
+        <translation>Die Buchstaben angeben, mit denen die Kanäle dieses Teils beginnen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Stream model '{name}' has no cells around the plan: it does not know its stream.</source>
+        <translation>Das Strommodell „{name}“ hat keine Zellen um den Plan: Es kennt dort keinen Strom.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Both parts stand in the same cells at the same times; they have {first} and {second} steps, {grids} x {grids_2} and {grids_3} x {grids_4} cells</source>
+        <translation>Beide Teile stehen zu denselben Zeiten in denselben Zellen; sie haben {first} und {second} Schritte, {grids} x {grids_2} und {grids_3} x {grids_4} Zellen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Name two parts of one model, brought to common cells</source>
+        <translation>Zwei Teile eines Modells nennen, auf gemeinsame Zellen gebracht</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>The two parts differ</source>
+        <translation>Die beiden Teile sind verschieden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Name the north part's bands</source>
+        <translation>Die Kanäle des Nordteils nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Both parts have the same times</source>
+        <translation>Beide Teile haben dieselben Zeiten</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>The raster's projection bends too much around the plan to find places in it</source>
+        <translation>Die Projektion des Rasters krümmt sich um den Plan zu sehr, um Orte darin zu finden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/raster_in.py"/>
+        <source>Bring the raster into a projection made for the area, UTM for instance</source>
+        <translation>Das Raster in eine Projektion für das Gebiet bringen, zum Beispiel UTM</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>DEPART is {depart} and BACK_BY {back_by}</source>
+        <translation>DEPART ist {depart} und BACK_BY {back_by}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>Asked for a path between places {metres:.0f} m apart</source>
+        <translation>Verlangt ist ein Weg zwischen Orten, die {metres:.0f} m auseinanderliegen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>They lie from 1 m to {near_km:g} km apart</source>
+        <translation>Sie liegen 1 m bis {near_km:g} km auseinander</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>Choose START and END anew</source>
+        <translation>START und END neu wählen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>The start</source>
+        <translation>Der Anfang</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/reach_in.py"/>
+        <source>The end</source>
+        <translation>Das Ende</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>Station '{station}'</source>
+        <translation>Station „{station}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>The tide coefficients</source>
+        <translation>Die Gezeitenkoeffizienten</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>Station '{station}' at longitude {lon:.5f}, latitude {lat:.5f} lies {away_km:.0f} km from everything else in the plan: check its place.</source>
+        <translation>Station „{station}“ auf Länge {lon:.5f}, Breite {lat:.5f} liegt {away_km:.0f} km von allem anderen im Plan: ihren Ort prüfen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source> With longitude and latitude exchanged it would be {away_km:.0f} km: longitude comes first.</source>
+        <translation> Mit Länge und Breite vertauscht wären es {away_km:.0f} km: Die Länge kommt zuerst.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>Station '{station}' has no spring range: every rate will be extrapolated, the spring rate on every day. Fill in spring_range_m.</source>
+        <translation>Station „{station}“ hat keinen Springhub: Jede Stärke wird hochgerechnet, an jedem Tag die der Springzeit. spring_range_m eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>Station '{station}' has rates at neaps and no neap range: they will not be used. Fill in neap_range_m.</source>
+        <translation>Station „{station}“ hat Stärken zur Nippzeit und keinen Nipphub: Sie werden nicht verwendet. neap_range_m eintragen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>it has those of {known}</source>
+        <translation>er hat die von {known}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>it has none with a port</source>
+        <translation>er hat keine mit einem Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_doubts.py"/>
+        <source>{who}: the plan has no tides for the port '{port}' ({has}). Read them in, or correct PORT.</source>
+        <translation>{who}: Der Plan hat keine Gezeiten für den Ort „{port}“ ({has}). Sie einlesen, oder PORT berichtigen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>It names a station of the form 'events' in stream_stations</source>
+        <translation>Es nennt eine Station der Form „events“ in stream_stations</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>Name the station whose slacks and maxima the differences belong to</source>
+        <translation>Die Station nennen, zu deren Stauwassern und Maxima die Unterschiede gehören</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>A constant station has one row in stream_rates, hour 0</source>
+        <translation>Eine konstante Station hat eine Zeile in stream_rates, Stunde 0</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>It has {count}; correct stream_rates</source>
+        <translation>Sie hat {count}; stream_rates berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>Stream station '{station}' goes by tide coefficients, and tide_coefficients has none for its port: its rates are those at 95.</source>
+        <translation>Die Stromstation „{station}“ geht nach Gezeitenkoeffizienten, und tide_coefficients hat keine für ihren Ort: Ihre Stärken sind die bei 95.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>Station '{station}' has every hour once</source>
+        <translation>Station „{station}“ hat jede Stunde einmal</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>Delete one of the rows given twice</source>
+        <translation>Eine der doppelten Zeilen löschen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>Correct the ranges</source>
+        <translation>Die Tidenhübe berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_forms.py"/>
+        <source>Stream station '{station}' is driven by the wind, and the winds table is empty: its stream is unknown.</source>
+        <translation>Die Stromstation „{station}“ wird vom Wind getrieben, und die Tabelle der Winde ist leer: Ihr Strom ist unbekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>the winds</source>
+        <translation>die Winde</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>Stream station '{station}' counts its hours from the tides of {port}, and the tides table does not have them: its stream is unknown.</source>
+        <translation>Die Stromstation „{station}“ zählt ihre Stunden nach den Gezeiten von {port}, und die Gezeitentafel hat sie nicht: Ihr Strom ist unbekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>a port that is not named</source>
+        <translation>einem Ort ohne Namen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>A station of the form '{form}' needs it</source>
+        <translation>Eine Station der Form „{form}“ braucht es</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>Fill it in: empty is not 0</source>
+        <translation>Eintragen: leer ist nicht 0</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <location filename="../layers_in/swim_water.py"/>
+        <source>Correct the name or add the station</source>
+        <translation>Den Namen berichtigen oder die Station ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_tables.py"/>
+        <source>A station's name stands once</source>
+        <translation>Der Name einer Station steht einmal da</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_chart.py"/>
+        <source>The ferries table names the channel '{name}', which is not among the channels.</source>
+        <translation>Die Tabelle der Fähren nennt das Fahrwasser „{name}“, das nicht unter den Fahrwassern ist.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_chart.py"/>
+        <source>A channel drawn as a line needs its width in metres</source>
+        <translation>Ein als Linie gezeichnetes Fahrwasser braucht seine Breite in Metern</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_chart.py"/>
+        <location filename="../map_tools/row_form.py"/>
+        <source>Fill it in</source>
+        <translation>Bitte ausfüllen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>No plan was given: times are read and shown in UTC, and settings are the defaults.</source>
+        <translation>Kein Plan angegeben: Zeiten werden in UTC gelesen und gezeigt, und Einstellungen sind die vorgegebenen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>closed area</source>
+        <translation>Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>The plan holds no {what}: that is not to say there is none.</source>
+        <translation>Im Plan fehlt: {what}. Das heißt nicht, dass es so etwas dort nicht gibt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source> and no </source>
+        <translation> und </translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>Asked for the route '{name}'</source>
+        <translation>Verlangt ist die Route „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>No route was named</source>
+        <translation>Keine Route genannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>The routes layer has {names}</source>
+        <translation>Der Layer der Routen hat {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>Name one route that stands there once, drawn in one piece</source>
+        <translation>Eine Route nennen, die einmal dasteht, in einem Stück gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_in.py"/>
+        <source>Vertex {number} of route '{name}'</source>
+        <translation>Stützpunkt {number} der Route „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>Asked for the swimmer '{name}'</source>
+        <translation>Verlangt ist der Schwimmer „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>The swimmers table has {names}</source>
+        <translation>Die Tabelle der Schwimmer hat {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>Choose one of them or add the swimmer; names of a group have a semicolon between them</source>
+        <translation>Einen davon wählen oder den Schwimmer ergänzen; zwischen den Namen einer Gruppe steht ein Semikolon</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>No swimmer was named; planned for the first one, {name}.</source>
+        <translation>Kein Schwimmer genannt; geplant für den ersten, {name}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>all have the same numbers</source>
+        <translation>alle haben dieselben Zahlen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>{name} swim together, and the slowest sets the pace: {set_by}.</source>
+        <translation>{name} schwimmen zusammen, und wer am langsamsten ist, bestimmt das Tempo: {set_by}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>Asked for a pace of {pace_m_s:g} m/s</source>
+        <translation>Verlangt ist ein Tempo von {pace_m_s:g} m/s</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>A pace lies from {low:g} to {high:g} m/s</source>
+        <translation>Ein Tempo liegt von {low:g} bis {high:g} m/s</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>Correct the pace, or leave it empty for the swimmer's own</source>
+        <translation>Das Tempo berichtigen, oder leer lassen für das des Schwimmers</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>pace {pace_m_s:g} m/s as given</source>
+        <translation>Tempo {pace_m_s:g} m/s wie angegeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>The setting {key} is {text!r}</source>
+        <translation>Die Einstellung {key} ist {text!r}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_people.py"/>
+        <source>It is a number</source>
+        <translation>Es ist eine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_water.py"/>
+        <source>Stream station '{name}' lies {away_km:.0f} km from the route: is its place right, longitude before latitude?</source>
+        <translation>Die Stromstation „{name}“ liegt {away_km:.0f} km von der Route: Stimmt ihr Ort, Länge vor Breite?</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_water.py"/>
+        <source>The stream area of '{name}' rules by the tide, and that station's port has no tides: the stream inside is unknown.</source>
+        <translation>Das Stromgebiet von „{name}“ gilt nach der Tide, und der Ort der Station hat keine Gezeiten: Der Strom darin ist unbekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/swim_water.py"/>
+        <source>The ruling station must be in stream_stations, which has {names}</source>
+        <translation>Die maßgebende Station muss in stream_stations stehen; dort sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>with no geometry skipped</source>
+        <translation>ohne Geometrie übergangen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>with an invalid polygon repaired</source>
+        <translation>mit ungültigem Polygon repariert</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Layer '{name}': 1 row {words}.</source>
+        <translation>Layer „{name}“: 1 Zeile {words}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Layer '{name}': {count} rows {words}.</source>
+        <translation>Layer „{name}“: {count} Zeilen {words}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>The layer needs the field '{name}'; it has {names}</source>
+        <translation>Der Layer braucht das Feld „{name}“; er hat {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Rename the field, add it, or read the layer into the plan with a field mapping</source>
+        <translation>Das Feld umbenennen, ergänzen, oder den Layer mit einer Feldzuordnung in den Plan lesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>A layer with places needs a coordinate reference system; this one has none</source>
+        <translation>Ein Layer mit Orten braucht ein Koordinatenbezugssystem; dieser hat keines</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Set the layer's coordinate reference system in its properties</source>
+        <translation>Das Koordinatenbezugssystem in den Eigenschaften des Layers setzen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>The layer holds {geometry}</source>
+        <translation>Der Layer enthält {geometry}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Convert the geometry or choose another layer</source>
+        <translation>Die Geometrie umwandeln oder einen anderen Layer wählen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>The geometry must lie where its reference system is defined</source>
+        <translation>Die Geometrie muss dort liegen, wo ihr Bezugssystem definiert ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Check the layer's coordinate reference system</source>
+        <translation>Das Koordinatenbezugssystem des Layers prüfen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>longitude {lon:g}, latitude {lat:g}</source>
+        <translation>Länge {lon:g}, Breite {lat:g}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <location filename="../map_tools/places.py"/>
+        <source>Longitudes lie within 360 and latitudes within 90 degrees</source>
+        <translation>Längen liegen innerhalb 360 und Breiten innerhalb 90 Grad</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Check the layer's coordinate reference system, longitude before latitude</source>
+        <translation>Das Koordinatenbezugssystem des Layers prüfen, Länge vor Breite</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>an edge of {wide:g} degrees of longitude</source>
+        <translation>eine Kante von {wide:g} Längengraden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Edges span less than half the Earth</source>
+        <translation>Kanten reichen über weniger als die halbe Erde</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Add vertices along the edge, or clip the layer to the area of the plan</source>
+        <translation>Stützpunkte entlang der Kante einfügen, oder den Layer auf das Gebiet des Plans beschneiden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>The tide of port '{port}' is given as {form}, and the plan has no rows for it: its tide is unknown.</source>
+        <translation>Die Tide des Orts „{port}“ ist als {form} angegeben, und der Plan hat keine Zeilen dafür: Seine Tide ist unbekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Port '{port}' is given as {form} in tide_ports: its rows in tides are not used.</source>
+        <translation>Der Ort „{port}“ ist in tide_ports als {form} angegeben: Seine Zeilen in tides werden nicht verwendet.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Row {number} gives that port</source>
+        <translation>Zeile {number} gibt diesen Ort an</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>the plan</source>
+        <translation>der Plan</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>The constants of port '{port}' have no mean level above the plan's datum: heights are counted from 0.</source>
+        <translation>Die Konstanten des Orts „{port}“ haben keinen mittleren Stand über dem Bezugsniveau des Plans: Höhen zählen von 0.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>A secondary port refers to one with a tide of its own: {names}</source>
+        <translation>Ein Anschlussort bezieht sich auf einen mit eigener Tide: {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>there is none</source>
+        <translation>es gibt keinen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Correct the name or add that port's tides</source>
+        <translation>Den Namen berichtigen oder die Gezeiten jenes Orts ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>The settings name the port '{asked_port}' for the height of tide</source>
+        <translation>Die Einstellungen nennen den Ort „{asked_port}“ für den Wasserstand</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>The plan has tides of {names}</source>
+        <translation>Der Plan hat Gezeiten von {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>no port</source>
+        <translation>keinem Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Correct the setting 'port' or add that port's tides</source>
+        <translation>Die Einstellung „port“ berichtigen oder die Gezeiten jenes Orts ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>The tides table has several ports ({names}): name one in the setting 'port' to get depths.</source>
+        <translation>Die Gezeitentafel hat mehrere Orte ({names}): einen in der Einstellung „port“ nennen, um Tiefen zu bekommen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_in.py"/>
+        <source>Row {number} of '{name}' has the same time</source>
+        <translation>Zeile {number} von „{name}“ hat dieselbe Zeit</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>Asked for transits of the mark '{name}'</source>
+        <translation>Verlangt sind Deckpeilungen der Marke „{name}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>Asked for transits of all of kind mark</source>
+        <translation>Verlangt sind Deckpeilungen aller der Art Marke</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>The marks layer has {names}, none of that kind</source>
+        <translation>Der Layer der Marken hat {names}, keine dieser Art</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>Name one of them, or add the mark</source>
+        <translation>Eine davon nennen, oder die Marke ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>A layer of landmarks has a field of text with their names</source>
+        <translation>Ein Layer mit Landmarken hat ein Textfeld mit ihren Namen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>Add one, or choose another layer</source>
+        <translation>Eines ergänzen, oder einen anderen Layer wählen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_asked.py"/>
+        <source>Layer '{layer}': {unnamed} of {count} rows give no landmark: they have nothing in the field '{field}', or no place.</source>
+        <translation>Layer „{layer}“: {unnamed} von {count} Zeilen ergeben keine Landmarke: Im Feld „{field}“ steht nichts, oder der Ort fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>This transit is left out.</source>
+        <translation>Diese Deckpeilung fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>The layer {layer} has {count} of that name</source>
+        <translation>Der Layer {layer} hat {count} dieses Namens</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>Give each a name of its own</source>
+        <translation>Jedem einen eigenen Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>The layer {layer} has {names}</source>
+        <translation>Der Layer {layer} hat {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>Correct the name, or add what it names</source>
+        <translation>Den Namen berichtigen, oder ergänzen, was er nennt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>Layer '{name}', row {number}: the line begins {away_m:.0f} m from {mark}. Its names count: draw it anew.</source>
+        <translation>Layer „{name}“, Zeile {number}: Die Linie beginnt {away_m:.0f} m von {mark}. Es gelten ihre Namen: neu zeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_kept.py"/>
+        <source>No transits of {mark} were put into the plan: {reason}.</source>
+        <translation>Keine Deckpeilungen von {mark} in den Plan geschrieben: {reason}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_kept.py"/>
+        <source>it has some already</source>
+        <translation>es hat schon welche</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_kept.py"/>
+        <source>no pair was found</source>
+        <translation>kein Paar gefunden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_kept.py"/>
+        <source>{count} landmarks are called {name}; give each a name of its own</source>
+        <translation>{count} Landmarken heißen {name}; jeder einen eigenen Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/transits_kept.py"/>
+        <source>the plan has another landmark called {name}, {metres:.0f} m from this one</source>
+        <translation>der Plan hat eine andere Landmarke {name}, {metres:.0f} m von dieser</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/whole_shapes.py"/>
+        <source>no geometry</source>
+        <translation>keine Geometrie</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/whole_shapes.py"/>
+        <source>mixed geometry collection</source>
+        <translation>gemischte Geometriesammlung</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/whole_shapes.py"/>
+        <source>geometry without extent</source>
+        <translation>Geometrie ohne Ausdehnung</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/whole_text.py"/>
+        <source>The {what} {path} could not be written ({why})</source>
+        <translation>{path} ({what}) konnte nicht geschrieben werden ({why})</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/whole_text.py"/>
+        <source>Choose another place for {parameter}</source>
+        <translation>Einen anderen Ort für {parameter} wählen</translation>
+    </message>
+    <message>
         <location filename="../layers_out/confidence_layers.py"/>
         <source>the planned return</source>
         <translation>die geplante Rückkehr</translation>
@@ -5034,11 +8291,6 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
-        <source>Closed area</source>
-        <translation>Sperrgebiet</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/draw_line.py"/>
         <source>New Closed Area</source>
         <translation>Neues Sperrgebiet</translation>
     </message>
@@ -5315,11 +8567,6 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/places.py"/>
-        <source>Longitudes lie within 360 and latitudes within 90 degrees</source>
-        <translation>Längen liegen innerhalb 360 und Breiten innerhalb 90 Grad</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/places.py"/>
         <source>Move the map back over the plan</source>
         <translation>Die Karte zurück über den Plan schieben</translation>
     </message>
@@ -5402,11 +8649,6 @@ letzte</translation>
         <location filename="../map_tools/row_form.py"/>
         <source>'{}' is empty</source>
         <translation>„{}“ ist leer</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/row_form.py"/>
-        <source>Fill it in</source>
-        <translation>Bitte ausfüllen</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from qgis.core import QgsCoordinateReferenceSystem, QgsFeature, QgsFields, QgsVectorLayer, QgsWkbTypes
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 
 
 def _stored_first(layer: QgsVectorLayer) -> list[QgsFeature]:
@@ -34,9 +35,9 @@ class CopiedSource:
         self._features = [feature for layer in layers for feature in _stored_first(layer)]
         if len(self._features) < least:
             raise SwimPlanError(
-                asked=f"Layer '{self._name}' gave {len(self._features)} of its rows",
-                allowed=f"It has {least}",
-                remedy="Another program may hold the file: try again, or open the plan again",
+                asked=tr("Layer '{name}' gave {count} of its rows").format(name=self._name, count=len(self._features)),
+                allowed=tr("It has {least}").format(least=least),
+                remedy=tr("Another program may hold the file: try again, or open the plan again"),
             )
 
     def sourceName(self) -> str:

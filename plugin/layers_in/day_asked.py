@@ -11,6 +11,7 @@ from ..core.geodesy import check_position
 from ..core.results.stream_day import StreamDay
 from ..core.solve.stream_day import stream_day
 from ..plan_package.store import read_settings
+from ..words import tr
 from .water_in import water_at
 
 
@@ -18,7 +19,7 @@ def stream_day_asked(
     plan: str | Path, *, lon: float, lat: float, day: str, step_min: float, below_kn: float
 ) -> StreamDay:
     """The stream at a place in degrees on a day of the plan's zone, from midnight to midnight."""
-    check_position(lon, lat, "The place")
+    check_position(lon, lat, tr("The place"))
     zone_name = read_settings(plan)["zone"]
     start, end = midnights(day, zone_name)
     clock = PlanClock(start=start, zone_name=zone_name)
@@ -45,6 +46,8 @@ def midnights(day: str, zone_name: str) -> tuple[datetime, datetime]:
         first = date.fromisoformat(day.strip())
     except ValueError as error:
         raise SwimPlanError(
-            asked=f"Got {day!r} for a day", allowed="A day is year-month-day", remedy="Write it like 2027-06-26"
+            asked=tr("Got {day!r} for a day").format(day=day),
+            allowed=tr("A day is year-month-day"),
+            remedy=tr("Write it like 2027-06-26"),
         ) from error
     return span_from_texts(first.isoformat(), first.isoformat(), zone)

@@ -11,6 +11,7 @@ from ..core.errors import SwimPlanError
 from ..core.quantities import SECONDS_PER_MINUTE, knots_from_m_s
 from ..core.water.timed_drift import TimedDrift, day_correction
 from ..plan_package.store import read_settings
+from ..words import tr
 from .drifts_in import correction_words
 from .water_in import water_at
 
@@ -36,7 +37,9 @@ def drift_findings(plan: Path, drifts: list[dict[str, Any]]) -> list[dict[str, A
                 "time": values["time"].isoformat(),
                 "set_deg": round(drift.set_deg, 1),
                 "rate_kn": round(rate_kn, 3),
-                "words": f"Drift: set {round(drift.set_deg) % 360:03d}, {rate_kn:.2f} kn",
+                "words": tr("Drift: set {set_deg:03d}, {rate_kn:.2f} kn").format(
+                    set_deg=round(drift.set_deg) % 360, rate_kn=rate_kn
+                ),
             }
         )
         if values["station"]:
@@ -52,7 +55,7 @@ def _correction(name: str, drifts: list[TimedDrift], streams: dict[str, Any]) ->
     try:
         correction = day_correction(tuple(drifts), streams[name])
     except SwimPlanError as error:
-        words = f"Station '{name}' is not corrected: {error}"
+        words = tr("Station '{name}' is not corrected: {error}").format(name=name, error=error)
         return {"station": name, "rate_factor": None, "shift_min": None, "words": words}
     shift_min = round(correction.shift_s / SECONDS_PER_MINUTE, 1) if correction.shift_known else None
     return {
@@ -60,5 +63,5 @@ def _correction(name: str, drifts: list[TimedDrift], streams: dict[str, Any]) ->
         "rate_factor": round(correction.rate_factor, 3),
         "shift_min": shift_min,
         "misfit_kn": round(float(knots_from_m_s(correction.misfit_m_s)), 3),
-        "words": f"Station '{name}', {correction_words(correction, drifts)}",
+        "words": tr("Station '{name}', {drifts}").format(name=name, drifts=correction_words(correction, drifts)),
     }

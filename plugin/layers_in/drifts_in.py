@@ -9,6 +9,7 @@ from ..core.quantities import SECONDS_PER_HOUR, SECONDS_PER_MINUTE
 from ..core.water.corrected import CorrectedStream
 from ..core.water.stream import StationStream
 from ..core.water.timed_drift import DayCorrection, TimedDrift, day_correction
+from ..words import tr
 from .station_tables import StationTables
 from .table import Table, TableRow
 
@@ -26,9 +27,15 @@ def drift_corrections(tables: StationTables, streams: dict[str, StationStream]) 
         try:
             correction = day_correction(tuple(drifts), streams[name])
         except SwimPlanError as error:
-            tables.warnings.append(f"The timed drifts at '{name}' do not correct its stream: {error}")
+            tables.warnings.append(
+                tr("The timed drifts at '{name}' do not correct its stream: {error}").format(name=name, error=error)
+            )
             continue
-        tables.warnings.append(f"Station '{name}' is corrected for the day by {correction_words(correction, drifts)}.")
+        tables.warnings.append(
+            tr("Station '{name}' is corrected for the day by {words}.").format(
+                name=name, words=correction_words(correction, drifts)
+            )
+        )
         found[name] = CorrectedStream(
             stream=streams[name], rate_factor=correction.rate_factor, shift_s=correction.shift_s
         )
@@ -37,13 +44,17 @@ def drift_corrections(tables: StationTables, streams: dict[str, StationStream]) 
 
 def correction_words(correction: DayCorrection, drifts: list[TimedDrift]) -> str:
     """The correction in words: how many drifts, the factor, and the shift where it is known."""
-    count = f"{len(drifts)} timed drift{'' if len(drifts) == 1 else 's'}"
+    count = tr("1 timed drift") if len(drifts) == 1 else tr("{count} timed drifts").format(count=len(drifts))
     minutes = round(correction.shift_s / SECONDS_PER_MINUTE)
     if correction.shift_known:
-        shift = f"{abs(minutes)} min {'later' if minutes >= 0 else 'earlier'}"
+        shift = (tr("{minutes} min later") if minutes >= 0 else tr("{minutes} min earlier")).format(
+            minutes=abs(minutes)
+        )
     else:
-        shift = "its clock kept, as they do not tell a shift"
-    return f"{count}: rates x {correction.rate_factor:.2f}, {shift}"
+        shift = tr("its clock kept, as they do not tell a shift")
+    return tr("{count}: rates x {rate_factor:.2f}, {shift}").format(
+        count=count, rate_factor=correction.rate_factor, shift=shift
+    )
 
 
 def _by_station(
@@ -58,8 +69,10 @@ def _by_station(
                 row.number,
                 "station",
                 name,
-                f"Its station must be in stream_stations, which has {', '.join(streams) or 'no rows'}",
-                "Correct the name, add the station, or leave it empty",
+                tr("Its station must be in stream_stations, which has {names}").format(
+                    names=", ".join(streams) or tr("no rows")
+                ),
+                tr("Correct the name, add the station, or leave it empty"),
             )
         if name and abs(drift.start_s) <= OF_THE_DAY_S:
             found[name].append(drift)

@@ -18,6 +18,7 @@ from ..core.clock import PlanClock
 from ..core.geodesy import LocalFrame
 from ..core.water.mesh_faces import drying_mesh, split_faces
 from ..core.water.mesh_stream import MeshStream
+from ..words import tr
 from .mesh_part import MeshPart
 from .model_places import ModelPlaces
 from .model_row import ModelRow, listed
@@ -39,8 +40,8 @@ def mesh_stream(
         raise row.refused(
             "path",
             row.path.name,
-            "QGIS does not open this file as a mesh",
-            "Name a mesh with its dataset groups, or write kind 'raster' if it is a raster",
+            tr("QGIS does not open this file as a mesh"),
+            tr("Name a mesh with its dataset groups, or write kind 'raster' if it is a raster"),
         )
     provider = layer.dataProvider()
     _add_datasets(row, provider)
@@ -50,7 +51,9 @@ def mesh_stream(
         return None
     part = _part(row, layer, frame, box_m, warnings)
     if part is None:
-        warnings.append(f"Stream model '{row.name}' has no mesh around the plan: it does not know its stream.")
+        warnings.append(
+            tr("Stream model '{name}' has no mesh around the plan: it does not know its stream.").format(name=row.name)
+        )
         return None
     return _stream(row, part, steps, warnings)
 
@@ -73,7 +76,9 @@ class _Steps:
         self.on_faces = self._place(metadata)
         counts = {provider.datasetCount(group) for group in groups}
         if len(counts) > 1:
-            raise row.refused("v_group", row.v_group, "Both parts have the same steps", "Name two parts of one model")
+            raise row.refused(
+                "v_group", row.v_group, tr("Both parts have the same steps"), tr("Name two parts of one model")
+            )
         times = _times_s(row, provider, groups[0], clock, counts.pop(), warnings)
         self.numbers = needed_steps(row, clock, times, warnings)
         self.times_s = times[self.numbers]
@@ -115,8 +120,8 @@ class _Steps:
             raise self._row.refused(
                 "group",
                 metadata[0].name(),
-                "The stream stands at the mesh's nodes or in its faces; layered and edge values are not read",
-                "Export the surface layer",
+                tr("The stream stands at the mesh's nodes or in its faces; layered and edge values are not read"),
+                tr("Export the surface layer"),
             )
         return kinds == {ON_FACES}
 
@@ -148,8 +153,10 @@ def _add_datasets(row: ModelRow, provider: QgsMeshDataProvider) -> None:
         raise row.refused(
             "v_path",
             row.v_path.name,
-            "For a mesh this is a file of dataset groups that belong to it, and QGIS does not read this one as such",
-            "Correct the file, or leave the field empty",
+            tr(
+                "For a mesh this is a file of dataset groups that belong to it, and QGIS does not read this one as such"
+            ),
+            tr("Correct the file, or leave the field empty"),
         )
 
 
@@ -186,9 +193,10 @@ def _no_group(row: ModelRow, field: str, names: list[str], vectors: list[int]) -
     return row.refused(
         field,
         getattr(row, field) or None,
-        f"Its groups with a direction are {listed([names[group] for group in vectors])}; all its groups are "
-        f"{listed(names)}",
-        "Name one with a direction, or the east and the north part in group and v_group",
+        tr("Its groups with a direction are {directed}; all its groups are {names}").format(
+            directed=listed([names[group] for group in vectors]), names=listed(names)
+        ),
+        tr("Name one with a direction, or the east and the north part in group and v_group"),
     )
 
 

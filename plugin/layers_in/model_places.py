@@ -9,6 +9,7 @@ import numpy as np
 
 from ..core.geodesy import LocalFrame
 from ..core.projecting import in_projecting_thread
+from ..words import tr
 from .model_row import ModelRow
 
 DEGREES = "EPSG:4326"
@@ -37,14 +38,16 @@ class ModelPlaces:
             raise row.refused(
                 "path" if wkt else "crs",
                 row.crs or row.path.name,
-                "The coordinate reference system is not understood",
-                "Write it into the file, or give its code, such as EPSG:32610, in the field crs",
+                tr("The coordinate reference system is not understood"),
+                tr("Write it into the file, or give its code, such as EPSG:32610, in the field crs"),
             ) from error
         if not wkt and not row.crs:
             _check_degrees(row, extent, frame)
             warnings.append(
-                f"Stream model '{row.name}': the file names no coordinate reference system; its coordinates were taken "
-                "as longitude and latitude on WGS84."
+                tr(
+                    "Stream model '{name}': the file names no coordinate reference system; its coordinates were "
+                    "taken as longitude and latitude on WGS84."
+                ).format(name=row.name)
             )
         self._step = STEP_DEG if self.in_degrees else STEP_M
 
@@ -132,9 +135,11 @@ def _check_degrees(row: ModelRow, extent: tuple[float, float, float, float], fra
         raise row.refused(
             "path",
             row.path.name,
-            f"The file names no coordinate reference system, and its coordinates, {low_x:g} to {high_x:g} by "
-            f"{low_y:g} to {high_y:g}, are not longitudes and latitudes around the plan",
-            "Write the system into the file, or give its code, such as EPSG:32610, in the field crs",
+            tr(
+                "The file names no coordinate reference system, and its coordinates, {low_x:g} to {high_x:g} "
+                "by {low_y:g} to {high_y:g}, are not longitudes and latitudes around the plan"
+            ).format(low_x=low_x, high_x=high_x, low_y=low_y, high_y=high_y),
+            tr("Write the system into the file, or give its code, such as EPSG:32610, in the field crs"),
         )
 
 

@@ -7,6 +7,7 @@ from datetime import datetime
 from pathlib import Path
 
 from ..core.errors import BadInputError
+from ..words import tr
 from .table import Table, TableRow
 
 MOST_NAMED = 12
@@ -56,8 +57,8 @@ def listed(names: list[str]) -> str:
     """Names for a sentence, not too many of them."""
     shown = [f"'{name}'" for name in names[:MOST_NAMED]]
     if len(names) > MOST_NAMED:
-        shown.append(f"{len(names) - MOST_NAMED} more")
-    return ", ".join(shown) or "none"
+        shown.append(tr("{count} more").format(count=len(names) - MOST_NAMED))
+    return ", ".join(shown) or tr("none")
 
 
 def _file(table: Table, row: TableRow, field: str, folder: Path | None) -> Path:
@@ -69,7 +70,7 @@ def _file(table: Table, row: TableRow, field: str, folder: Path | None) -> Path:
             row.number,
             field,
             row.values[field],
-            f"There is no such file; looked for {path}",
-            "Correct the path: it is absolute, or counted from the plan's own folder",
+            tr("There is no such file; looked for {path}").format(path=path),
+            tr("Correct the path: it is absolute, or counted from the plan's own folder"),
         )
     return path

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 import numpy as np
 
 from ..core.clock import UTC, PlanClock
+from ..words import tr
 from .model_row import ModelRow
 from .moments import utc_moment
 
@@ -37,8 +38,8 @@ def model_times_s(
         raise row.refused(
             "start",
             None,
-            "The file does not say at what moment its steps begin",
-            "Give the first step's moment in UTC in the field start",
+            tr("The file does not say at what moment its steps begin"),
+            tr("Give the first step's moment in UTC in the field start"),
         )
     rises = relative_s is not None and len(relative_s) > 1 and np.all(np.diff(relative_s) > 0.0)
     if row.start is None:
@@ -49,14 +50,16 @@ def model_times_s(
         raise row.refused(
             "step_min",
             None,
-            "The file does not say how far apart its steps are",
-            "Give the minutes from step to step in the field step_min",
+            tr("The file does not say how far apart its steps are"),
+            tr("Give the minutes from step to step in the field step_min"),
         )
     times = clock.seconds(row.start) + relative_s - relative_s[0]
     if reference is not None:
         warnings.append(
-            f"Stream model '{row.name}': the file's own times begin at {_utc(reference, relative_s[0])}; the start "
-            f"given in the plan, {row.start:%Y-%m-%d %H:%M} UTC, stands in their place."
+            tr(
+                "Stream model '{name}': the file's own times begin at {own}; the start given in the "
+                "plan, {start:%Y-%m-%d %H:%M} UTC, stands in their place."
+            ).format(name=row.name, own=_utc(reference, relative_s[0]), start=row.start)
         )
     return times
 
@@ -66,8 +69,15 @@ def needed_steps(row: ModelRow, clock: PlanClock, times_s: np.ndarray, warnings:
     until_s = max(AFTER_S, clock.end_s + BEFORE_S)
     if times_s[-1] < 0.0 or times_s[0] > until_s:
         warnings.append(
-            f"Stream model '{row.name}' covers {_utc(clock.start, times_s[0])} to {_utc(clock.start, times_s[-1])}; "
-            f"the plan starts at {_utc(clock.start, 0.0)}: the model does not know its stream."
+            tr(
+                "Stream model '{name}' covers {first} to {last}; the plan starts at {start}: the model "
+                "does not know its stream."
+            ).format(
+                name=row.name,
+                first=_utc(clock.start, times_s[0]),
+                last=_utc(clock.start, times_s[-1]),
+                start=_utc(clock.start, 0.0),
+            )
         )
     first = max(int(np.searchsorted(times_s, -BEFORE_S, side="right")) - 1, 0)
     last = min(int(np.searchsorted(times_s, until_s)), len(times_s) - 1)
@@ -77,8 +87,10 @@ def needed_steps(row: ModelRow, clock: PlanClock, times_s: np.ndarray, warnings:
     longest = float(np.max(np.diff(times_s[steps])))
     if longest > LONG_STEP_S:
         warnings.append(
-            f"Stream model '{row.name}': its steps are up to {longest / 3600.0:g} h apart; between them the stream is "
-            "drawn straight, which no tide is."
+            tr(
+                "Stream model '{name}': its steps are up to {hours:g} h apart; between them the stream is "
+                "drawn straight, which no tide is."
+            ).format(name=row.name, hours=longest / 3600.0)
         )
     return steps
 
@@ -89,8 +101,10 @@ def check_size(row: ModelRow, steps: int, places: int) -> None:
         raise row.refused(
             "path",
             row.path.name,
-            f"Around the plan the model has {steps} steps of {places} values; at most {LARGEST_VALUES} are read",
-            "Cut the file to fewer steps, or to the plan's area",
+            tr(
+                "Around the plan the model has {steps} steps of {places} values; at most {largest_values} are read"
+            ).format(steps=steps, places=places, largest_values=LARGEST_VALUES),
+            tr("Cut the file to fewer steps, or to the plan's area"),
         )
 
 
@@ -102,8 +116,8 @@ def since(row: ModelRow, units: str, calendar: str = "") -> tuple[datetime, floa
         raise row.refused(
             "path",
             f"{units} {calendar}".strip(),
-            "Times are seconds, minutes, hours or days since a moment of the Gregorian calendar",
-            "Convert the file's times, or give start and step_min",
+            tr("Times are seconds, minutes, hours or days since a moment of the Gregorian calendar"),
+            tr("Convert the file's times, or give start and step_min"),
         )
     year, month, day = (int(part) for part in match["date"].split("-"))
     digits = f"{year:04d}-{month:02d}-{day:02d} {_clock(match['clock'] or '')}"
@@ -124,8 +138,8 @@ def _checked(row: ModelRow, times_s: np.ndarray, relative_s: np.ndarray | None) 
         raise row.refused(
             "path",
             row.path.name,
-            "A model has two steps or more, each later than the one before",
-            "Name a group that goes on in time, or give start and step_min",
+            tr("A model has two steps or more, each later than the one before"),
+            tr("Name a group that goes on in time, or give start and step_min"),
         )
     return times_s
 

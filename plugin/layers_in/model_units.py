@@ -7,6 +7,7 @@ import re
 import numpy as np
 
 from ..core.quantities import m_s_from_knots
+from ..words import tr
 from .model_row import ModelRow
 
 FASTEST_M_S = 15.0  # twice the fastest tidal streams; beyond it a value is a filler or no stream. Common practice
@@ -25,18 +26,24 @@ def speed_factor(row: ModelRow, unit: str, warnings: list[str]) -> float:
     """What to multiply by to have m/s. No unit is taken as m/s and said so; BadInputError for one that is no speed."""
     plain = re.sub(r"\s+", " ", unit.strip().strip("[]()").lower())
     if not plain:
-        warnings.append(f"Stream model '{row.name}': the file names no unit; its values were taken as m/s.")
+        warnings.append(
+            tr("Stream model '{name}': the file names no unit; its values were taken as m/s.").format(name=row.name)
+        )
         return 1.0
     if plain not in _FACTORS:
         raise row.refused(
             "group",
             unit,
-            "The stream is in m/s, cm/s, km/h, ft/s or knots",
-            "Name the group that holds the stream, or convert the file to m/s",
+            tr("The stream is in m/s, cm/s, km/h, ft/s or knots"),
+            tr("Name the group that holds the stream, or convert the file to m/s"),
         )
     factor = _FACTORS[plain]
     if factor != 1.0:
-        warnings.append(f"Stream model '{row.name}': its values in {unit.strip()} were converted to m/s.")
+        warnings.append(
+            tr("Stream model '{name}': its values in {unit} were converted to m/s.").format(
+                name=row.name, unit=unit.strip()
+            )
+        )
     return factor
 
 
@@ -44,7 +51,9 @@ def refuse_wind(row: ModelRow, name: str) -> None:
     """Wind blows from the same files as streams do; taken for a stream it would be deadly."""
     words = name.lower()
     if "wind" in words or words.split(" ")[0] in ("ugrd", "vgrd", "10u", "10v", "u10", "v10"):
-        raise row.refused("group", name, "A stream model holds the stream; this is wind", "Name the stream's group")
+        raise row.refused(
+            "group", name, tr("A stream model holds the stream; this is wind"), tr("Name the stream's group")
+        )
 
 
 def without_fillers(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings: list[str]) -> None:
@@ -56,7 +65,11 @@ def without_fillers(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings
         u[here] = v[here] = np.nan
         wild += int(here.sum())
     if wild:
-        warnings.append(f"Stream model '{row.name}': {wild} values above {FASTEST_M_S:g} m/s were taken as unknown.")
+        warnings.append(
+            tr("Stream model '{name}': {wild} values above {fastest_m_s:g} m/s were taken as unknown.").format(
+                name=row.name, wild=wild, fastest_m_s=FASTEST_M_S
+            )
+        )
 
 
 def without_still_places(row: ModelRow, east: np.ndarray, north: np.ndarray, warnings: list[str]) -> None:
@@ -69,6 +82,7 @@ def without_still_places(row: ModelRow, east: np.ndarray, north: np.ndarray, war
     if still.any():
         east[:, still] = north[:, still] = np.nan
         warnings.append(
-            f"Stream model '{row.name}': {int(still.sum())} places with no stream at any time were taken as land, "
-            "unknown."
+            tr("Stream model '{name}': {still} places with no stream at any time were taken as land, unknown.").format(
+                name=row.name, still=int(still.sum())
+            )
         )

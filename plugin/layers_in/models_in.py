@@ -10,6 +10,7 @@ from ..core.clock import PlanClock
 from ..core.errors import BadInputError, SwimPlanError
 from ..core.geodesy import LocalFrame
 from ..core.water.model_stream import ModelStream
+from ..words import tr
 from .mesh_in import mesh_stream
 from .model_row import ModelRow
 from .raster_in import raster_stream
@@ -38,7 +39,9 @@ def models_from(
     for row in table.rows() if table else ():
         asked = ModelRow.of(table, row, folder)
         if asked.name in taken:
-            raise asked.refused("model", asked.name, "A model's name stands once", "Rename or delete one of them")
+            raise asked.refused(
+                "model", asked.name, tr("A model's name stands once"), tr("Rename or delete one of them")
+            )
         taken.add(asked.name)
         model = _model(asked, row, frame, clock, np.asarray(box_m, dtype=float), warnings)
         if model is not None:

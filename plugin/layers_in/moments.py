@@ -18,6 +18,7 @@ from datetime import datetime, timedelta, timezone
 from qgis.PyQt.QtCore import QDateTime, Qt
 
 from ..core.errors import BadInputError
+from ..words import tr
 
 _EPOCH = datetime(1970, 1, 1, tzinfo=timezone.utc)
 _TEXT = re.compile(
@@ -44,8 +45,8 @@ def utc_moment(value: object, *, layer: str, row: object, field: str) -> datetim
             row=row,
             field=field,
             value=_shown(value),
-            allowed="Allowed is a date and time in UTC",
-            remedy="Write it like 2027-06-05T09:40:00Z",
+            allowed=tr("Allowed is a date and time in UTC"),
+            remedy=tr("Write it like 2027-06-05T09:40:00Z"),
         )
     return moment
 
@@ -97,5 +98,5 @@ def _from_text(text: str) -> datetime | None:
 
 def _shown(value: object) -> object:
     if isinstance(value, QDateTime):
-        return value.toString("yyyy-MM-dd HH:mm:ss") or "no time"
-    return "no time" if value is None else str(value)
+        return value.toString("yyyy-MM-dd HH:mm:ss") or tr("no time")
+    return tr("no time") if value is None else str(value)

@@ -15,6 +15,7 @@ from ..core.geodesy import geodesic_leg
 from ..core.results.card import position_text
 from ..core.solve.order.request import MOST_MARKS, OrderRequest
 from ..core.solve.windows.find_windows import departures_between
+from ..words import tr
 from .swim_in import SwimAsked, request_from
 
 MOST_EXITS = 6
@@ -77,9 +78,11 @@ class _Places:
         entries = [mark for mark in marks if mark.kind == "entry"]
         if len(entries) != 1:
             raise SwimPlanError(
-                asked="No entry was named",
-                allowed=f"The plan has {', '.join(mark.name for mark in entries) or 'none'} of kind entry",
-                remedy="Name the place to start from",
+                asked=tr("No entry was named"),
+                allowed=tr("The plan has {names} of kind entry").format(
+                    names=", ".join(mark.name for mark in entries) or tr("none")
+                ),
+                remedy=tr("Name the place to start from"),
             )
         return entries[0]
 
@@ -90,12 +93,15 @@ class _Places:
         if not 1 <= len(visited) <= MOST_MARKS:
             found = ", ".join(mark.name for mark in visited)
             raise SwimPlanError(
-                asked=f"Asked for the order of {len(visited)} marks{f': {found}' if found else ''}",
-                allowed=f"From 1 to {MOST_MARKS} marks are put in order",
-                remedy=f"Name up to {MOST_MARKS} marks, with ; between them",
+                asked=tr("Asked for the order of {count} marks").format(count=len(visited))
+                + (f": {found}" if found else ""),
+                allowed=tr("From 1 to {most_marks} marks are put in order").format(most_marks=MOST_MARKS),
+                remedy=tr("Name up to {most_marks} marks, with ; between them").format(most_marks=MOST_MARKS),
             )
         if not names:
-            self.warnings.append(f"No marks were named: all of kind mark are visited, {len(visited)} of them.")
+            self.warnings.append(
+                tr("No marks were named: all of kind mark are visited, {count} of them.").format(count=len(visited))
+            )
         return visited
 
     def _names(self) -> list[str | Place]:
@@ -112,7 +118,9 @@ class _Places:
         others.sort(key=lambda mark: _apart_m(middle, mark))
         if left := others[MOST_EXITS - 1 :]:
             names = ", ".join(mark.name for mark in left)
-            self.warnings.append(f"Only the nearest exits and the entry are looked at; left out: {names}.")
+            self.warnings.append(
+                tr("Only the nearest exits and the entry are looked at; left out: {names}.").format(names=names)
+            )
         return [entry, *others[: MOST_EXITS - 1]]
 
 
@@ -126,9 +134,11 @@ def _check_apart(some: list[Mark], others: list[Mark]) -> None:
         for other in others:
             if one is not other and _apart_m(one, other) < LEAST_APART_M:
                 raise SwimPlanError(
-                    asked=f"'{one.name}' and '{other.name}' lie at the same place",
-                    allowed=f"Places to put in order lie {LEAST_APART_M:g} m apart at the least",
-                    remedy="Leave one of them out, or move it",
+                    asked=tr("'{one}' and '{other}' lie at the same place").format(one=one.name, other=other.name),
+                    allowed=tr("Places to put in order lie {least_apart_m:g} m apart at the least").format(
+                        least_apart_m=LEAST_APART_M
+                    ),
+                    remedy=tr("Leave one of them out, or move it"),
                 )
 
 
@@ -141,8 +151,11 @@ def _named(marks: list[Mark], name: str | Place, what: str) -> Mark:
         name = position_text(*name)
     if len(found) != 1:
         raise SwimPlanError(
-            asked=f"Asked for the {what} '{name}'" + (f", which stands there {len(found)} times" if found else ""),
-            allowed=f"The marks layer has {', '.join(str(mark.name) for mark in marks) or 'no rows'}",
-            remedy="Name one that stands there once",
+            asked=tr("Asked for the {what} '{name}'").format(what=what, name=name)
+            + (tr(", which stands there {count} times").format(count=len(found)) if found else ""),
+            allowed=tr("The marks layer has {names}").format(
+                names=", ".join(str(mark.name) for mark in marks) or tr("no rows")
+            ),
+            remedy=tr("Name one that stands there once"),
         )
     return found[0]

@@ -16,6 +16,7 @@ from ..plan_package.field_spec import LayerSpec
 from ..plan_package.row_check import checked_geometry, checked_value, checked_values
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.settings import require_readable
+from ..words import tr
 from .plan_rows import PlanRow
 
 _UTC_FLAG = 100  # GDAL's time zone flag for UTC (ogr_core.h, OGRField.Date.TZFlag)
@@ -129,9 +130,9 @@ def _target(dataset: Any, path: Path, name: str) -> Any:
     layer = dataset.GetLayerByName(name)
     if layer is None:
         raise SwimPlanError(
-            asked=f"The plan {path} has no layer {name}",
-            allowed="A plan holds every layer of its schema",
-            remedy="Make a new plan and read into that",
+            asked=tr("The plan {path} has no layer {name}").format(path=path, name=name),
+            allowed=tr("A plan holds every layer of its schema"),
+            remedy=tr("Make a new plan and read into that"),
         )
     return layer
 
@@ -184,7 +185,9 @@ def _told(action: Callable[[], int], path: Path) -> None:
 
 def _failure(path: Path) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"The plan {path} could not be written ({gdal.GetLastErrorMsg() or 'no reason given'})",
-        allowed="A plan is a GeoPackage that nothing else is writing to",
-        remedy="Save or drop the edits of its layers, check free space, and try again",
+        asked=tr("The plan {path} could not be written ({why})").format(
+            path=path, why=gdal.GetLastErrorMsg() or tr("no reason given")
+        ),
+        allowed=tr("A plan is a GeoPackage that nothing else is writing to"),
+        remedy=tr("Save or drop the edits of its layers, check free space, and try again"),
     )

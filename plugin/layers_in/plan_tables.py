@@ -14,6 +14,7 @@ from ..plan_package.odd_numbers import check_numbers
 from ..plan_package.offsets import check_offsets
 from ..plan_package.schema import LAYER_BY_NAME, YOUNGER
 from ..plan_package.store import open_layer
+from ..words import tr
 from .copied_source import CopiedSource
 from .table import Table
 
@@ -50,7 +51,11 @@ def tables_of(
             continue
         if source is None and plan:
             if name not in present and name != "routes":
-                warnings.append(f"The plan has no layer '{name}', which was taken as empty: bring the plan up to date.")
+                warnings.append(
+                    tr("The plan has no layer '{name}', which was taken as empty: bring the plan up to date.").format(
+                        name=name
+                    )
+                )
                 continue
             source = _plan_rows(plan, name)
         if source is not None:

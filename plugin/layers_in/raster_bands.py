@@ -11,6 +11,7 @@ import numpy as np
 from osgeo import gdal
 
 from ..core.clock import UTC
+from ..words import tr
 from .model_row import ModelRow, listed
 from .model_times import since
 
@@ -80,8 +81,8 @@ def _opened(row: ModelRow, path: Path, field: str, asked: str, names: tuple[str,
         raise row.refused(
             "v_path" if field == "v_group" and row.v_path else "path",
             path.name,
-            "GDAL does not open this file as a raster",
-            "Name a raster file, or write kind 'mesh' if it is a mesh",
+            tr("GDAL does not open this file as a raster"),
+            tr("Name a raster file, or write kind 'mesh' if it is a mesh"),
         )
     parts = dataset.GetSubDatasets()
     if not parts:
@@ -93,7 +94,10 @@ def _opened(row: ModelRow, path: Path, field: str, asked: str, names: tuple[str,
     found = _open(variables[wanted[0]][0]) if len(wanted) == 1 else None
     if found is None or not found.RasterCount:
         raise row.refused(
-            field, asked or None, f"The file's groups are {listed(list(variables))}", "Name the one for this part"
+            field,
+            asked or None,
+            tr("The file's groups are {names}").format(names=listed(list(variables))),
+            tr("Name the one for this part"),
         )
     return found
 
@@ -116,8 +120,8 @@ def _bands(
         raise row.refused(
             field,
             asked or None,
-            f"The file's bands are {listed(list(dict.fromkeys(labels)))}",
-            "Give the letters the bands of this part begin with",
+            tr("The file's bands are {names}").format(names=listed(list(dict.fromkeys(labels)))),
+            tr("Give the letters the bands of this part begin with"),
         )
     return found
 

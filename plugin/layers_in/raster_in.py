@@ -9,6 +9,7 @@ import numpy as np
 from ..core.clock import PlanClock
 from ..core.geodesy import LocalFrame
 from ..core.water.grid_stream import PlaneMap, RasterStream
+from ..words import tr
 from .model_places import ModelPlaces, box_lattice, turn_true
 from .model_row import ModelRow
 from .model_times import check_size, model_times_s, needed_steps
@@ -33,7 +34,9 @@ def raster_stream(
         return None
     window = _Window.around(row, first, frame, box_m, warnings)
     if window is None:
-        warnings.append(f"Stream model '{row.name}' has no cells around the plan: it does not know its stream.")
+        warnings.append(
+            tr("Stream model '{name}' has no cells around the plan: it does not know its stream.").format(name=row.name)
+        )
         return None
     check_size(row, len(steps), window.height * window.width)
     factors = [speed_factor(row, part.unit, warnings) for part in (first, second)]
@@ -144,18 +147,29 @@ def _check_pair(row: ModelRow, first: Component, second: Component) -> None:
         raise row.refused(
             "v_group",
             second.label or None,
-            f"Both parts stand in the same cells at the same times; they have {len(first.bands)} and "
-            f"{len(second.bands)} steps, {grids[0][0]} x {grids[0][1]} and {grids[1][0]} x {grids[1][1]} cells",
-            "Name two parts of one model, brought to common cells",
+            tr(
+                "Both parts stand in the same cells at the same times; they have {first} and {second} "
+                "steps, {grids} x {grids_2} and {grids_3} x {grids_4} cells"
+            ).format(
+                first=len(first.bands),
+                second=len(second.bands),
+                grids=grids[0][0],
+                grids_2=grids[0][1],
+                grids_3=grids[1][0],
+                grids_4=grids[1][1],
+            ),
+            tr("Name two parts of one model, brought to common cells"),
         )
     if first.dataset.GetDescription() == second.dataset.GetDescription() and first.bands == second.bands:
-        raise row.refused("v_group", row.v_group or None, "The two parts differ", "Name the north part's bands")
+        raise row.refused("v_group", row.v_group or None, tr("The two parts differ"), tr("Name the north part's bands"))
 
 
 def _times_s(row: ModelRow, first: Component, second: Component, clock: PlanClock, warnings: list[str]) -> np.ndarray:
     moments = first.moments
     if moments != second.moments:
-        raise row.refused("v_group", second.label, "Both parts have the same times", "Name two parts of one model")
+        raise row.refused(
+            "v_group", second.label, tr("Both parts have the same times"), tr("Name two parts of one model")
+        )
     count = len(first.bands)
     if moments is None:
         return model_times_s(row, clock, None, None, count, warnings)
@@ -170,8 +184,8 @@ def _check_map(row: ModelRow, place: PlaneMap, xy_m: np.ndarray, column: np.ndar
         raise row.refused(
             "path",
             row.path.name,
-            "The raster's projection bends too much around the plan to find places in it",
-            "Bring the raster into a projection made for the area, UTM for instance",
+            tr("The raster's projection bends too much around the plan to find places in it"),
+            tr("Bring the raster into a projection made for the area, UTM for instance"),
         )
 
 

@@ -17,6 +17,7 @@ from ..core.geodesy import LocalFrame, check_position, geodesic_leg
 from ..core.planar import bounds_of
 from ..core.solve.reach.request import MOST_HOURS, ReachRequest
 from ..plan_package.store import read_settings
+from ..words import tr
 from .swim_in import SwimAsked, request_from
 from .swim_people import settings_read
 from .table import Table
@@ -71,9 +72,11 @@ def reach_from(
     seconds = PlanClock(start=depart, zone_name="UTC").seconds(back_by)
     if not 0.0 < seconds <= MOST_HOURS * 3600.0:
         raise SwimPlanError(
-            asked=f"DEPART is {asked.depart} and BACK_BY {asked.back_by}",
-            allowed=f"Being back comes after leaving, by {MOST_HOURS:g} hours at the most",
-            remedy="Correct DEPART or BACK_BY",
+            asked=tr("DEPART is {depart} and BACK_BY {back_by}").format(depart=asked.depart, back_by=asked.back_by),
+            allowed=tr("Being back comes after leaving, by {most_hours:g} hours at the most").format(
+                most_hours=MOST_HOURS
+            ),
+            remedy=tr("Correct DEPART or BACK_BY"),
         )
     places = _Places([(asked.lon, asked.lat)], FASTEST_M_S * seconds)
     swim_asked = SwimAsked(
@@ -99,9 +102,9 @@ def path_from(plan: str | Path, asked: PathAsked) -> ReachRequest:
     metres, _ = geodesic_leg(*asked.start, *asked.end)
     if not 1.0 <= metres <= NEAR_M:
         raise SwimPlanError(
-            asked=f"Asked for a path between places {metres:.0f} m apart",
-            allowed=f"They lie from 1 m to {NEAR_M / 1000.0:g} km apart",
-            remedy="Choose START and END anew",
+            asked=tr("Asked for a path between places {metres:.0f} m apart").format(metres=metres),
+            allowed=tr("They lie from 1 m to {near_km:g} km apart").format(near_km=NEAR_M / 1000.0),
+            remedy=tr("Choose START and END anew"),
         )
     places = _Places([asked.start, asked.end], 0.0)
     swim_asked = SwimAsked(
@@ -136,7 +139,7 @@ class _Places:
         self.ends: list[Mark] = []
         self.marks: list[Mark] = []
         self.area = np.zeros(4)
-        for (lon, lat), name in zip(lonlat, ("The start", "The end")):
+        for (lon, lat), name in zip(lonlat, (tr("The start"), tr("The end"))):
             check_position(lon, lat, name)
 
     def laid(self, marks: list[Mark]) -> tuple[Route, list[Mark]]:

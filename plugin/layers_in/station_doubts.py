@@ -13,6 +13,7 @@ from qgis.core import QgsFeatureRequest, QgsPointXY
 from ..core.geodesy import geodesic_leg
 from ..core.water.stream_rows import TextPlanRow
 from ..plan_package.store import open_layer
+from ..words import tr
 from .station_forms import NEEDS_TIDE
 
 FAR_M = 200_000.0  # a swim is in reach of its stations: beyond that a place is a slip (common practice, no source)
@@ -43,8 +44,12 @@ def station_doubts(
     with_neaps = {row.values["station"] for row in rows if row.values.get("neap_kn") is not None}
     for station in stations:
         words += _range_words(station.values, station.values["station"] in with_neaps)
-    needed = [(f"Station '{one.values['station']}'", one.values.get("port")) for one in stations if _needs_tide(one)]
-    needed += [("The tide coefficients", row.values["port"]) for row in rows if row.layer == "tide_coefficients"]
+    needed = [
+        (tr("Station '{station}'").format(station=one.values["station"]), one.values.get("port"))
+        for one in stations
+        if _needs_tide(one)
+    ]
+    needed += [(tr("The tide coefficients"), row.values["port"]) for row in rows if row.layer == "tide_coefficients"]
     return words + _port_words(plan, present, list(dict.fromkeys((who, port) for who, port in needed if port)))
 
 
@@ -57,15 +62,15 @@ def _far_words(station: SpokenStation, boxes: Sequence[Box]) -> list[str]:
     distance_m = _distance_m(place, boxes)
     if distance_m is None or distance_m <= FAR_M:
         return []
-    words = (
-        f"Station '{station.values['station']}' at longitude {place.x():.5f}, latitude {place.y():.5f} lies "
-        f"{distance_m / 1000.0:.0f} km from everything else in the plan: check its place."
-    )
+    words = tr(
+        "Station '{station}' at longitude {lon:.5f}, latitude {lat:.5f} lies {away_km:.0f} km from "
+        "everything else in the plan: check its place."
+    ).format(station=station.values["station"], lon=place.x(), lat=place.y(), away_km=distance_m / 1000.0)
     turned_m = _distance_m(QgsPointXY(place.y(), place.x()), boxes) if abs(place.x()) <= 90.0 else None
     if turned_m is not None and turned_m <= FAR_M:
-        words += (
-            f" With longitude and latitude exchanged it would be {turned_m / 1000.0:.0f} km: longitude comes first."
-        )
+        words += tr(
+            " With longitude and latitude exchanged it would be {away_km:.0f} km: longitude comes first."
+        ).format(away_km=turned_m / 1000.0)
     return [words]
 
 
@@ -75,12 +80,16 @@ def _range_words(values: Mapping[str, Any], has_neaps: bool) -> list[str]:
     station = values["station"]
     if values.get("spring_range_m") is None:
         return [
-            f"Station '{station}' has no spring range: every rate will be extrapolated, the spring rate on every day. "
-            "Fill in spring_range_m."
+            tr(
+                "Station '{station}' has no spring range: every rate will be extrapolated, the spring rate "
+                "on every day. Fill in spring_range_m."
+            ).format(station=station)
         ]
     if has_neaps and values.get("neap_range_m") is None:
         return [
-            f"Station '{station}' has rates at neaps and no neap range: they will not be used. Fill in neap_range_m."
+            tr(
+                "Station '{station}' has rates at neaps and no neap range: they will not be used. Fill in neap_range_m."
+            ).format(station=station)
         ]
     return []
 
@@ -92,9 +101,13 @@ def _port_words(plan: Path, present: Sequence[str], needed: Sequence[tuple[str, 
     for name in (name for name in TIDES if name in present):
         layer = open_layer(plan, name)
         known |= {str(value) for value in layer.uniqueValues(layer.fields().indexOf("port")) if value}
-    has = f"it has those of {', '.join(sorted(known))}" if known else "it has none with a port"
+    has = (
+        tr("it has those of {known}").format(known=", ".join(sorted(known))) if known else tr("it has none with a port")
+    )
     return [
-        f"{who}: the plan has no tides for the port '{port}' ({has}). Read them in, or correct PORT."
+        tr("{who}: the plan has no tides for the port '{port}' ({has}). Read them in, or correct PORT.").format(
+            who=who, port=port, has=has
+        )
         for who, port in needed
         if port not in known
     ]

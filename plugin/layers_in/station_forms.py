@@ -17,6 +17,7 @@ from ..core.water.stream import ConstantStream, StationStream
 from ..core.water.subordinate import StreamDifferences, subordinate_stream
 from ..core.water.tide import HW, TideTable
 from ..core.water.wind_drift import WindDrivenStream
+from ..words import tr
 from .station_tables import NOTHING, StationTables, or_nan
 from .table import TableRow
 
@@ -43,8 +44,8 @@ def subordinate_of(tables: StationTables, row: TableRow, plain: Mapping[str, Sta
         raise tables.refused(
             row,
             "reference_station",
-            "It names a station of the form 'events' in stream_stations",
-            "Name the station whose slacks and maxima the differences belong to",
+            tr("It names a station of the form 'events' in stream_stations"),
+            tr("Name the station whose slacks and maxima the differences belong to"),
         )
     minutes = tables.need(row, "slack_before_flood_min", "flood_minutes", "slack_before_ebb_min", "ebb_minutes")
     ratios = tables.need(row, "flood_speed_ratio", "ebb_speed_ratio")
@@ -64,8 +65,8 @@ def _constant(tables: StationTables, row: TableRow, _tide: TideTable | None) -> 
         raise tables.refused(
             row,
             "form",
-            "A constant station has one row in stream_rates, hour 0",
-            f"It has {len(rates)}; correct stream_rates",
+            tr("A constant station has one row in stream_rates, hour 0"),
+            tr("It has {count}; correct stream_rates").format(count=len(rates)),
         )
     rate, towards = rates[0].values["spring_kn"], rates[0].values["set_deg"]
     if rate is None or (towards is None and rate > 0.0):
@@ -82,8 +83,10 @@ def _by_coefficient(tables: StationTables, row: TableRow, tide: TideTable | None
     table, coefficients = _hourly_table(tables, row), tables.coefficients(row.values["port"] or "")
     if not len(coefficients.times_s):
         tables.warnings.append(
-            f"Stream station '{row.values['station']}' goes by tide coefficients, and tide_coefficients has none for "
-            "its port: its rates are those at 95."
+            tr(
+                "Stream station '{station}' goes by tide coefficients, and tide_coefficients has none for "
+                "its port: its rates are those at 95."
+            ).format(station=row.values["station"])
         )
     return None if tide is None else HourlyStream(table, tide, coefficients)
 
@@ -99,15 +102,15 @@ def _hourly_table(tables: StationTables, row: TableRow) -> HourlyTable:
                 rate.number,
                 "hour",
                 hour,
-                f"Station '{station}' has every hour once",
-                "Delete one of the rows given twice",
+                tr("Station '{station}' has every hour once").format(station=station),
+                tr("Delete one of the rows given twice"),
             )
         taken.add(hour)
         for name, array in values.items():
             array[hour + 6] = or_nan(rate.values[name])
     spring_range_m, neap_range_m = or_nan(row.values["spring_range_m"]), or_nan(row.values["neap_range_m"])
     if neap_range_m >= spring_range_m:
-        raise tables.refused(row, "neap_range_m", "The spring range is the larger", "Correct the ranges")
+        raise tables.refused(row, "neap_range_m", tr("The spring range is the larger"), tr("Correct the ranges"))
     return HourlyTable(
         station=row.values["station"],
         reference=row.values["reference"] or HW,
@@ -191,8 +194,9 @@ def _wind(tables: StationTables, row: TableRow, _tide: TideTable | None) -> Stat
     winds = tables.winds()
     if not len(winds.times_s):
         tables.warnings.append(
-            f"Stream station '{row.values['station']}' is driven by the wind, and the winds table is empty: its stream "
-            "is unknown."
+            tr(
+                "Stream station '{station}' is driven by the wind, and the winds table is empty: its stream is unknown."
+            ).format(station=row.values["station"])
         )
     return WindDrivenStream(winds, percent=percent, turn_deg=row.values["wind_turn_deg"] or 0.0)
 

@@ -12,6 +12,7 @@ from ..core.quantities import m_s_from_knots
 from ..core.water.coefficients import DayCoefficients
 from ..core.water.tide import TideTable
 from ..core.water.wind_drift import WindTable
+from ..words import tr
 from .table import Table, TableRow
 from .tides_in import check_times
 
@@ -63,7 +64,7 @@ class StationTables:
         """The winds of the plan."""
         table = self.tables.get("winds")
         rows = list(table.rows()) if table else []
-        check_times(table, {"the winds": rows})
+        check_times(table, {tr("the winds"): rows})
         return WindTable(
             times_s=self.clock.seconds_of([row.values["time"] for row in rows]),
             from_deg=np.array([or_nan(row.values["from_deg"]) for row in rows], dtype=float),
@@ -79,8 +80,10 @@ class StationTables:
             return next(iter(self.tides.values()))
         if needed:
             self.warnings.append(
-                f"Stream station '{row.values['station']}' counts its hours from the tides of "
-                f"{port or 'a port that is not named'}, and the tides table does not have them: its stream is unknown."
+                tr(
+                    "Stream station '{station}' counts its hours from the tides of {port}, and the tides table "
+                    "does not have them: its stream is unknown."
+                ).format(station=row.values["station"], port=port or tr("a port that is not named"))
             )
         return None
 
@@ -93,7 +96,10 @@ class StationTables:
         for field in fields:
             if row.values[field] is None:
                 raise self.refused(
-                    row, field, f"A station of the form '{row.values['form']}' needs it", "Fill it in: empty is not 0"
+                    row,
+                    field,
+                    tr("A station of the form '{form}' needs it").format(form=row.values["form"]),
+                    tr("Fill it in: empty is not 0"),
                 )
         return [float(row.values[field]) for field in fields]
 
@@ -106,13 +112,15 @@ class StationTables:
                     found[name][0].number,
                     "station",
                     name,
-                    f"Its station must be in stream_stations, which has {', '.join(names) or 'no rows'}",
-                    "Correct the name or add the station",
+                    tr("Its station must be in stream_stations, which has {names}").format(
+                        names=", ".join(names) or tr("no rows")
+                    ),
+                    tr("Correct the name or add the station"),
                 )
         for name in names:
             if names.count(name) > 1:
                 raise self.stations.refused(
-                    None, "station", name, "A station's name stands once", "Rename or delete one of them"
+                    None, "station", name, tr("A station's name stands once"), tr("Rename or delete one of them")
                 )
 
 

@@ -15,6 +15,7 @@ from ..core.errors import BadInputError, SwimPlanError
 from ..core.geodesy import LocalFrame
 from ..core.planar import PlanarArea
 from ..core.quantities import m_s_from_knots
+from ..words import tr
 from .flat_rings import NEAR_DEG, flat_line, flat_rings, near_lon_deg
 from .table import Table, TableRow
 
@@ -26,7 +27,9 @@ def chart_from(tables: dict[str, Table], frame: LocalFrame, zone: tzinfo, warnin
     names = {channel.name for channel in channels}
     for name in sailings:
         if name not in names:
-            warnings.append(f"The ferries table names the channel '{name}', which is not among the channels.")
+            warnings.append(
+                tr("The ferries table names the channel '{name}', which is not among the channels.").format(name=name)
+            )
     return Chart(
         channels=channels,
         closed_areas=tuple(_closed_areas(tables.get("closed_areas"), frame, zone)),
@@ -78,7 +81,11 @@ def _channels(table: Table | None, frame: LocalFrame, sailings: dict[str, list[S
         if row.kind == "LineString":
             if values["width_m"] is None:
                 raise table.refused(
-                    row.number, "width_m", None, "A channel drawn as a line needs its width in metres", "Fill it in"
+                    row.number,
+                    "width_m",
+                    None,
+                    tr("A channel drawn as a line needs its width in metres"),
+                    tr("Fill it in"),
                 )
             centre = flat_line(row.rings[0], frame)
             area = _widened(centre, values["width_m"])

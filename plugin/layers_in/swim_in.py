@@ -16,6 +16,7 @@ from ..core.errors import SwimPlanError
 from ..core.geodesy import LocalFrame, check_position
 from ..core.solve.request import PlanSettings, SwimRequest
 from ..core.solve.swim import SwimWay
+from ..words import tr
 from .marks_in import marks_from
 from .plan_tables import tables_of
 from .swim_chart import chart_from, depths_from
@@ -64,7 +65,7 @@ def request_from(
     stored = settings_read(plan, sources) if plan else {}
     settings = settings_from(stored) if plan else PlanSettings()
     if not plan:
-        warnings.append("No plan was given: times are read and shown in UTC, and settings are the defaults.")
+        warnings.append(tr("No plan was given: times are read and shown in UTC, and settings are the defaults."))
     tables = tables_of(plan, sources, warnings)
     marks = marks_from(tables.get("marks"))
     route, stops = laid(marks) if laid else drawn_route(tables, asked, marks, warnings)
@@ -100,9 +101,13 @@ def request_from(
 
 def _missing(chart: Chart, tables: Mapping[str, Table]) -> list[str]:
     """What an empty chart does not mean."""
-    words = {"channels": "boat channel", "closed_areas": "closed area", "land": "land"}
+    words = {"channels": tr("boat channel"), "closed_areas": tr("closed area"), "land": tr("land")}
     empty = [words[name] for name in words if not getattr(chart, name)]
-    return [f"The plan holds no {' and no '.join(empty)}: that is not to say there is none."] if empty else []
+    return (
+        [tr("The plan holds no {what}: that is not to say there is none.").format(what=tr(" and no ").join(empty))]
+        if empty
+        else []
+    )
 
 
 def exits_of(marks: list[Mark]) -> tuple[Mark, ...]:
@@ -126,14 +131,18 @@ def _route(table: Table | None, name: str) -> Route:
     chosen = [row for row in rows if row.values["name"] == name] if name else rows
     if len(chosen) != 1:
         raise SwimPlanError(
-            asked=f"Asked for the route '{name}'" if name else "No route was named",
-            allowed=f"The routes layer has {', '.join(map(str, names)) or 'no rows'}",
-            remedy="Name one route that stands there once, drawn in one piece",
+            asked=tr("Asked for the route '{name}'").format(name=name) if name else tr("No route was named"),
+            allowed=tr("The routes layer has {names}").format(names=", ".join(map(str, names)) or tr("no rows")),
+            remedy=tr("Name one route that stands there once, drawn in one piece"),
         )
     lonlat = chosen[0].rings[0].copy()
     lonlat[:, 0] = (lonlat[:, 0] + 180.0) % 360.0 - 180.0  # a line drawn on beyond the date line
     for number, (lon, lat) in enumerate(lonlat, start=1):
-        check_position(float(lon), float(lat), f"Vertex {number} of route '{chosen[0].values['name']}'")
+        check_position(
+            float(lon),
+            float(lat),
+            tr("Vertex {number} of route '{name}'").format(number=number, name=chosen[0].values["name"]),
+        )
     return Route(name=chosen[0].values["name"], lonlat=lonlat, note=chosen[0].values["note"] or "")
 
 

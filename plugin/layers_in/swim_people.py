@@ -13,6 +13,7 @@ from ..core.solve.request import SETTING_LIMITS, PlanSettings
 from ..core.swimmer import LIMITS, NUMBERS, Swimmer, group_of, in_words
 from ..plan_package.settings import TABLE as SETTINGS
 from ..plan_package.settings import read_settings, require_readable, settings_of
+from ..words import tr
 from .table import Table, TableRow
 
 
@@ -38,20 +39,24 @@ def swimmer_from(table: Table | None, name: str, pace_m_s: float | None, warning
     for one in names:
         if one not in rows:
             raise SwimPlanError(
-                asked=f"Asked for the swimmer '{one}'",
-                allowed=f"The swimmers table has {', '.join(rows) or 'no rows'}",
-                remedy="Choose one of them or add the swimmer; names of a group have a semicolon between them",
+                asked=tr("Asked for the swimmer '{name}'").format(name=one),
+                allowed=tr("The swimmers table has {names}").format(names=", ".join(rows) or tr("no rows")),
+                remedy=tr("Choose one of them or add the swimmer; names of a group have a semicolon between them"),
             )
     if not names and rows:
         names = [next(iter(rows))]
         if len(rows) > 1:
-            warnings.append(f"No swimmer was named; planned for the first one, {names[0]}.")
+            warnings.append(tr("No swimmer was named; planned for the first one, {name}.").format(name=names[0]))
     swimmer = group_of([_swimmer(rows[one]) for one in names]) if names else _default_swimmer()
     if pace_m_s is not None:
         swimmer = _with_pace(swimmer, pace_m_s)
     if swimmer.members:
-        set_by = "; ".join(swimmer.set_by) or "all have the same numbers"
-        warnings.append(f"{swimmer.name} swim together, and the slowest sets the pace: {set_by}.")
+        set_by = "; ".join(swimmer.set_by) or tr("all have the same numbers")
+        warnings.append(
+            tr("{name} swim together, and the slowest sets the pace: {set_by}.").format(
+                name=swimmer.name, set_by=set_by
+            )
+        )
     return swimmer
 
 
@@ -67,15 +72,16 @@ def _with_pace(swimmer: Swimmer, pace_m_s: float) -> Swimmer:
     low, high = LIMITS["pace_m_s"]
     if not low <= pace_m_s <= high:
         raise SwimPlanError(
-            asked=f"Asked for a pace of {pace_m_s:g} m/s",
-            allowed=f"A pace lies from {low:g} to {high:g} m/s",
-            remedy="Correct the pace, or leave it empty for the swimmer's own",
+            asked=tr("Asked for a pace of {pace_m_s:g} m/s").format(pace_m_s=pace_m_s),
+            allowed=tr("A pace lies from {low:g} to {high:g} m/s").format(low=low, high=high),
+            remedy=tr("Correct the pace, or leave it empty for the swimmer's own"),
         )
+    own_pace = in_words(swimmer, "pace_m_s")
     guessed, set_by = (
-        tuple(words for words in found if not words.startswith("pace")) for found in (swimmer.guessed, swimmer.set_by)
+        tuple(words for words in found if not words.startswith(own_pace)) for found in (swimmer.guessed, swimmer.set_by)
     )
     if swimmer.members:
-        set_by = (f"pace {pace_m_s:g} m/s as given", *set_by)
+        set_by = (tr("pace {pace_m_s:g} m/s as given").format(pace_m_s=pace_m_s), *set_by)
     members = tuple(replace(one, pace_m_s=pace_m_s) for one in swimmer.members)
     return replace(swimmer, pace_m_s=pace_m_s, guessed=guessed, set_by=set_by, members=members)
 
@@ -102,5 +108,7 @@ def _number(key: str, text: str) -> float:
         return float(text)
     except ValueError as error:
         raise SwimPlanError(
-            asked=f"The setting {key} is {text!r}", allowed="It is a number", remedy="Correct the settings table"
+            asked=tr("The setting {key} is {text!r}").format(key=key, text=text),
+            allowed=tr("It is a number"),
+            remedy=tr("Correct the settings table"),
         ) from error

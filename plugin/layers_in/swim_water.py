@@ -12,6 +12,7 @@ from ..core.planar import PlanarArea
 from ..core.water.field import RuledArea, StreamField
 from ..core.water.model_stream import ModelStream
 from ..core.water.tide import TideTable
+from ..words import tr
 from .flat_rings import flat_rings
 from .station_tables import StationTables
 from .stations_in import stations_from
@@ -38,15 +39,19 @@ def stream_from(
         away_km = float(np.hypot(station.x_m, station.y_m)) / 1000.0
         if not away_km < FAR_STATION_KM:
             warnings.append(
-                f"Stream station '{station.name}' lies {away_km:.0f} km from the route: is its place right, longitude "
-                "before latitude?"
+                tr(
+                    "Stream station '{name}' lies {away_km:.0f} km from the route: is its place right, longitude "
+                    "before latitude?"
+                ).format(name=station.name, away_km=away_km)
             )
     ruled = tuple(_ruled_areas(tables.get("stream_areas"), frame, names))
     tideless = {station.name for station in stations if station.tide is None}
     for name in sorted({area.station for area in ruled if area.phase != "always"} & tideless):
         warnings.append(
-            f"The stream area of '{name}' rules by the tide, and that station's port has no tides: the stream "
-            "inside is unknown."
+            tr(
+                "The stream area of '{name}' rules by the tide, and that station's port has no tides: the "
+                "stream inside is unknown."
+            ).format(name=name)
         )
     return StreamField(stations=stations, models=models, ruled_areas=ruled, land=land, places_m=places_m)
 
@@ -58,8 +63,10 @@ def _ruled_areas(table: Table | None, frame: LocalFrame, names: set[str]) -> Ite
                 row.number,
                 "station",
                 row.values["station"],
-                f"The ruling station must be in stream_stations, which has {', '.join(sorted(names)) or 'no rows'}",
-                "Correct the name or add the station",
+                tr("The ruling station must be in stream_stations, which has {names}").format(
+                    names=", ".join(sorted(names)) or tr("no rows")
+                ),
+                tr("Correct the name or add the station"),
             )
         # One that lies far away still keeps its station from having a share here.
         rings = flat_rings(row.rings, frame) or tuple(frame.to_xy(ring) for ring in row.rings)

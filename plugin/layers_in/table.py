@@ -27,6 +27,7 @@ from qgis.PyQt.QtCore import QDate, QDateTime, Qt, QTime, QVariant
 from ..core.errors import BadInputError
 from ..plan_package.field_spec import FieldSpec, LayerSpec
 from ..plan_package.row_check import checked_value
+from ..words import tr
 from .moments import utc_moment
 from .whole_shapes import whole_shapes
 
@@ -88,8 +89,8 @@ class Table:
             for part in shapes.parts:
                 rings = tuple(self._degrees(ring, feature.id()) for ring in _rings(part, shapes.kind))
                 yield TableRow(number=feature.id(), values=values, kind=shapes.kind, rings=rings)
-        self._note(skipped, "with no geometry skipped")
-        self._note(repaired, "with an invalid polygon repaired")
+        self._note(skipped, tr("with no geometry skipped"))
+        self._note(repaired, tr("with an invalid polygon repaired"))
 
     def refused(self, row: int, field: str, value: object, allowed: str, remedy: str) -> BadInputError:
         """The error for a value of this layer that a later check refuses."""
@@ -97,7 +98,11 @@ class Table:
 
     def _note(self, count: int, words: str) -> None:
         if count:
-            self._warnings.append(f"Layer '{self.name}': {count} row{'' if count == 1 else 's'} {words}.")
+            self._warnings.append(
+                (
+                    tr("Layer '{name}': 1 row {words}.") if count == 1 else tr("Layer '{name}': {count} rows {words}.")
+                ).format(name=self.name, count=count, words=words)
+            )
 
     def _features(self) -> Iterator[QgsFeature]:
         if isinstance(self._source, QgsProcessingFeatureSource):
@@ -114,8 +119,10 @@ class Table:
                 raise BadInputError(
                     layer=self.name,
                     field=field.name,
-                    allowed=f"The layer needs the field '{field.name}'; it has {', '.join(sorted(present)) or 'none'}",
-                    remedy="Rename the field, add it, or read the layer into the plan with a field mapping",
+                    allowed=tr("The layer needs the field '{name}'; it has {names}").format(
+                        name=field.name, names=", ".join(sorted(present)) or tr("none")
+                    ),
+                    remedy=tr("Rename the field, add it, or read the layer into the plan with a field mapping"),
                 )
 
     def _undrawn(self) -> bool:
@@ -127,8 +134,8 @@ class Table:
         if not crs.isValid() or (not crs.authid() and crs.description().startswith(UNDEFINED)):
             raise BadInputError(
                 layer=self.name,
-                allowed="A layer with places needs a coordinate reference system; this one has none",
-                remedy="Set the layer's coordinate reference system in its properties",
+                allowed=tr("A layer with places needs a coordinate reference system; this one has none"),
+                remedy=tr("Set the layer's coordinate reference system in its properties"),
             )
         degrees = QgsCoordinateReferenceSystem(PLAN_CRS)
         # A plan's own layers need nothing of the project, which a worker must not touch.
@@ -142,8 +149,8 @@ class Table:
                 feature.id(),
                 "geometry",
                 kind,
-                f"The layer holds {self._spec.geometry}",
-                "Convert the geometry or choose another layer",
+                tr("The layer holds {geometry}").format(geometry=self._spec.geometry),
+                tr("Convert the geometry or choose another layer"),
             )
 
     def _degrees(self, ring: np.ndarray, row: int) -> np.ndarray:
@@ -156,8 +163,8 @@ class Table:
                     row,
                     "geometry",
                     str(error).split("\n")[0],
-                    "The geometry must lie where its reference system is defined",
-                    "Check the layer's coordinate reference system",
+                    tr("The geometry must lie where its reference system is defined"),
+                    tr("Check the layer's coordinate reference system"),
                 ) from error
         wrong = ~(np.isfinite(ring).all(axis=1) & (np.abs(ring[:, 1]) <= 90.0) & (np.abs(ring[:, 0]) <= 360.0))
         if wrong.any():
@@ -165,9 +172,9 @@ class Table:
             raise self.refused(
                 row,
                 "geometry",
-                f"longitude {lon:g}, latitude {lat:g}",
-                "Longitudes lie within 360 and latitudes within 90 degrees",
-                "Check the layer's coordinate reference system, longitude before latitude",
+                tr("longitude {lon:g}, latitude {lat:g}").format(lon=lon, lat=lat),
+                tr("Longitudes lie within 360 and latitudes within 90 degrees"),
+                tr("Check the layer's coordinate reference system, longitude before latitude"),
             )
         self._check_edges(ring, row)
         return ring
@@ -183,9 +190,9 @@ class Table:
             raise self.refused(
                 row,
                 "geometry",
-                f"an edge of {wide[0]:g} degrees of longitude",
-                "Edges span less than half the Earth",
-                "Add vertices along the edge, or clip the layer to the area of the plan",
+                tr("an edge of {wide:g} degrees of longitude").format(wide=wide[0]),
+                tr("Edges span less than half the Earth"),
+                tr("Add vertices along the edge, or clip the layer to the area of the plan"),
             )
 
     def _values(self, feature: QgsFeature) -> dict[str, Any]:

@@ -14,6 +14,7 @@ from ..core.water.harmonics import TidalSum, table_of_constants
 from ..core.water.secondary_port import Differences, MeanLevels, SecondaryPort
 from ..core.water.tide import HW, TideTable
 from ..core.water.tide_series import table_of_series
+from ..words import tr
 from .table import Table, TableRow
 
 NOTHING = float("nan")
@@ -65,15 +66,18 @@ class _PortTides:
             made[port] = table
             return
         self._warnings.append(
-            f"The tide of port '{port}' is given as {self._form(port)}, and the plan has no rows for it: its tide is "
-            "unknown."
+            tr(
+                "The tide of port '{port}' is given as {form}, and the plan has no rows for it: its tide is unknown."
+            ).format(port=port, form=self._form(port))
         )
 
     def _warn_of_unused(self, names: Iterable[str]) -> None:
         for port in names:
             if port in self._waters and self._form(port) in ("harmonic", "secondary"):
                 self._warnings.append(
-                    f"Port '{port}' is given as {self._form(port)} in tide_ports: its rows in tides are not used."
+                    tr("Port '{port}' is given as {form} in tide_ports: its rows in tides are not used.").format(
+                        port=port, form=self._form(port)
+                    )
                 )
 
     def _form(self, port: str) -> str:
@@ -90,7 +94,11 @@ class _PortTides:
             port = row.values["port"]
             if port in found:
                 raise table.refused(
-                    row.number, "port", port, f"Row {found[port].number} gives that port", "Delete one of them"
+                    row.number,
+                    "port",
+                    port,
+                    tr("Row {number} gives that port").format(number=found[port].number),
+                    tr("Delete one of them"),
                 )
             found[port] = row
         return found
@@ -102,7 +110,7 @@ class _PortTides:
         return _named(
             self._tables["tides"],
             lambda: TideTable(
-                port=port or "the plan",
+                port=port or tr("the plan"),
                 times_s=self._times_s(rows),
                 heights_m=_heights_m(rows),
                 is_high=np.array([row.values["kind"] == HW for row in rows]),
@@ -116,7 +124,7 @@ class _PortTides:
             return None
         table = _named(
             self._tables["tide_series"],
-            lambda: table_of_series(port or "the plan", self._times_s(rows), _heights_m(rows)),
+            lambda: table_of_series(port or tr("the plan"), self._times_s(rows), _heights_m(rows)),
         )
         waters = self._of_waters(port)
         if waters is None:
@@ -136,13 +144,16 @@ class _PortTides:
         values = self._ports[port].values if port in self._ports else {}
         if values.get("datum_offset_m") is None:
             self._warnings.append(
-                f"The constants of port '{port}' have no mean level above the plan's datum: heights are counted from 0."
+                tr(
+                    "The constants of port '{port}' have no mean level above the plan's datum: heights are "
+                    "counted from 0."
+                ).format(port=port)
             )
         span_s = PREDICTED_DAYS * SECONDS_PER_DAY
         return _named(
             self._tables["tide_constants"],
             lambda: table_of_constants(
-                port or "the plan",
+                port or tr("the plan"),
                 TidalSum(
                     names=tuple(row.values["constituent"] for row in rows),
                     amplitudes=np.array([_or_nan(row.values["amplitude_m"]) for row in rows]),
@@ -164,8 +175,10 @@ class _PortTides:
                 row.number,
                 "reference_port",
                 reference,
-                f"A secondary port refers to one with a tide of its own: {', '.join(sorted(made)) or 'there is none'}",
-                "Correct the name or add that port's tides",
+                tr("A secondary port refers to one with a tide of its own: {names}").format(
+                    names=", ".join(sorted(made)) or tr("there is none")
+                ),
+                tr("Correct the name or add that port's tides"),
             )
         levels = self._ports[reference].values if reference in self._ports else {}
         return _named(
@@ -193,7 +206,9 @@ def _named(table: Table, make: Callable[[], TideTable]) -> TideTable:
         return make()
     except SwimPlanError as error:
         raise SwimPlanError(
-            asked=f"Layer '{table.name}': {error.asked}", allowed=error.allowed, remedy=error.remedy
+            asked=tr("Layer '{layer}'").format(layer=table.name) + f": {error.asked}",
+            allowed=error.allowed,
+            remedy=error.remedy,
         ) from error
 
 
@@ -226,16 +241,17 @@ def tide_for_heights(tides: dict[str, TideTable], asked_port: str, warnings: lis
     """The table whose heights hold for the marks: the port that the settings name, or the only one."""
     if asked_port and asked_port not in tides:
         raise SwimPlanError(
-            asked=f"The settings name the port '{asked_port}' for the height of tide",
-            allowed=f"The plan has tides of {', '.join(sorted(tides)) or 'no port'}",
-            remedy="Correct the setting 'port' or add that port's tides",
+            asked=tr("The settings name the port '{asked_port}' for the height of tide").format(asked_port=asked_port),
+            allowed=tr("The plan has tides of {names}").format(names=", ".join(sorted(tides)) or tr("no port")),
+            remedy=tr("Correct the setting 'port' or add that port's tides"),
         )
     if asked_port or len(tides) == 1:
         return tides[asked_port or next(iter(tides))]
     if tides:
         warnings.append(
-            f"The tides table has several ports ({', '.join(sorted(tides))}): name one in the setting 'port' to get "
-            "depths."
+            tr("The tides table has several ports ({names}): name one in the setting 'port' to get depths.").format(
+                names=", ".join(sorted(tides))
+            )
         )
     return None
 
@@ -251,6 +267,6 @@ def check_times(table: Table | None, groups: dict[str, list[TableRow]]) -> None:
                     row.number,
                     "time",
                     f"{row.values['time']:%Y-%m-%d %H:%M:%S} UTC",
-                    f"Row {other.number} of '{name}' has the same time",
-                    "Delete one of them",
+                    tr("Row {number} of '{name}' has the same time").format(number=other.number, name=name),
+                    tr("Delete one of them"),
                 )

@@ -16,6 +16,7 @@ from ..core.solve.transit_lines import TransitLimits
 from ..core.solve.transits import Landmarks
 from ..plan_package.field_spec import FieldSpec, LayerSpec
 from ..plan_package.settings import read_settings
+from ..words import tr
 from .day_asked import midnights
 from .marks_in import marks_from
 from .plan_tables import tables_of
@@ -74,11 +75,15 @@ def transits_request(
 def _marks_asked(marks: list[Mark], name: str) -> tuple[Mark, ...]:
     chosen = [mark for mark in marks if (mark.name == name if name else mark.kind == "mark")]
     if not chosen:
-        names = ", ".join(mark.name for mark in marks) or "no rows"
+        names = ", ".join(mark.name for mark in marks) or tr("no rows")
         raise SwimPlanError(
-            asked=f"Asked for transits of the mark '{name}'" if name else "Asked for transits of all of kind mark",
-            allowed=f"The marks layer has {names}{'' if name else ', none of that kind'}",
-            remedy="Name one of them, or add the mark",
+            asked=tr("Asked for transits of the mark '{name}'").format(name=name)
+            if name
+            else tr("Asked for transits of all of kind mark"),
+            allowed=(
+                tr("The marks layer has {names}") if name else tr("The marks layer has {names}, none of that kind")
+            ).format(names=names),
+            remedy=tr("Name one of them, or add the mark"),
         )
     return tuple(replace(mark, lon=wrapped_lon(mark.lon)) for mark in chosen[: 1 if name else None])
 
@@ -91,8 +96,8 @@ def _things_of(source: QgsFeatureSource, warnings: list[str]) -> Landmarks:
         raise BadInputError(
             layer=source.sourceName(),
             field="name",
-            allowed="A layer of landmarks has a field of text with their names",
-            remedy="Add one, or choose another layer",
+            allowed=tr("A layer of landmarks has a field of text with their names"),
+            remedy=tr("Add one, or choose another layer"),
         )
     field = FieldSpec(name=names[0], kind="text", alias="Name")
     spec = LayerSpec(name="landmarks", geometry="Point", title="Landmarks", fields=(field,))
@@ -100,7 +105,9 @@ def _things_of(source: QgsFeatureSource, warnings: list[str]) -> Landmarks:
     unnamed = source.featureCount() - len(landmarks.names)
     if unnamed > 0:
         warnings.append(
-            f"Layer '{source.sourceName()}': {unnamed} of {source.featureCount()} rows give no landmark: they have "
-            f"nothing in the field '{names[0]}', or no place."
+            tr(
+                "Layer '{layer}': {unnamed} of {count} rows give no landmark: they have nothing "
+                "in the field '{field}', or no place."
+            ).format(layer=source.sourceName(), unnamed=unnamed, count=source.featureCount(), field=names[0])
         )
     return landmarks

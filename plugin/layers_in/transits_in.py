@@ -12,10 +12,10 @@ from ..core.geodesy import geodesic_leg
 from ..core.results.report import wrapped_lon
 from ..core.solve.picked_transits import PickedTransit
 from ..core.solve.transits import Landmarks
+from ..words import tr
 from .table import Table, TableRow
 
 MOST_LETTERS = 200  # of a list of names in a message
-LEFT_OUT = "This transit is left out."
 
 
 def landmarks_from(table: Table | None, name: str = "name") -> Landmarks:
@@ -45,7 +45,7 @@ def picked_from(tables: Mapping[str, Table], marks: Sequence[Mark], warnings: li
     for row in rows:
         wrong = next((field for field, names in known.items() if names[row.values[field]] != 1), None)
         if wrong:
-            warnings.append(f"{_refusal(table, row, wrong, known[wrong])} {LEFT_OUT}")
+            warnings.append(f"{_refusal(table, row, wrong, known[wrong])} " + tr("This transit is left out."))
             continue
         pair = [at[row.values[field]] for field in ("front", "rear")]
         names = tuple(landmarks.names[one] for one in pair)
@@ -60,11 +60,17 @@ def _refusal(table: Table, row: TableRow, field: str, known: Counter[str]) -> st
     """Why a name cannot be used, with what there is."""
     value, layer = row.values[field], "marks" if field == "mark" else "landmarks"
     if known[value] > 1:
-        allowed, remedy = f"The layer {layer} has {known[value]} of that name", "Give each a name of its own"
+        allowed, remedy = (
+            tr("The layer {layer} has {count} of that name").format(layer=layer, count=known[value]),
+            tr("Give each a name of its own"),
+        )
     else:
-        names = ", ".join(sorted(known)) or "no rows"
+        names = ", ".join(sorted(known)) or tr("no rows")
         names = names if len(names) <= MOST_LETTERS else f"{names[:MOST_LETTERS]} ..."
-        allowed, remedy = f"The layer {layer} has {names}", "Correct the name, or add what it names"
+        allowed, remedy = (
+            tr("The layer {layer} has {names}").format(layer=layer, names=names),
+            tr("Correct the name, or add what it names"),
+        )
     return str(table.refused(row.number, field, value, allowed, remedy))
 
 
@@ -75,6 +81,7 @@ def _drawn_elsewhere(table: Table, row: TableRow, marks: Sequence[Mark]) -> list
     if away_m <= TAKES_NAME_WITHIN_M:
         return []
     return [
-        f"Layer '{table.name}', row {row.number}: the line begins {away_m:.0f} m from {marks[0].name}. Its names "
-        "count: draw it anew."
+        tr(
+            "Layer '{name}', row {number}: the line begins {away_m:.0f} m from {mark}. Its names count: draw it anew."
+        ).format(name=table.name, number=row.number, away_m=away_m, mark=marks[0].name)
     ]

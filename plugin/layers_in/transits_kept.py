@@ -9,6 +9,7 @@ from qgis.core import QgsGeometry, QgsPointXY
 from ..core.geodesy import geodesic_leg
 from ..core.results.report import unwrapped
 from ..core.results.transits import MarkTransits, Transit, TransitsFound
+from ..words import tr
 from .plan_rows import PlanRow
 from .transits_asked import TransitsRequest
 
@@ -26,7 +27,9 @@ def rows_to_keep(request: TransitsRequest, found: TransitsFound) -> tuple[list[P
     for one in found.marks:
         reason = _why_not(request, one)
         if reason:
-            told.append(f"No transits of {one.mark} were put into the plan: {reason}.")
+            told.append(
+                tr("No transits of {mark} were put into the plan: {reason}.").format(mark=one.mark, reason=reason)
+            )
             continue
         for transit in (one.fixes[0].first, one.fixes[0].second):
             rows += [_landmark(name, place) for name, place in _new(request, transit)]
@@ -38,17 +41,19 @@ def rows_to_keep(request: TransitsRequest, found: TransitsFound) -> tuple[list[P
 
 def _why_not(request: TransitsRequest, one: MarkTransits) -> str:
     if one.mark in request.has_rows:
-        return "it has some already"
+        return tr("it has some already")
     if not one.fixes:
-        return "no pair was found"
+        return tr("no pair was found")
     times, held = Counter(request.landmarks.names), Counter(request.held.names)
     for transit in (one.fixes[0].first, one.fixes[0].second):
         for name, place in _ends(transit):
             if times[name] > 1 or held[name] > 1:
-                return f"{max(times[name], held[name])} landmarks are called {name}; give each a name of its own"
+                return tr("{count} landmarks are called {name}; give each a name of its own").format(
+                    count=max(times[name], held[name]), name=name
+                )
             if held[name] and _away_m(request, name, place) > SAME_PLACE_M:
-                return (
-                    f"the plan has another landmark called {name}, {_away_m(request, name, place):.0f} m from this one"
+                return tr("the plan has another landmark called {name}, {metres:.0f} m from this one").format(
+                    name=name, metres=_away_m(request, name, place)
                 )
     return ""
 

@@ -6,6 +6,8 @@ from dataclasses import dataclass
 
 from qgis.core import QgsGeometry, QgsRectangle, QgsWkbTypes
 
+from ..words import tr
+
 KIND_OF_TYPE = {
     "Point": QgsWkbTypes.GeometryType.PointGeometry,
     "LineString": QgsWkbTypes.GeometryType.LineGeometry,
@@ -35,10 +37,10 @@ def whole_shapes(geometry: QgsGeometry | None, extent: QgsRectangle | None) -> S
     ``extent`` is in the geometry's own system; None keeps all.
     """
     if geometry is None or geometry.isNull() or geometry.isEmpty():
-        return Shapes(kind="", reason="no geometry")
+        return Shapes(kind="", reason=tr("no geometry"))
     kind = TYPE_OF_KIND.get(geometry.type(), "")
     if not kind:
-        return Shapes(kind="", reason="mixed geometry collection")
+        return Shapes(kind="", reason=tr("mixed geometry collection"))
     if extent is not None and not geometry.boundingBox().intersects(extent):
         return Shapes(kind=kind, reason="clipped")
     repaired = kind == "Polygon" and not geometry.isGeosValid()
@@ -46,7 +48,7 @@ def whole_shapes(geometry: QgsGeometry | None, extent: QgsRectangle | None) -> S
         geometry = geometry.makeValid()
     whole = _parts(geometry, kind)
     if not whole:
-        return Shapes(kind=kind, repaired=repaired, reason="geometry without extent")
+        return Shapes(kind=kind, repaired=repaired, reason=tr("geometry without extent"))
     kept = whole if extent is None else [part for piece in whole for part in _inside(piece, kind, extent)]
     return Shapes(kind=kind, parts=tuple(kept), repaired=repaired, reason="" if kept else "clipped")
 

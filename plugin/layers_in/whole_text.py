@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 
 
 def write_whole_text(path: Path, text: str, *, what: str, allowed: str = "", parameter: str) -> None:
@@ -19,7 +20,7 @@ def write_whole_text(path: Path, text: str, *, what: str, allowed: str = "", par
     except OSError as error:
         draft.unlink(missing_ok=True)
         raise SwimPlanError(
-            asked=f"The {what} {path} could not be written ({error.strerror})",
+            asked=tr("The {what} {path} could not be written ({why})").format(what=what, path=path, why=error.strerror),
             allowed=allowed,
-            remedy=f"Choose another place for {parameter}",
+            remedy=tr("Choose another place for {parameter}").format(parameter=parameter),
         ) from error

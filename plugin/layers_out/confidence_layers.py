@@ -11,6 +11,7 @@ from qgis.PyQt.QtCore import QCoreApplication
 from ..core.results.card import clock_nearest
 from ..core.results.confidence import Confidence, Ring
 from ..core.results.report import unwrapped
+from ..core.words import spoken
 from .plan_layers import OutputLayer, Row, both_times
 
 
@@ -131,7 +132,9 @@ def confidence_sentences(found: Confidence) -> list[str]:
             for stop in found.stops[1:]
         ),
         *(
-            fails.format(leg.number, leg.end_name, leg.failed, leg.began, "; ".join(f"{w} {n}" for w, n in leg.reasons))
+            fails.format(
+                leg.number, leg.end_name, leg.failed, leg.began, "; ".join(f"{spoken(w)} {n}" for w, n in leg.reasons)
+            )
             for leg in found.legs
             if leg.failed
         ),

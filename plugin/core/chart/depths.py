@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 import numpy as np
 
 from ..planar import boxes_touch, distance_to_segments
+from ..words import tr
 
 SOUNDING_STANDS_WITHIN_M = 25.0
 SURVEYED_WITHIN_M = 500.0
@@ -53,7 +54,12 @@ class DepthSurvey:
         order = np.argsort(distances)[:4000]
         distances, depths = distances[order], depths[order]
         if not len(distances) or distances[0] > SURVEYED_WITHIN_M:
-            return ChartedDepth(depth_m=float("nan"), basis=f"no sounding or contour within {SURVEYED_WITHIN_M:g} m")
+            return ChartedDepth(
+                depth_m=float("nan"),
+                basis=tr("no sounding or contour within {surveyed_within_m:g} m").format(
+                    surveyed_within_m=SURVEYED_WITHIN_M
+                ),
+            )
         return _shared(distances, depths)
 
 
@@ -61,9 +67,9 @@ def _shared(distances: np.ndarray, depths: np.ndarray) -> ChartedDepth:
     """Share by distance between the nearest depth and the nearest other one."""
     other = np.flatnonzero((depths != depths[0]) & (distances <= SURVEYED_WITHIN_M))
     if not len(other):
-        return ChartedDepth(depth_m=float(depths[0]), basis="the nearest contour")
+        return ChartedDepth(depth_m=float(depths[0]), basis=tr("the nearest contour"))
     first, second = distances[0], distances[other[0]]
     total = first + second
     share = first / total if total > 0.0 else 0.0
     depth = depths[0] + (depths[other[0]] - depths[0]) * share
-    return ChartedDepth(depth_m=float(depth), basis="between contours and soundings")
+    return ChartedDepth(depth_m=float(depth), basis=tr("between contours and soundings"))

@@ -8,6 +8,7 @@ from datetime import date, datetime, time, timedelta, timezone, tzinfo
 
 from ..clock import aware, moment_from_text
 from ..errors import SwimPlanError
+from ..words import tr
 
 _HOUR = re.compile(r"^(\d{1,2}):(\d{2})(?::(\d{2}))?$")
 _DAY_OF_YEAR = re.compile(r"^--(\d{2})-?(\d{2})$")
@@ -62,7 +63,9 @@ class InForce:
         """The time in words for a message, empty for always."""
         if self.start is None and self.end is None:
             return ""
-        return f"{_word(self.start) or 'the beginning'} to {_word(self.end) or 'further notice'}"
+        return tr("{first} to {last}").format(
+            first=_word(self.start) or tr("the beginning"), last=_word(self.end) or tr("further notice")
+        )
 
 
 def in_force_from_text(start: str, end: str, zone: tzinfo) -> InForce:
@@ -76,9 +79,9 @@ def in_force_from_text(start: str, end: str, zone: tzinfo) -> InForce:
         ends, kinds = [_day_begins(ends[0], zone), _day_begins(ends[1], zone, days=1)], {datetime}
     if len(kinds) > 1:
         raise SwimPlanError(
-            asked=f"Got the times {start!r} and {end!r}",
-            allowed="Both ends are clock times, both dates, or both days of the year",
-            remedy="Write both the same way; use two rows for a season with daily hours",
+            asked=tr("Got the times {start!r} and {end!r}").format(start=start, end=end),
+            allowed=tr("Both ends are clock times, both dates, or both days of the year"),
+            remedy=tr("Write both the same way; use two rows for a season with daily hours"),
         )
     return InForce(start=ends[0], end=ends[1])
 
@@ -89,9 +92,9 @@ def sailing_from_text(text: str, zone: tzinfo) -> time | datetime:
     if isinstance(value, time) or isinstance(value, datetime):
         return value
     raise SwimPlanError(
-        asked=f"Got {text!r} for the time of a sailing",
-        allowed="It is a clock time such as 10:05 (every day) or a date and time",
-        remedy="Correct the ferries table",
+        asked=tr("Got {text!r} for the time of a sailing").format(text=text),
+        allowed=tr("It is a clock time such as 10:05 (every day) or a date and time"),
+        remedy=tr("Correct the ferries table"),
     )
 
 
@@ -154,9 +157,9 @@ def _day_begins(value: date | datetime | None, zone: tzinfo, days: int = 0) -> d
 
 def _unreadable(text: str) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"Got {text!r} for a time",
-        allowed="It is HH:MM, YYYY-MM-DD, a date and time, or --MMDD",
-        remedy="Correct it, or leave it empty for always",
+        asked=tr("Got {text!r} for a time").format(text=text),
+        allowed=tr("It is HH:MM, YYYY-MM-DD, a date and time, or --MMDD"),
+        remedy=tr("Correct it, or leave it empty for always"),
     )
 
 

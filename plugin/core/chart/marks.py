@@ -8,6 +8,7 @@ import numpy as np
 
 from ..errors import SwimPlanError
 from ..geodesy import geodesic_leg
+from ..words import tr
 
 TAKES_NAME_WITHIN_M = 15.0
 KINDS = ("entry", "mark", "exit", "waypoint")
@@ -42,9 +43,9 @@ class Route:
             lonlat = lonlat[fresh]
         if len(lonlat) < 2:
             raise SwimPlanError(
-                asked=f"Route '{self.name}' has {len(lonlat)} stop(s)",
-                allowed="A route has two or more different vertices",
-                remedy="Draw it from the entry over the marks to the exit",
+                asked=tr("Route '{name}' has {count} stop(s)").format(name=self.name, count=len(lonlat)),
+                allowed=tr("A route has two or more different vertices"),
+                remedy=tr("Draw it from the entry over the marks to the exit"),
             )
         lonlat.setflags(write=False)
         object.__setattr__(self, "lonlat", lonlat)
@@ -64,9 +65,15 @@ def doubts_about_stops(route: Route, stops: list[Mark], marks: list[Mark]) -> li
     """What a swimmer should look at again: a route that starts or ends at sea, and vertices that just miss a mark."""
     doubts = []
     if stops[0].kind == "mark":
-        doubts.append(f"The route starts at {stops[0].name}, a mark: the way out is not in this plan.")
+        doubts.append(
+            tr("The route starts at {name}, a mark: the way out is not in this plan.").format(name=stops[0].name)
+        )
     if stops[-1].kind in ("mark", "waypoint"):
-        doubts.append(f"The route ends at {stops[-1].name}, which is no exit: the way home is not in this plan.")
+        doubts.append(
+            tr("The route ends at {name}, which is no exit: the way home is not in this plan.").format(
+                name=stops[-1].name
+            )
+        )
     names = {(mark.name, mark.kind) for mark in marks}
     for number, stop in enumerate(stops):
         if (stop.name, stop.kind) in names:
@@ -77,7 +84,11 @@ def doubts_about_stops(route: Route, stops: list[Mark], marks: list[Mark]) -> li
         ]
         if near:
             distance, mark = min(near, key=lambda pair: pair[0])
-            doubts.append(f"{stop.name} lies {distance:.0f} m from {mark.name}: snap it to the mark if that is meant.")
+            doubts.append(
+                tr("{stop} lies {distance:.0f} m from {mark}: snap it to the mark if that is meant.").format(
+                    stop=stop.name, distance=distance, mark=mark.name
+                )
+            )
     return doubts
 
 
@@ -86,7 +97,9 @@ def _stop(number: int, last: int, lon: float, lat: float, marks: list[Mark]) -> 
     distance, mark = min(near, key=lambda pair: pair[0], default=(float("inf"), None))
     if mark is not None and distance <= TAKES_NAME_WITHIN_M:
         return Mark(**{**vars(mark), "lon": lon, "lat": lat})
-    name, kind = {0: ("Entry", "entry"), last: ("Exit", "exit")}.get(number, (f"Waypoint {number}", "waypoint"))
+    name, kind = {0: (tr("Entry"), "entry"), last: (tr("Exit"), "exit")}.get(
+        number, (tr("Waypoint {number}").format(number=number), "waypoint")
+    )
     return Mark(name=name, kind=kind, lon=lon, lat=lat)
 
 

@@ -8,11 +8,11 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from ..clock import later
+from ..words import tr
 from .plain_values import nearest_second
 from .swim_plan import SEVERITIES, Flag, Leg, Stop, SwimPlan
 
 DISTANCE_STEP_M = 50.0  # a swimmer cannot judge less; common practice, no source
-LEG_NAMED = re.compile(r"\bleg \d", re.IGNORECASE)
 MINUTES_NOISE = 1e-3  # minutes: a leg of 29.0004 is 29, not 30
 
 
@@ -105,17 +105,28 @@ def leg_comment(leg: Leg, step_deg: float) -> str:
     """
     state = leg_state(leg)
     if state == "unreached":
-        return f"NOT REACHED {leg.reason}".strip()
+        return tr("NOT REACHED {reason}").format(reason=leg.reason).strip()
     if state == "stuck":
-        return f"NOT SWIMMABLE {leg.reason}".strip()
-    times = f"{whole_minutes(leg.minutes)}min leave {clock_up(leg.depart)} arrive {clock_up(leg.arrive)}"
-    later_on = "".join(f" then {when} {heading}" for when, heading in heading_changes(leg, step_deg))
+        return tr("NOT SWIMMABLE {reason}").format(reason=leg.reason).strip()
+    times = tr("{minutes}min leave {depart} arrive {arrive}").format(
+        minutes=whole_minutes(leg.minutes), depart=clock_up(leg.depart), arrive=clock_up(leg.arrive)
+    )
+    later_on = "".join(
+        tr(" then {when} {heading}").format(when=when, heading=heading)
+        for when, heading in heading_changes(leg, step_deg)
+    )
     return f"{leg.card_heading or ''} {times}{later_on}".strip()
 
 
 def worst_first(flags: tuple[Flag, ...]) -> list[Flag]:
     """The flags from the gravest down, in the plan's order among equals."""
     return sorted(flags, key=lambda flag: SEVERITIES.index(flag.severity))
+
+
+def names_a_leg(words: str) -> bool:
+    """Whether the words name a leg by its number, as a flag's do that is of one leg."""
+    leg = tr("leg {number}").format(number="")
+    return re.search(rf"\b{re.escape(leg)}\d", words, re.IGNORECASE) is not None
 
 
 def merged_flags(flags: tuple[Flag, ...]) -> list[tuple[Flag, list[int]]]:
@@ -127,7 +138,7 @@ def merged_flags(flags: tuple[Flag, ...]) -> list[tuple[Flag, list[int]]]:
     for flag in worst_first(flags):
         words = flag.brief or flag.message
         _, legs = found.setdefault((flag.severity, words), (flag, []))
-        if flag.leg is not None and flag.leg not in legs and not LEG_NAMED.search(words):
+        if flag.leg is not None and flag.leg not in legs and not names_a_leg(words):
             legs.append(flag.leg)
     return [(flag, sorted(legs)) for flag, legs in found.values()]
 

@@ -6,11 +6,12 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ..words import marked, spoken
 from .plain_values import rounded
 from .report import report_dict
 from .swim_plan import SwimPlan
 
-METHOD = (
+METHOD = marked(
     "The optimum is that of a swimmer who steers anew all the time over a grid; the route holds one compass heading a "
     "leg, which is what its minutes are for."
 )
@@ -52,5 +53,5 @@ def path_dict(path: FastestPath, *, version: str) -> dict[str, object]:
         },
         "grid": {"cell_m": rounded(path.cell_m)},
         "square_legs": list(path.square_legs),
-        "method": METHOD,
+        "method": spoken(METHOD),
     }

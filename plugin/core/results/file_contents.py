@@ -5,12 +5,13 @@ from __future__ import annotations
 import math
 from datetime import datetime, timezone
 
+from ..words import marked, spoken, tr
 from .card import Place, distinct_places, leg_state
 from .plain_values import nearest_second
 from .shared import MARKS_LEFT_OUT
 from .swim_plan import Flag, Leg, SwimPlan
 
-CAUTION = "PREDICTED, not for navigation"
+CAUTION = marked("PREDICTED, not for navigation")
 
 
 def shown_places(plan: SwimPlan) -> list[Place]:
@@ -41,20 +42,25 @@ def contents_words(plan: SwimPlan, *, track: bool = True, flags: bool = False, w
     counts = [
         (len(shown_places(plan)), "place", "places"),
         (len(shown_legs(plan)), "leg", "legs"),
-        (len(swum_legs(plan)) if track else 0, "track of a leg", "tracks of legs"),
-        (way_points, "point on the way", "points on the way"),
+        (len(swum_legs(plan)) if track else 0, tr("track of a leg"), tr("tracks of legs")),
+        (way_points, tr("point on the way"), tr("points on the way")),
         (len(shown_flags(plan)) if flags else 0, "flag", "flags"),
     ]
     held = ", ".join(f"{count} {one if count == 1 else many}" for count, one, many in counts if count)
-    sentences = [CAUTION, plan.title, f"{held or 'No places'}; times in {plan.zone}", _stuck(plan)]
-    left_out = [MARKS_LEFT_OUT] if plan.marks_left_out else []
+    sentences = [
+        spoken(CAUTION),
+        plan.title,
+        tr("{held}; times in {zone}").format(held=held or tr("No places"), zone=plan.zone),
+        _stuck(plan),
+    ]
+    left_out = [spoken(MARKS_LEFT_OUT)] if plan.marks_left_out else []
     return " ".join([*(f"{words.rstrip('.')}." for words in sentences if words.strip()), *left_out])
 
 
 def _stuck(plan: SwimPlan) -> str:
     """That a leg cannot be swum, and that what comes after it hangs on it."""
     stuck = [leg.number for leg in plan.legs if leg_state(leg) == "stuck"]
-    return f"Leg {stuck[0]} CANNOT BE SWUM; later times hold only if it could" if stuck else ""
+    return tr("Leg {stuck} CANNOT BE SWUM; later times hold only if it could").format(stuck=stuck[0]) if stuck else ""
 
 
 def utc_text(moment: datetime) -> str:

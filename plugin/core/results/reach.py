@@ -10,9 +10,10 @@ import numpy as np
 from ..chart.marks import Mark
 from ..clock import later
 from ..geodesy import LocalFrame
+from ..words import marked, spoken
 from .plain_values import iso_time, rounded
 
-STEERS = (
+STEERS = marked(
     "The times are those of a swimmer who steers anew all the time for the fastest track; on one compass heading a leg "
     "it takes longer: the marks' one-heading numbers say by how much."
 )
@@ -125,7 +126,7 @@ def reach_dict(reach: Reach, *, version: str) -> dict[str, object]:
         },
         "stay_area_km2": rounded(reach.stay_area_km2),
         "marks": [_mark(reach, one) for one in reach.marks],
-        "method": STEERS,
+        "method": spoken(STEERS),
         "warnings": list(reach.warnings),
     }
 

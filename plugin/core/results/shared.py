@@ -11,10 +11,11 @@ from dataclasses import replace
 
 from ..errors import SwimPlanError
 from ..typed_position import position_from_text
+from ..words import marked
 from .swim_plan import Flag, Leg, Stop, SwimPlan
 from .turn_back import LeavingBand, StopTurnBack, TurnBack
 
-MARKS_LEFT_OUT = "Marks are left out for sharing: no positions, headings or distances."
+MARKS_LEFT_OUT = marked("Marks are left out for sharing: no positions, headings or distances.")
 OPEN_KINDS = ("entry", "exit")  # everybody sees where one goes in; every other kind of place is private
 NOWHERE = math.nan  # missing, never 0
 # Minutes, pace and the stream of the legs out and home would give distance and direction: the stream and the speed go

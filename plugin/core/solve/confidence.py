@@ -10,6 +10,7 @@ import numpy as np
 from ..daylight import daylight_on
 from ..results.confidence import Confidence, Ellipse, HomeBy, LatestHome, LegDoubt, StopSpread
 from ..water.stream import StoppableStream
+from ..words import marked, tr
 from .dead_reckoning import Spread, reckoned_places
 from .doubts import SEED, Doubts, Members, draw_members
 from .drift import Wind
@@ -23,11 +24,11 @@ from .turn_back.hard_stops import hard_stops_of
 
 MEMBERS = 500
 REASONS = {
-    HELD_BACK: "pushed back, set off or too slow on the way",
-    STREAM_UNKNOWN: "the stream is not known",
-    TOO_STRONG_ACROSS: "the stream across is too strong",
-    NEVER_ARRIVES: "no arrival within 12 hours",
-    NO_SINGLE_HEADING: "no single heading is found",
+    HELD_BACK: marked("pushed back, set off or too slow on the way"),
+    STREAM_UNKNOWN: marked("the stream is not known"),
+    TOO_STRONG_ACROSS: marked("the stream across is too strong"),
+    NEVER_ARRIVES: marked("no arrival within 12 hours"),
+    NO_SINGLE_HEADING: marked("no single heading is found"),
 }
 
 
@@ -105,7 +106,9 @@ def how_sure(
         is_cancelled=is_cancelled,
     )
     if np.isnan(planned.arrive_s[-1]):
-        warnings.append("The plan itself cannot be swum: there is no planned return, and so no alarm to be home by.")
+        warnings.append(
+            tr("The plan itself cannot be swum: there is no planned return, and so no alarm to be home by.")
+        )
     deadline_s, latest = _latest_home(request, is_cancelled)
     return Confidence(
         route=request.route.name,
@@ -237,14 +240,19 @@ def _doubt_words(request: SwimRequest, doubts: Doubts) -> tuple[str, ...]:
     """What the members are drawn from, in words."""
     swimmer = request.swimmer
     water = tuple(
-        f"stream of {one.name} +-{100.0 * doubts.rate_times * one.rate_uncertainty:.0f} % and "
-        f"+-{doubts.phase_times * one.phase_uncertainty_s / 60.0:.0f} min"
+        tr("stream of {name} +-{rate_times:.0f} % and +-{phase_times:.0f} min").format(
+            name=one.name,
+            rate_times=100.0 * doubts.rate_times * one.rate_uncertainty,
+            phase_times=doubts.phase_times * one.phase_uncertainty_s / 60.0,
+        )
         for one in (*request.stream.stations, *request.stream.models)
     )
     return (
-        "+- holds 95 of 100 days: two standard deviations of a normal spread, none beyond three",
-        f"pace {swimmer.pace_m_s:g} m/s +-{100.0 * doubts.pace:g} %",
-        f"path factor {swimmer.path_factor:g} +-{doubts.path:g}, never below 1",
+        tr("+- holds 95 of 100 days: two standard deviations of a normal spread, none beyond three"),
+        tr("pace {pace_m_s:g} m/s +-{pace:g} %").format(pace_m_s=swimmer.pace_m_s, pace=100.0 * doubts.pace),
+        tr("path factor {path_factor:g} +-{path:g}, never below 1").format(
+            path_factor=swimmer.path_factor, path=doubts.path
+        ),
         *water,
-        "all streams are off together, by their own measure",
+        tr("all streams are off together, by their own measure"),
     )

@@ -8,6 +8,7 @@ import numpy as np
 
 from ..errors import SwimPlanError
 from ..swimmer import Swimmer
+from ..words import tr
 
 SEED = 20270605  # any number does; a fixed one prints the same plan twice
 FEWEST, MOST = 10, 20_000
@@ -36,9 +37,9 @@ class Doubts:
             value, most = getattr(self, field.name), LIMITS[field.name]
             if not 0.0 <= value <= most:
                 raise SwimPlanError(
-                    asked=f"Asked for a doubt {field.name} of {value}",
-                    allowed=f"It lies from 0 to {most:g}",
-                    remedy="Correct the doubt",
+                    asked=tr("Asked for a doubt {name} of {value}").format(name=field.name, value=value),
+                    allowed=tr("It lies from 0 to {most:g}").format(most=most),
+                    remedy=tr("Correct the doubt"),
                 )
 
 
@@ -72,9 +73,9 @@ def draw_members(swimmer: Swimmer, doubts: Doubts, count: int, seed: int = SEED)
     """
     if not FEWEST <= count <= MOST:
         raise SwimPlanError(
-            asked=f"Asked for {count} members",
-            allowed=f"There may be {FEWEST} to {MOST}",
-            remedy="500 give shares to within about 4 %",
+            asked=tr("Asked for {count} members").format(count=count),
+            allowed=tr("There may be {fewest} to {most}").format(fewest=FEWEST, most=MOST),
+            remedy=tr("500 give shares to within about 4 %"),
         )
     rng = np.random.default_rng(seed)
     pace = swimmer.pace_m_s * (1.0 + doubts.pace * _spread(rng, count))

@@ -18,6 +18,7 @@ from ..planar import PlanarArea, bounds_of, boxes_touch, filled_grid
 from ..quantities import m_s_from_knots
 from ..water.members import down
 from ..water.stream import Stream, StreamSample, for_rows
+from ..words import tr
 from .marching import march, places_at
 from .swim import GridStream
 
@@ -38,9 +39,11 @@ class Wind:
     def __post_init__(self) -> None:
         if not (0.0 <= self.from_deg <= 360.0 and 0.0 <= self.speed_kn <= 100.0):
             raise SwimPlanError(
-                asked=f"Asked for a wind from {self.from_deg:g} degrees of {self.speed_kn:g} kn",
-                allowed="It comes from 0 to 360 degrees true with 0 to 100 kn",
-                remedy="Correct the wind, or leave it empty where it is not known",
+                asked=tr("Asked for a wind from {from_deg:g} degrees of {speed_kn:g} kn").format(
+                    from_deg=self.from_deg, speed_kn=self.speed_kn
+                ),
+                allowed=tr("It comes from 0 to 360 degrees true with 0 to 100 kn"),
+                remedy=tr("Correct the wind, or leave it empty where it is not known"),
             )
 
     def leeway_m_s(self, aside: ArrayLike) -> tuple[np.ndarray, np.ndarray]:

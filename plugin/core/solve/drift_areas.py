@@ -9,6 +9,7 @@ import numpy as np
 
 from ..hull import hull_round
 from ..results.confidence import DriftArea
+from ..words import tr
 from .dead_reckoning import MOST_UNKNOWN
 from .doubts import Members
 from .drift import ACROSS, AFTER_MIN, DOWNWIND, Adrift, Wind, drift
@@ -44,7 +45,7 @@ def starts_of(request: SwimRequest, swum: RouteSwum, arrive_s: np.ndarray, leave
         nodes = swum.legs[number].nodes
         kept = np.isfinite(nodes.t_s[0])
         xy_m = np.array([np.interp(t_s, nodes.t_s[0, kept], part[0, kept]) for part in (nodes.x_m, nodes.y_m)])
-        found.append(Start(t_s=float(t_s), place=f"leg {number + 1}", xy_m=xy_m))
+        found.append(Start(t_s=float(t_s), place=tr("leg {number}").format(number=number + 1), xy_m=xy_m))
     return tuple(sorted(found, key=lambda start: start.t_s))
 
 
@@ -90,11 +91,13 @@ def drift_areas(
         every = list(range(len(starts)))
         areas += [_area(request, adrift, every, home_s + 60.0 * after, after, None) for after in AFTER_MIN]
     else:
-        warnings.append("There is no planned return, and so no areas of drift after it.")
+        warnings.append(tr("There is no planned return, and so no areas of drift after it."))
     unknown = sum(1 for area in areas if not area.ring)
     if unknown:
         warnings.append(
-            f"The drift is not known for {unknown} of {len(areas)} areas: the stream there and then is not known."
+            tr("The drift is not known for {unknown} of {areas} areas: the stream there and then is not known.").format(
+                unknown=unknown, areas=len(areas)
+            )
         )
     if wind is None:
         warnings.append(wind_words(None))
@@ -116,7 +119,7 @@ def _area(
     lon, lat = request.frame.to_lonlat(start.xy_m)[0].tolist() if start is not None else (None, None)
     return DriftArea(
         start=None if start is None else request.clock.moment(start.t_s),
-        place="any time of the swim" if start is None else start.place,
+        place=tr("any time of the swim") if start is None else start.place,
         lon=lon,
         lat=lat,
         after_min=after_min,
@@ -131,11 +134,11 @@ def _area(
 def wind_words(wind: Wind | None) -> str:
     """What is reckoned of the wind, in words."""
     if wind is None:
-        return (
-            "No wind was given: its push on the float is not counted, which is not to say there is none. In a wind the "
-            f"float goes {100.0 * DOWNWIND:.2f} % of its speed downwind of these areas."
-        )
-    return (
-        f"Wind from {wind.from_deg:03.0f} true, {wind.speed_kn:g} kn, all the time: the float is pushed "
-        f"{100.0 * DOWNWIND:.2f} % of its speed downwind and up to {100.0 * ACROSS:.2f} % to either side."
-    )
+        return tr(
+            "No wind was given: its push on the float is not counted, which is not to say there is none. "
+            "In a wind the float goes {downwind:.2f} % of its speed downwind of these areas."
+        ).format(downwind=100.0 * DOWNWIND)
+    return tr(
+        "Wind from {from_deg:03.0f} true, {speed_kn:g} kn, all the time: the float is pushed "
+        "{downwind:.2f} % of its speed downwind and up to {across:.2f} % to either side."
+    ).format(from_deg=wind.from_deg, speed_kn=wind.speed_kn, downwind=100.0 * DOWNWIND, across=100.0 * ACROSS)

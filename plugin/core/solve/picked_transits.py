@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from ..chart.marks import Mark
 from ..magnetism import Variation
 from ..results.transits import Transit, transit_words
+from ..words import tr
 from .transit_lines import TransitLimits
 from .transits import Landmarks, measured_transit, with_crossings
 
@@ -43,11 +44,17 @@ def _doubts(mark: str, pair: Landmarks, transit: Transit | None) -> list[str]:
     if transit is None:
         front, rear = pair.names
         return [
-            f"The transit {front} / {rear} of {mark} is left out: from there {rear} is no farther than {front}, or on "
-            "the other side. Swap the two, or pick others."
+            tr(
+                "The transit {front} / {rear} of {mark} is left out: from there {rear} is no farther than "
+                "{front}, or on the other side. Swap the two, or pick others."
+            ).format(front=front, rear=rear, mark=mark)
         ]
     off_m = abs(transit.offset_m)
     if off_m <= TransitLimits().offset_m:
         return []
-    side = "right" if transit.offset_m > 0.0 else "left"
-    return [f"The transit {transit_words(transit)} passes {off_m:.0f} m to the {side} of {mark}."]
+    passes = (
+        tr("The transit {transit} passes {off_m:.0f} m to the right of {mark}.")
+        if transit.offset_m > 0.0
+        else tr("The transit {transit} passes {off_m:.0f} m to the left of {mark}.")
+    )
+    return [passes.format(transit=transit_words(transit), off_m=off_m, mark=mark)]

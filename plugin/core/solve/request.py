@@ -17,6 +17,7 @@ from ..geodesy import LocalFrame
 from ..swimmer import Swimmer
 from ..water.field import StreamField
 from ..water.tide import TideTable
+from ..words import tr
 from .picked_transits import PickedTransit
 from .swim import SwimWay
 
@@ -48,15 +49,15 @@ class PlanSettings:
             value = getattr(self, key)
             if not low <= value <= high:
                 raise SwimPlanError(
-                    asked=f"The setting {key} is {value:g}",
-                    allowed=f"It lies from {low:g} to {high:g}",
-                    remedy="Correct the settings table",
+                    asked=tr("The setting {key} is {value:g}").format(key=key, value=value),
+                    allowed=tr("It lies from {low:g} to {high:g}").format(low=low, high=high),
+                    remedy=tr("Correct the settings table"),
                 )
         if self.back_by and not _CLOCK_TIME.fullmatch(self.back_by.strip()):
             raise SwimPlanError(
-                asked=f"The setting back_by is {self.back_by!r}",
-                allowed="It is a clock time such as 17:30, in the plan's zone",
-                remedy="Correct the settings table, or leave it empty",
+                asked=tr("The setting back_by is {back_by!r}").format(back_by=self.back_by),
+                allowed=tr("It is a clock time such as 17:30, in the plan's zone"),
+                remedy=tr("Correct the settings table, or leave it empty"),
             )
 
 
@@ -96,7 +97,7 @@ class SwimRequest:
     warnings: tuple[str, ...] = ()
 
     def __post_init__(self) -> None:
-        aware(self.depart, "the departure")
+        aware(self.depart, tr("the departure"))
         if len(self.stops) != len(self.route.lonlat):
             raise ValueError(f"{len(self.stops)} stops for {len(self.route.lonlat)} vertices")
 

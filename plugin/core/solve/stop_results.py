@@ -10,6 +10,7 @@ import numpy as np
 
 from ..results.swim_plan import Stop
 from ..results.transits import Transit
+from ..words import tr
 from .flags.depths import charted_depth
 from .request import SwimRequest
 from .swim import RouteSwum
@@ -28,17 +29,21 @@ def stop_results(
     )
     said = {stop.name for stop in stops if stop.kind == "mark" and stop.charted_depth_m is None}
     reached = [stop for stop in stops if stop.depth_now_m is None and stop.arrive and stop.name not in said]
-    for missing, why in ((True, "no charted depth"), (False, "the height of tide is not known")):
+    for missing, why in ((True, tr("no charted depth")), (False, tr("the height of tide is not known"))):
         names = dict.fromkeys(stop.name for stop in reached if (stop.charted_depth_m is None) == missing)
         if names:
-            warnings.append(f"Depth not known at {', '.join(names)}: {why}.")
+            warnings.append(tr("Depth not known at {names}: {why}.").format(names=", ".join(names), why=why))
     not_reached = dict.fromkeys(stop.name for stop in stops if stop.arrive is None)
     if not_reached:
-        warnings.append(f"No times and no depths at {', '.join(not_reached)}: the swim does not get there.")
+        warnings.append(
+            tr("No times and no depths at {names}: the swim does not get there.").format(names=", ".join(not_reached))
+        )
     for stop in (request.stops[0], request.stops[-1]):
         if stop.stay_min:
             warnings.append(
-                f"The stay of {stop.stay_min:g} min at {stop.name} is not counted: the swim starts or ends there."
+                tr("The stay of {stay_min:g} min at {name} is not counted: the swim starts or ends there.").format(
+                    stay_min=stop.stay_min, name=stop.name
+                )
             )
     return stops
 
@@ -48,7 +53,7 @@ def _stop(request: SwimRequest, swum: RouteSwum, number: int, warnings: list[str
     arrive_s, leave_s = float(swum.arrive_s[0, number]), float(swum.leave_s[0, number])
     charted = charted_depth(request, number)
     if mark.kind == "mark" and np.isnan(charted.depth_m):
-        warnings.append(f"No charted depth at {mark.name}: {charted.basis}.")
+        warnings.append(tr("No charted depth at {name}: {basis}.").format(name=mark.name, basis=charted.basis))
     height = float("nan") if request.tide is None else float(request.tide.height_m(arrive_s))
     return Stop(
         name=mark.name,

@@ -12,6 +12,7 @@ from ..errors import SwimPlanError
 from ..geodesy import LocalFrame
 from ..swimmer import Swimmer
 from ..water.stream import StoppableStream, Stream, StreamSample, for_rows
+from ..words import marked, spoken, tr
 from .held_line import hold_the_line, renew_heading
 from .one_heading import Held, hold_one_heading
 from .swum import (
@@ -41,9 +42,11 @@ class SwimWay:
     def __post_init__(self) -> None:
         if self.mode not in (ONE_HEADING, NEW_HEADINGS, HOLD_LINE) or not self.heading_every_s >= 30.0:
             raise SwimPlanError(
-                asked=f"Asked for heading mode {self.mode}, new headings every {self.heading_every_s:g} s",
-                allowed="Modes are 0, 1 and 2, and a heading is held half a minute at the least",
-                remedy="Choose another heading mode or a longer time between headings",
+                asked=tr("Asked for heading mode {mode}, new headings every {heading_every_s:g} s").format(
+                    mode=self.mode, heading_every_s=self.heading_every_s
+                ),
+                allowed=tr("Modes are 0, 1 and 2, and a heading is held half a minute at the least"),
+                remedy=tr("Choose another heading mode or a longer time between headings"),
             )
 
 
@@ -139,13 +142,18 @@ def _held(stream: Stream, line: Line, depart_s: np.ndarray, pace_m_s: np.ndarray
 
 
 WHY_NOT = {
-    STREAM_UNKNOWN: "the stream is not known for the whole of this leg: add a stream station or tides that cover it",
-    TOO_STRONG_ACROSS: "the stream across the leg is stronger than the {:.2f} m/s you make: you would be set "
-    "off the line",
-    NEVER_ARRIVES: "at {:.2f} m/s against this stream you would not arrive within 12 hours",
-    NO_SINGLE_HEADING: "no single heading was found: the stream changes too sharply; put a waypoint into the leg, or "
-    "take a new heading every so often",
-    NOT_REACHED: "an earlier leg is not completed",
+    STREAM_UNKNOWN: marked(
+        "the stream is not known for the whole of this leg: add a stream station or tides that cover it"
+    ),
+    TOO_STRONG_ACROSS: marked(
+        "the stream across the leg is stronger than the {pace:.2f} m/s you make: you would be set off the line"
+    ),
+    NEVER_ARRIVES: marked("at {pace:.2f} m/s against this stream you would not arrive within 12 hours"),
+    NO_SINGLE_HEADING: marked(
+        "no single heading was found: the stream changes too sharply; put a waypoint into the leg, or take a new "
+        "heading every so often"
+    ),
+    NOT_REACHED: marked("an earlier leg is not completed"),
 }
 
 
@@ -170,14 +178,20 @@ def why_not(leg: LegSwum, row: int, line: Line, swimmer: Swimmer) -> str:
     """Why a departure cannot swim the leg, in words; empty where it can."""
     pace = swimmer.made_good_m_s
     if int(leg.ending[row]) != ARRIVED:
-        return WHY_NOT[int(leg.ending[row])].format(pace)
+        return spoken(WHY_NOT[int(leg.ending[row])]).format(pace=pace)
     if leg.most_across_m_s[row] >= pace:
-        return f"the stream across the leg reaches {leg.most_across_m_s[row]:.2f} m/s, and you make {pace:.2f} m/s"
+        return tr("the stream across the leg reaches {across:.2f} m/s, and you make {pace:.2f} m/s").format(
+            across=leg.most_across_m_s[row], pace=pace
+        )
     if leg.least_ahead_m_s[row] <= 0.0:
-        return f"the stream pushes you back: toward the mark you make {leg.least_ahead_m_s[row]:.2f} m/s at the worst"
+        return tr("the stream pushes you back: toward the mark you make {ahead:.2f} m/s at the worst").format(
+            ahead=leg.least_ahead_m_s[row]
+        )
     mean = line.length_m / (leg.arrive_s[row] - leg.depart_s[row])
     if mean < swimmer.min_ground_speed_m_s:
         least = swimmer.min_ground_speed_m_s
         decimals = next((count for count in (2, 3) if f"{mean:.{count}f}" != f"{least:.{count}f}"), 4)
-        return f"you make good {mean:.{decimals}f} m/s, below your minimum of {least:.{decimals}f} m/s"
+        return tr("you make good {mean:.{decimals}f} m/s, below your minimum of {least:.{decimals}f} m/s").format(
+            decimals=decimals, mean=mean, least=least
+        )
     return ""

@@ -12,6 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..errors import SwimPlanError
+from ..words import tr
 
 # Two edges 5 minutes of arc apart are seen as two by any eye, from a float in a chop too; a good eye does better than 1
 # minute. From memory and common practice, no source.
@@ -39,9 +40,11 @@ class TransitLimits:
     def __post_init__(self) -> None:
         if not 0.0 < self.offset_m <= self.nearest_m < self.farthest_m:
             raise SwimPlanError(
-                asked=f"Asked for transits that pass within {self.offset_m:g} m of the mark",
-                allowed=f"The limit is above 0 and at most {self.nearest_m:g} m",
-                remedy="Give another limit; 20 m is common practice",
+                asked=tr("Asked for transits that pass within {offset_m:g} m of the mark").format(
+                    offset_m=self.offset_m
+                ),
+                allowed=tr("The limit is above 0 and at most {nearest_m:g} m").format(nearest_m=self.nearest_m),
+                remedy=tr("Give another limit; 20 m is common practice"),
             )
 
 

@@ -9,6 +9,7 @@ import numpy as np
 from ..geodesy import LocalFrame
 from ..magnetism import Variation
 from ..results.transits import MarkTransits, Transit, TransitFix
+from ..words import tr
 from .transit_fixes import best_fixes, nearest_square
 from .transit_lines import Lines, TransitLimits, lines_kept, measured
 
@@ -121,18 +122,27 @@ def _transit(
 def _reason(mark: str, given: int, in_range: int, in_line: int, limits: TransitLimits) -> str:
     """Why there is no pair, and what to do."""
     if not given:
-        return f"No transits of {mark}: there are no landmarks. Put some on the map, or read them from a chart."
+        return tr(
+            "No transits of {mark}: there are no landmarks. Put some on the map, or read them from a chart."
+        ).format(mark=mark)
     if in_range < 2:
-        return (
-            f"No transits of {mark}: {in_range} of {given} landmarks lie from {limits.nearest_m:g} m to "
-            f"{limits.farthest_m / 1000.0:g} km away, and a transit needs two. Add landmarks."
+        return tr(
+            "No transits of {mark}: {in_range} of {given} landmarks lie from {nearest_m:g} m to "
+            "{farthest_km:g} km away, and a transit needs two. Add landmarks."
+        ).format(
+            mark=mark,
+            in_range=in_range,
+            given=given,
+            nearest_m=limits.nearest_m,
+            farthest_km=limits.farthest_m / 1000.0,
         )
     if not in_line:
-        return (
-            f"No transits of {mark}: no two of {in_range} landmarks are in line within {limits.offset_m:g} m of it. "
-            "Add landmarks, move the mark, or allow a larger offset."
-        )
-    return (
-        f"Transits of {mark} found: {in_line}, but no two that cross at {limits.least_crossing_deg:g} degrees or more. "
-        "One line alone does not fix a mark: cross it with a depth or a compass bearing, or add landmarks elsewhere."
-    )
+        return tr(
+            "No transits of {mark}: no two of {in_range} landmarks are in line within {offset_m:g} m of "
+            "it. Add landmarks, move the mark, or allow a larger offset."
+        ).format(mark=mark, in_range=in_range, offset_m=limits.offset_m)
+    return tr(
+        "Transits of {mark} found: {in_line}, but no two that cross at {least_crossing_deg:g} "
+        "degrees or more. One line alone does not fix a mark: cross it with a depth or a compass "
+        "bearing, or add landmarks elsewhere."
+    ).format(mark=mark, in_line=in_line, least_crossing_deg=limits.least_crossing_deg)

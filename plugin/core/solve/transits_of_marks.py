@@ -9,10 +9,11 @@ from ..chart.marks import Mark
 from ..errors import StoppedError
 from ..magnetism import MODEL_NAME, variation_at
 from ..results.transits import TransitsFound
+from ..words import marked, spoken
 from .transit_lines import TransitLimits
 from .transits import Landmarks, find_transits
 
-HIDDEN = (
+HIDDEN = marked(
     "Whether a landmark can be seen from the water is not known: higher land, trees and houses may hide it, and "
     "the tide a low one. Look from the beach and from the water before you rely on a transit."
 )
@@ -48,5 +49,5 @@ def transits_of_marks(
         offset_limit_m=limits.offset_m,
         variation_model=MODEL_NAME,
         date=date,
-        warnings=(*warnings, *reasons, *((HIDDEN,) if seen else ())),
+        warnings=(*warnings, *reasons, *((spoken(HIDDEN),) if seen else ())),
     )

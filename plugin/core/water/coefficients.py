@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 
 NEAP_COEFFICIENT, SPRING_COEFFICIENT = 45.0, 95.0  # mean neaps and mean springs, by which French tables are drawn up
 NEAREST_WATER_S = 7.0 * SECONDS_PER_HOUR  # a coefficient belongs to the high water it stands beside, and to its tide
@@ -30,7 +31,8 @@ class DayCoefficients:
             object.__setattr__(self, name, array)
         if np.any(np.diff(self.times_s) <= 0.0):
             raise SwimPlanError(
-                asked=f"The tide coefficients of {self.port} have two rows at one time", remedy="Delete one of them"
+                asked=tr("The tide coefficients of {port} have two rows at one time").format(port=self.port),
+                remedy=tr("Delete one of them"),
             )
 
     def of_waters(self, waters_s: np.ndarray) -> np.ndarray:

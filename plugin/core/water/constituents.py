@@ -13,6 +13,7 @@ from typing import Any
 import numpy as np
 
 from ..errors import SwimPlanError
+from ..words import tr
 
 DATA = Path(__file__).with_name("constituents.json")
 # Other spellings of the same line of the spectrum, as tables of constants print them.
@@ -93,9 +94,9 @@ class Basis:
         for name in self.names:
             if name not in _data()["main"] and name not in _data()["shallow"]:
                 raise SwimPlanError(
-                    asked=f"Asked for the tidal constituent {name!r}",
-                    allowed=f"Known are {', '.join(constituent_names())}",
-                    remedy="Correct its name, or leave it out if its amplitude is small",
+                    asked=tr("Asked for the tidal constituent {name!r}").format(name=name),
+                    allowed=tr("Known are {names}").format(names=", ".join(constituent_names())),
+                    remedy=tr("Correct its name, or leave it out if its amplitude is small"),
                 )
 
     def parts(self) -> tuple[tuple[str, ...], np.ndarray]:
@@ -159,9 +160,9 @@ def standard_names(names: Sequence[str]) -> tuple[str, ...]:
         standard = standard_name(name)
         if not standard or standard in found:
             raise SwimPlanError(
-                asked=f"Got the tidal constituent {name!r}" + (" twice" if standard else ""),
-                allowed=f"Each of these once: {', '.join(constituent_names())}",
-                remedy="Correct its name, or leave it out if its amplitude is small",
+                asked=tr("Got the tidal constituent {name!r}").format(name=name) + (tr(" twice") if standard else ""),
+                allowed=tr("Each of these once: {names}").format(names=", ".join(constituent_names())),
+                remedy=tr("Correct its name, or leave it out if its amplitude is small"),
             )
         found.append(standard)
     return tuple(found)

@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 from .stream import KNOWN, UNKNOWN, StreamSample, unknown_sample
 
 LONGEST_GAP_S = 8 * SECONDS_PER_HOUR  # slack to maximum is some 3 h, some 6 h where the tide is diurnal
@@ -38,7 +39,8 @@ class EventStream:
             object.__setattr__(self, name, array)
         if np.any(np.diff(self.times_s) <= 0.0):
             raise SwimPlanError(
-                asked=f"The stream events of {self.station} have two rows at one time", remedy="Delete one of them"
+                asked=tr("The stream events of {station} have two rows at one time").format(station=self.station),
+                remedy=tr("Delete one of them"),
             )
 
     def at(self, t_s: ArrayLike) -> StreamSample:

@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .stream import StreamSample
 from .time_steps import around, as_vectors, between, checked_steps, sampled
 
@@ -67,9 +68,11 @@ class RasterStream:
         east, north = np.shape(self.east_m_s), np.shape(self.north_m_s)
         if east != north or len(east) != 3 or east[0] != len(times) or 0 in east:
             raise SwimPlanError(
-                asked=f"The model '{self.name}' has {len(times)} times and components of shape {east} and {north}",
-                allowed="Both components have the shape (times, rows, columns)",
-                remedy="Check how the raster was read",
+                asked=tr("The model '{name}' has {times} times and components of shape {east} and {north}").format(
+                    name=self.name, times=len(times), east=east, north=north
+                ),
+                allowed=tr("Both components have the shape (times, rows, columns)"),
+                remedy=tr("Check how the raster was read"),
             )
         # A masked rim all round: beyond the outermost centres a place has only its own cell.
         rim = ((0, 0), (1, 1), (1, 1))

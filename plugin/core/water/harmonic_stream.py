@@ -10,6 +10,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .stream import KNOWN, UNKNOWN, StreamSample, unknown_sample
 
 if TYPE_CHECKING:
@@ -43,14 +44,17 @@ class HarmonicStream:
             array = np.array(getattr(self, name), dtype=float)
             if array.shape != (len(self.constituents),):
                 raise SwimPlanError(
-                    asked=f"Station {self.station} has {len(self.constituents)} constituents and {array.size} {name}",
-                    allowed="Each constituent has amplitude and phase of both parts",
+                    asked=tr("Station {station} has {count} constituents and {size} {name}").format(
+                        station=self.station, count=len(self.constituents), size=array.size, name=name
+                    ),
+                    allowed=tr("Each constituent has amplitude and phase of both parts"),
                 )
             array.setflags(write=False)
             object.__setattr__(self, name, array)
         if self.constituents.count(MEAN) > 1:
             raise SwimPlanError(
-                asked=f"The stream constants of {self.station} have {MEAN} twice", remedy="Delete one of them"
+                asked=tr("The stream constants of {station} have {mean} twice").format(station=self.station, mean=MEAN),
+                remedy=tr("Delete one of them"),
             )
         whole = self.constituents and all(np.isfinite(getattr(self, name)).all() for name in CONSTANTS)
         object.__setattr__(self, "_sums", (self._sum("u"), self._sum("v")) if whole else None)
@@ -77,7 +81,10 @@ class HarmonicStream:
         from .constituents import standard_names
         from .harmonics import TidalSum
 
-        amplitude, phase_deg = getattr(self, f"{part}_amplitude_m_s"), getattr(self, f"{part}_phase_deg")
+        amplitude, phase_deg = (
+            getattr(self, f"{part}_amplitude_m_s"),
+            getattr(self, f"{part}_phase_deg"),
+        )
         turning = np.array([name != MEAN for name in self.constituents])
         return TidalSum(
             names=standard_names([name for name in self.constituents if name != MEAN]),

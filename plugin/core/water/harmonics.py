@@ -11,6 +11,7 @@ from numpy.typing import ArrayLike
 from ..clock import aware
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 from .constituents import Basis, standard_names
 from .height_curve import SeriesCurve
 from .tide import TideTable
@@ -45,17 +46,19 @@ class TidalSum:
     corrected_on: datetime | None = None
 
     def __post_init__(self) -> None:
-        aware(self.start, "the start of a tidal sum")
+        aware(self.start, tr("the start of a tidal sum"))
         if self.corrected_on is not None:
-            aware(self.corrected_on, "the day of the nodal corrections")
+            aware(self.corrected_on, tr("the day of the nodal corrections"))
         object.__setattr__(self, "names", standard_names(self.names))
         for name in ("amplitudes", "phases_deg"):
             array = np.array(getattr(self, name), dtype=float)
             if array.shape != (len(self.names),) or not np.isfinite(array).all():
                 raise SwimPlanError(
-                    asked=f"Got {len(self.names)} constituents and {array.size} {name.replace('_', ' ')}",
-                    allowed="Each constituent has one amplitude and one phase, both numbers",
-                    remedy="Fill in what is missing",
+                    asked=tr("Got {count} constituents and {size} {what}").format(
+                        count=len(self.names), size=array.size, what=name.replace("_", " ")
+                    ),
+                    allowed=tr("Each constituent has one amplitude and one phase, both numbers"),
+                    remedy=tr("Fill in what is missing"),
                 )
             array.setflags(write=False)
             object.__setattr__(self, name, array)
@@ -105,9 +108,9 @@ def table_of_constants(port: str, tide: TidalSum, first_s: float, last_s: float)
     waters = waters_of_series(curve.times_s, curve.heights_m)
     if not len(waters.times_s):
         raise SwimPlanError(
-            asked=f"The constants of {port} make no high or low water",
-            allowed="The tide rises and falls by a centimetre or more",
-            remedy="Check the amplitudes and their unit",
+            asked=tr("The constants of {port} make no high or low water").format(port=port),
+            allowed=tr("The tide rises and falls by a centimetre or more"),
+            remedy=tr("Check the amplitudes and their unit"),
         )
     turns = _to_the_second(tide, waters.times_s)
     return TideTable(port=port, times_s=turns, heights_m=tide.at(turns), is_high=waters.is_high, curve=curve)

@@ -9,6 +9,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
+from ..words import tr
 
 LONGEST_STEP_RATIO = 1.5  # a step longer than this many usual steps is a gap, and a gap stays one
 
@@ -37,16 +38,18 @@ class SeriesCurve:
         times, heights = (np.array(getattr(self, name), dtype=float) for name in ("times_s", "heights_m"))
         if times.shape != heights.shape or times.ndim != 1 or len(times) < 2:
             raise SwimPlanError(
-                asked=f"Got a series of {times.size} times and {heights.size} heights",
-                allowed="A series has at least two heights, each with its time",
-                remedy="Add the missing rows",
+                asked=tr("Got a series of {times} times and {heights} heights").format(
+                    times=times.size, heights=heights.size
+                ),
+                allowed=tr("A series has at least two heights, each with its time"),
+                remedy=tr("Add the missing rows"),
             )
         if not np.all(np.diff(times) > 0.0):
             row = int(np.flatnonzero(~(np.diff(times) > 0.0))[0]) + 2
             raise SwimPlanError(
-                asked=f"The times of a series do not rise at its row {row}",
-                allowed="Each height is later than the one before",
-                remedy="Sort the rows and delete those given twice",
+                asked=tr("The times of a series do not rise at its row {row}").format(row=row),
+                allowed=tr("Each height is later than the one before"),
+                remedy=tr("Sort the rows and delete those given twice"),
             )
         for name, array in (("times_s", times), ("heights_m", heights)):
             array.setflags(write=False)

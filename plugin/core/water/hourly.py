@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 from .coefficients import DayCoefficients, rates_by_coefficient
 from .day_rates import rates_by_range
 from .stream import StreamSample
@@ -40,18 +41,21 @@ class HourlyTable:
             array = np.array(getattr(self, name), dtype=float)
             if array.shape != HOURS.shape:
                 raise SwimPlanError(
-                    asked=f"The hourly table of {self.station} has {array.size} values of {name}",
-                    allowed="It has 13, for the hours -6 to +6",
-                    remedy="Give one row for each hour; leave an unknown rate empty",
+                    asked=tr("The hourly table of {station} has {size} values of {name}").format(
+                        station=self.station, size=array.size, name=name
+                    ),
+                    allowed=tr("It has 13, for the hours -6 to +6"),
+                    remedy=tr("Give one row for each hour; leave an unknown rate empty"),
                 )
             array.setflags(write=False)
             object.__setattr__(self, name, array)
         if self.neap_range_m >= self.spring_range_m:
             raise SwimPlanError(
-                asked=f"Station {self.station} has neap range {self.neap_range_m} m, spring range "
-                f"{self.spring_range_m} m",
-                allowed="The spring range is the larger",
-                remedy="Correct the stream_stations row",
+                asked=tr("Station {station} has neap range {neap_range_m} m, spring range {spring_range_m} m").format(
+                    station=self.station, neap_range_m=self.neap_range_m, spring_range_m=self.spring_range_m
+                ),
+                allowed=tr("The spring range is the larger"),
+                remedy=tr("Correct the stream_stations row"),
             )
 
     def rates_for_range(self, range_m: np.ndarray) -> tuple[np.ndarray, np.ndarray]:

@@ -8,6 +8,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .mesh_faces import centred_mesh, node_vectors
 from .stream import StreamSample
 from .time_steps import around, as_vectors, between, checked_steps, sampled
@@ -136,8 +137,12 @@ def _check(
     good = east == expected and north == expected
     if not good or (numbers.size and not (numbers.min() >= lowest and numbers.max() < nodes)):
         raise SwimPlanError(
-            asked=f"The model '{name}' has components of shape {east} and {north}, and corners numbered up to "
-            f"{numbers.max() if numbers.size else 'none'} of {nodes} nodes",
-            allowed=f"Its times and places make the shape {expected}, and every corner is a node that is there",
-            remedy="Check how the mesh was read",
+            asked=tr(
+                "The model '{name}' has components of shape {east} and {north}, and corners numbered up to "
+                "{numbers} of {nodes} nodes"
+            ).format(name=name, east=east, north=north, numbers=numbers.max() if numbers.size else "none", nodes=nodes),
+            allowed=tr(
+                "Its times and places make the shape {expected}, and every corner is a node that is there"
+            ).format(expected=expected),
+            remedy=tr("Check how the mesh was read"),
         )

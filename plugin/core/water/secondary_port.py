@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .tide import TideTable
 
 HALF_LUNATION_S = 14.765294 * 86400.0  # from springs to springs: half a synodic month (29.530588 days)
@@ -77,9 +78,15 @@ class SecondaryPort:
             for what, pair in (("minutes", differences.minutes), ("metres", differences.metres)):
                 if not np.isfinite(pair).all():
                     raise SwimPlanError(
-                        asked=f"The secondary port {self.port} has no difference of {water} water in {what}",
-                        allowed="Differences in time and height are given for high and low waters; none is not zero",
-                        remedy=f"Fill in the {water} water difference in {what}, 0 where there is none",
+                        asked=tr("The secondary port {port} has no difference of {water} water in {what}").format(
+                            port=self.port, water=water, what=what
+                        ),
+                        allowed=tr(
+                            "Differences in time and height are given for high and low waters; none is not zero"
+                        ),
+                        remedy=tr("Fill in the {water} water difference in {what}, 0 where there is none").format(
+                            water=water, what=what
+                        ),
                     )
 
     def table(self, reference: TideTable) -> TideTable:
@@ -103,9 +110,11 @@ class SecondaryPort:
         """A water moved past the next one would be paired with the wrong tide."""
         if np.any(np.diff(times_s) <= 0.0):
             raise SwimPlanError(
-                asked=f"The time differences of {self.port} put a high water past the low water beside it",
-                allowed="Differences of high and low waters are of much the same size",
-                remedy="Check their signs: later is positive",
+                asked=tr("The time differences of {port} put a high water past the low water beside it").format(
+                    port=self.port
+                ),
+                allowed=tr("Differences of high and low waters are of much the same size"),
+                remedy=tr("Check their signs: later is positive"),
             )
 
     def _springs_share(self, reference: TideTable, is_high: bool, differences: Differences) -> np.ndarray | float:
@@ -115,9 +124,13 @@ class SecondaryPort:
         springs_m, neaps_m = self._levels(reference, is_high)
         if not abs(springs_m - neaps_m) >= LEAST_SPREAD_M:
             raise SwimPlanError(
-                asked=f"Springs and neaps of {reference.port} are {abs(springs_m - neaps_m):.2f} m apart",
-                allowed=f"The differences of {self.port} are interpolated between them: {LEAST_SPREAD_M} m or more",
-                remedy="Give the mean levels of the reference port, or one difference for springs and neaps",
+                asked=tr("Springs and neaps of {port} are {apart_m:.2f} m apart").format(
+                    port=reference.port, apart_m=abs(springs_m - neaps_m)
+                ),
+                allowed=tr(
+                    "The differences of {port} are interpolated between them: {least_spread_m} m or more"
+                ).format(port=self.port, least_spread_m=LEAST_SPREAD_M),
+                remedy=tr("Give the mean levels of the reference port, or one difference for springs and neaps"),
             )
         share = (reference.heights_m[reference.is_high == is_high] - neaps_m) / (springs_m - neaps_m)
         return np.clip(share, -BEYOND, 1.0 + BEYOND)
@@ -141,9 +154,13 @@ def levels_of(table: TideTable, is_high: bool) -> tuple[float, float]:
     times, heights = times[known], heights[known]
     if len(times) < FEWEST_WATERS or times[-1] - times[0] < HALF_LUNATION_S:
         raise SwimPlanError(
-            asked=f"The table of {table.port} has {len(times)} {'high' if is_high else 'low'} waters",
-            allowed="To tell springs from neaps it needs 15 days of them",
-            remedy="Read more days of the reference port's tides, or give its mean levels at springs and neaps",
+            asked=(
+                tr("The table of {port} has {count} high waters")
+                if is_high
+                else tr("The table of {port} has {count} low waters")
+            ).format(port=table.port, count=len(times)),
+            allowed=tr("To tell springs from neaps it needs 15 days of them"),
+            remedy=tr("Read more days of the reference port's tides, or give its mean levels at springs and neaps"),
         )
     turns = 2.0 * np.pi * times / HALF_LUNATION_S
     columns = np.stack([np.ones_like(turns), np.cos(turns), np.sin(turns)], axis=1)

@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 from .stream import StreamSample
 from .vector_knots import VectorKnots, vectors_towards
 
@@ -32,7 +33,8 @@ class SeriesStream:
         order = np.argsort(times_s, kind="stable")
         if np.any(np.diff(times_s[order]) <= 0.0):
             raise SwimPlanError(
-                asked=f"The stream series of {self.station} has two rows at one time", remedy="Delete one of them"
+                asked=tr("The stream series of {station} has two rows at one time").format(station=self.station),
+                remedy=tr("Delete one of them"),
             )
         east, north = vectors_towards(self.set_deg, self.rate_m_s)
         knots = VectorKnots(

@@ -6,6 +6,7 @@ import numpy as np
 from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .day_rates import rates_by_range
 from .stream import EXTRAPOLATED, KNOWN, UNKNOWN, StreamSample
 from .tide import LONGEST_GAP_S, TideTable
@@ -34,9 +35,11 @@ class SlackOffsetStream:
     ) -> None:
         if neap_range_m >= spring_range_m:
             raise SwimPlanError(
-                asked=f"Station {station} has neap range {neap_range_m} m, spring range {spring_range_m} m",
-                allowed="The spring range is the larger",
-                remedy="Correct the stream_stations row",
+                asked=tr("Station {station} has neap range {neap_range_m} m, spring range {spring_range_m} m").format(
+                    station=station, neap_range_m=neap_range_m, spring_range_m=spring_range_m
+                ),
+                allowed=tr("The spring range is the larger"),
+                remedy=tr("Correct the stream_stations row"),
             )
         self.station = station
         self._slacks_s = tide.times_s + offset_s

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .events import EventStream
 
 LARGEST_RATIO = 10.0
@@ -30,12 +31,14 @@ class StreamDifferences:
     def __post_init__(self) -> None:
         for name in ("slack_before_flood_s", "flood_s", "slack_before_ebb_s", "ebb_s"):
             if not np.isfinite(getattr(self, name)):
-                raise SwimPlanError(asked=f"The difference {name} is missing", allowed="All four are needed")
+                raise SwimPlanError(
+                    asked=tr("The difference {name} is missing").format(name=name), allowed=tr("All four are needed")
+                )
         for name in ("flood_ratio", "ebb_ratio"):
             if not 0.0 <= getattr(self, name) <= LARGEST_RATIO:
                 raise SwimPlanError(
-                    asked=f"The speed ratio {name} is {getattr(self, name)}",
-                    allowed=f"Ratios lie from 0 to {LARGEST_RATIO:g}",
+                    asked=tr("The speed ratio {name} is {value}").format(name=name, value=getattr(self, name)),
+                    allowed=tr("Ratios lie from 0 to {largest_ratio:g}").format(largest_ratio=LARGEST_RATIO),
                 )
 
 
@@ -64,9 +67,11 @@ def subordinate_stream(
     if np.any(np.diff(times_s) <= 0.0):
         first = int(np.flatnonzero(np.diff(times_s) <= 0.0)[0])
         raise SwimPlanError(
-            asked=f"The differences of {station} put its {kinds[told][first]} after its {kinds[told][first + 1]}",
-            allowed="Slacks and maxima keep their order",
-            remedy="Correct the minutes and their signs, later positive",
+            asked=tr("The differences of {station} put its {first} after its {next}").format(
+                station=station, first=kinds[told][first], next=kinds[told][first + 1]
+            ),
+            allowed=tr("Slacks and maxima keep their order"),
+            remedy=tr("Correct the minutes and their signs, later positive"),
         )
     return EventStream(
         station=station,

@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 from .height_curve import HeightCurve
 
 HW, LW = "HW", "LW"
@@ -41,11 +42,13 @@ class TideTable:
             object.__setattr__(self, name, array)
         if len(self.times_s) and not np.all(np.isfinite(self.times_s)):
             raise SwimPlanError(
-                asked=f"The tide table of {self.port} has a row without a time", remedy="Fill in or delete the row"
+                asked=tr("The tide table of {port} has a row without a time").format(port=self.port),
+                remedy=tr("Fill in or delete the row"),
             )
         if np.any(np.diff(self.times_s) <= 0.0):
             raise SwimPlanError(
-                asked=f"The tide table of {self.port} has two rows at one time", remedy="Delete one of them"
+                asked=tr("The tide table of {port} has two rows at one time").format(port=self.port),
+                remedy=tr("Delete one of them"),
             )
         self._check_order()
 
@@ -57,13 +60,20 @@ class TideTable:
         same = close & (self.is_high[1:] == self.is_high[:-1]) & (self.curve is None)
         rise = np.where(self.is_high[1:], 1.0, -1.0) * np.diff(self.heights_m)
         wrong_way = gaps & (self.is_high[1:] != self.is_high[:-1]) & (rise < 0.0)
-        for bad, what in ((same, "two of the same kind in a row"), (wrong_way, "a low water above a high water")):
+        for bad, what in (
+            (same, tr("two of the same kind in a row")),
+            (wrong_way, tr("a low water above a high water")),
+        ):
             if np.any(bad):
                 row = int(np.flatnonzero(bad)[0]) + 2
                 raise SwimPlanError(
-                    asked=f"The tide table of {self.port}, in order of time, has {what} at row {row}",
-                    allowed="High and low waters alternate, the high ones higher",
-                    remedy="Check the kind, height and time of that row and the one before, or add one between them",
+                    asked=tr("The tide table of {port}, in order of time, has {what} at row {row}").format(
+                        port=self.port, what=what, row=row
+                    ),
+                    allowed=tr("High and low waters alternate, the high ones higher"),
+                    remedy=tr(
+                        "Check the kind, height and time of that row and the one before, or add one between them"
+                    ),
                 )
 
     def height_m(self, t_s: ArrayLike) -> np.ndarray:

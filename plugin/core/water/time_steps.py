@@ -7,6 +7,7 @@ from collections.abc import Callable
 import numpy as np
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .stream import EXTRAPOLATED, KNOWN, UNKNOWN, StreamSample
 
 BLOCK = 65_536  # places taken together: keeps what is in work within some tens of megabytes, and mostly in the cache
@@ -17,9 +18,9 @@ def checked_steps(times_s: np.ndarray, name: str) -> np.ndarray:
     times = np.array(times_s, dtype=float)
     if times.ndim != 1 or len(times) < 2 or not np.all(np.isfinite(times)) or not np.all(np.diff(times) > 0.0):
         raise SwimPlanError(
-            asked=f"The model '{name}' has {times.size} time steps",
-            allowed="A model has two steps or more, each later than the one before",
-            remedy="Give a model that goes on in time",
+            asked=tr("The model '{name}' has {size} time steps").format(name=name, size=times.size),
+            allowed=tr("A model has two steps or more, each later than the one before"),
+            remedy=tr("Give a model that goes on in time"),
         )
     times.setflags(write=False)
     return times

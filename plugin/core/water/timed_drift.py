@@ -10,6 +10,7 @@ from numpy.typing import ArrayLike
 from ..errors import SwimPlanError
 from ..geodesy import check_position, geodesic_leg
 from ..quantities import SECONDS_PER_HOUR, SECONDS_PER_MINUTE, knots_from_m_s, m_s_from_knots
+from ..words import tr
 from .stream import StationStream
 
 FASTEST_M_S = m_s_from_knots(15.0)  # as in the plan: faster is a slip
@@ -36,19 +37,19 @@ class TimedDrift:
     end_lat: float
 
     def __post_init__(self) -> None:
-        check_position(self.lon, self.lat, "The drift's start")
-        check_position(self.end_lon, self.end_lat, "The drift's end")
+        check_position(self.lon, self.lat, tr("The drift's start"))
+        check_position(self.end_lon, self.end_lat, tr("The drift's end"))
         if not SHORTEST_S <= self.duration_s <= LONGEST_S:
             raise SwimPlanError(
-                asked=f"A drift lasts {self.duration_s / SECONDS_PER_MINUTE:.1f} minutes",
-                allowed="Drifts of 2 minutes to 3 hours say what the stream does",
-                remedy="Check both times",
+                asked=tr("A drift lasts {minutes:.1f} minutes").format(minutes=self.duration_s / SECONDS_PER_MINUTE),
+                allowed=tr("Drifts of 2 minutes to 3 hours say what the stream does"),
+                remedy=tr("Check both times"),
             )
         if self.rate_m_s > FASTEST_M_S:
             raise SwimPlanError(
-                asked=f"A drift makes {knots_from_m_s(self.rate_m_s):.1f} kn",
-                allowed="Streams up to 15 kn are planned in",
-                remedy="Check both places and times",
+                asked=tr("A drift makes {rate_kn:.1f} kn").format(rate_kn=knots_from_m_s(self.rate_m_s)),
+                allowed=tr("Streams up to 15 kn are planned in"),
+                remedy=tr("Check both places and times"),
             )
 
     @property
@@ -94,14 +95,18 @@ def day_correction(drifts: tuple[TimedDrift, ...], stream: StationStream) -> Day
     not know the time, has hardly any stream then, or does not look like the drifts at all.
     """
     if not drifts:
-        raise SwimPlanError(asked="There is no drift to correct by", remedy="Time one: two places and two times")
+        raise SwimPlanError(
+            asked=tr("There is no drift to correct by"), remedy=tr("Time one: two places and two times")
+        )
     seen = np.array([drift.rate_m_s * np.exp(1j * np.radians(drift.set_deg)) for drift in drifts])
     told = _means(drifts, stream, 0.0)
     if not np.all(np.isfinite(told)):
         raise SwimPlanError(
-            asked=f"The station's table does not know the stream during drift {int(np.argmax(~np.isfinite(told))) + 1}",
-            allowed="A drift is compared with what the table says for the same time",
-            remedy="Extend the tides or the table to that day",
+            asked=tr("The station's table does not know the stream during drift {number}").format(
+                number=int(np.argmax(~np.isfinite(told))) + 1
+            ),
+            allowed=tr("A drift is compared with what the table says for the same time"),
+            remedy=tr("Extend the tides or the table to that day"),
         )
     shift_s = _best_shift(drifts, stream, seen) if len(drifts) > 1 else float("nan")
     shift_known = np.isfinite(shift_s)
@@ -170,24 +175,30 @@ def _tells(drifts: tuple[TimedDrift, ...], stream: StationStream, seen: np.ndarr
 
 
 def _refuse_absurd(seen: np.ndarray, told: np.ndarray, factor: float, left: np.ndarray) -> None:
-    remedy = "Check places and times, or time another drift when the stream runs strongly"
+    remedy = tr("Check places and times, or time another drift when the stream runs strongly")
     if np.max(np.abs(told)) < LEAST_RATE_M_S:
         raise SwimPlanError(
-            asked="The station's table has hardly any stream during the drifts",
-            allowed=f"A factor needs a table that runs {knots_from_m_s(LEAST_RATE_M_S):.1f} kn or more",
+            asked=tr("The station's table has hardly any stream during the drifts"),
+            allowed=tr("A factor needs a table that runs {rate_kn:.1f} kn or more").format(
+                rate_kn=knots_from_m_s(LEAST_RATE_M_S)
+            ),
             remedy=remedy,
         )
     if np.sum(left**2) > LARGEST_MISFIT * np.sum(np.abs(seen) ** 2) or not LEAST_FACTOR <= factor <= LARGEST_FACTOR:
         raise SwimPlanError(
-            asked=f"The drifts ran {_words(seen)}, the station's table {_words(told)}",
-            allowed="A day's correction keeps the table's set within some 60 degrees and its rate within a fifth and "
-            "five times",
+            asked=tr("The drifts ran {seen}, the station's table {told}").format(seen=_words(seen), told=_words(told)),
+            allowed=tr(
+                "A day's correction keeps the table's set within some 60 degrees and its rate within a fifth "
+                "and five times"
+            ),
             remedy=remedy,
         )
 
 
 def _words(vectors: np.ndarray) -> str:
     return ", ".join(
-        f"{round(float(np.degrees(np.angle(vector)))) % 360:03d} at {knots_from_m_s(abs(vector)):.1f} kn"
+        tr("{set_deg:03d} at {rate_kn:.1f} kn").format(
+            set_deg=round(float(np.degrees(np.angle(vector)))) % 360, rate_kn=knots_from_m_s(abs(vector))
+        )
         for vector in vectors
     )

@@ -9,6 +9,7 @@ from numpy.typing import ArrayLike
 
 from ..errors import SwimPlanError
 from ..quantities import SECONDS_PER_HOUR
+from ..words import tr
 from .stream import StreamSample
 from .vector_knots import VectorKnots, vectors_towards
 
@@ -33,7 +34,7 @@ class WindTable:
             array.setflags(write=False)
             object.__setattr__(self, name, array)
         if np.any(np.diff(self.times_s) <= 0.0):
-            raise SwimPlanError(asked="The winds have two rows at one time", remedy="Delete one of them")
+            raise SwimPlanError(asked=tr("The winds have two rows at one time"), remedy=tr("Delete one of them"))
 
 
 class WindDrivenStream:

@@ -11,11 +11,17 @@ from ...chart.hours import sailings_between
 from ...planar import distance_to_segments, length_m, part_of
 from ...quantities import knots_from_m_s
 from ...results.swim_plan import Flag
+from ...words import marked, spoken, tr
 from ..request import SwimRequest
 from .crossing import Crossing
 from .track import LegTrack, clock_words, stretch_flag
 
-KIND_WORDS = {"fairway": "fairway", "ferry": "ferry's track", "lane": "traffic lane", "small_craft": "boat channel"}
+KIND_WORDS = {
+    "fairway": marked("fairway"),
+    "ferry": marked("ferry's track"),
+    "lane": marked("traffic lane"),
+    "small_craft": marked("boat channel"),
+}
 
 
 PARALLEL_RAD = np.radians(30.0)  # two sides that differ more do not show which way the boats go
@@ -35,7 +41,9 @@ def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[
     part = part_of(leg.xy_m, start, end)
     about = {"kind": "channel", "name": channel.name, "length_m": length_m(part)}
     if not leg.dated:
-        message = f"The straight line of leg {leg.number} crosses the {_words(channel)}; the leg is not timed."
+        message = tr("The straight line of leg {number} crosses the {channel}; the leg is not timed.").format(
+            number=leg.number, channel=_words(channel)
+        )
         return stretch_flag(request, leg, start, end, severity="warn", message=message, **about)
     crossing = _crossing(request, leg, channel, stretch, part)
     stays = end == len(leg.xy_m) - 1.0 and leg.stay_until_s > leg.t_s[-1]
@@ -43,7 +51,11 @@ def _flag(request: SwimRequest, leg: LegTrack, channel: Channel, stretch: tuple[
     severity, sentences, brief = _judged(request, channel, crossing, leg.time_at(start), leg.time_at(end), until_s)
     if stays:
         minutes = (leg.stay_until_s - leg.t_s[-1]) / 60.0
-        sentences.append(f"{leg.end_name} lies in it: you would stay {minutes:.0f} min among the boats.")
+        sentences.append(
+            tr("{end_name} lies in it: you would stay {minutes:.0f} min among the boats.").format(
+                end_name=leg.end_name, minutes=minutes
+            )
+        )
         severity = "stop" if severity == "stop" else "warn"
     angle = crossing.heading_angle_deg
     return stretch_flag(
@@ -102,26 +114,33 @@ def _judged(
     """Severity, sentences, and the few words for the card; ``until_s`` ends the stay at a mark inside."""
     minutes = crossing.seconds / 60.0
     sentences = [
-        f"You are in the {_words(channel)} from {clock_words(request, enter_s)} to {clock_words(request, leave_s)}: "
-        f"{minutes:.1f} min over {length_m(crossing.part_m):.0f} m."
+        tr("You are in the {channel} from {first} to {last}: {minutes:.1f} min over {metres:.0f} m.").format(
+            channel=_words(channel),
+            first=clock_words(request, enter_s),
+            last=clock_words(request, leave_s),
+            minutes=minutes,
+            metres=length_m(crossing.part_m),
+        )
     ]
     times = f"{clock_words(request, enter_s)}-{clock_words(request, leave_s)}"
     brief = f"{_words(channel)} {times}"
     if np.isnan(crossing.heading_angle_deg):
-        sentences.append("The direction of its traffic is not known, so the crossing angle is not checked.")
+        sentences.append(tr("The direction of its traffic is not known, so the crossing angle is not checked."))
         severity = "warn"
     else:
         square = crossing.heading_angle_deg >= 90.0 - request.settings.square_within_deg
         severity = "note" if square else "warn"
-        brief += "" if square else ", cross square"
+        brief += "" if square else tr(", cross square")
         sentences.append(_angle_words(crossing, square))
         if np.isnan(channel.flow_deg):
-            sentences.append("The way of its traffic is taken from its shape.")
+            sentences.append(tr("The way of its traffic is taken from its shape."))
         sentences += crossing.square_words(request.frame)
     if np.isfinite(channel.boat_m_s):
         sentences.append(
-            f"A boat at {knots_from_m_s(channel.boat_m_s):.0f} kn runs "
-            f"{_distance_words(channel.boat_m_s * crossing.seconds)} in that time: enter only when none is nearer."
+            tr("A boat at {boat_kn:.0f} kn runs {distance} in that time: enter only when none is nearer.").format(
+                boat_kn=knots_from_m_s(channel.boat_m_s),
+                distance=_distance_words(channel.boat_m_s * crossing.seconds),
+            )
         )
     conflict, words = _sailing_words(request, channel, crossing, enter_s, until_s)
     if words:
@@ -130,11 +149,14 @@ def _judged(
 
 
 def _angle_words(crossing: Crossing, square: bool) -> str:
-    angles = (
-        f"you point {crossing.heading_angle_deg:.0f}° off the line of its traffic and move "
-        f"{crossing.track_angle_deg:.0f}° off it"
+    angles = tr(
+        "you point {heading_angle_deg:.0f}° off the line of its traffic and move {track_angle_deg:.0f}° off it"
+    ).format(heading_angle_deg=crossing.heading_angle_deg, track_angle_deg=crossing.track_angle_deg)
+    return (
+        tr("Near square: {angles}.").format(angles=angles)
+        if square
+        else tr("Not near a right angle: {angles}; cross square.").format(angles=angles)
     )
-    return f"Near square: {angles}." if square else f"Not near a right angle: {angles}; cross square."
 
 
 def _sailing_words(
@@ -149,22 +171,24 @@ def _sailing_words(
     slot = _slot(blocked, enter_s, need_s)
     words = []
     if conflict:
-        words.append(f"The ferry of {clock_words(request, conflict[0][2])} is too near.")
+        words.append(tr("The ferry of {when} is too near.").format(when=clock_words(request, conflict[0][2])))
     if slot is None:
-        words.append("No gap in the timetable is long enough to cross in.")
+        words.append(tr("No gap in the timetable is long enough to cross in."))
     else:
         words.append(_slot_words(request, slot))
-    return bool(conflict), words + ["A timetable is not the traffic."]
+    return bool(conflict), words + [tr("A timetable is not the traffic.")]
 
 
 def _slot_words(request: SwimRequest, slot: tuple[float, float]) -> str:
     # The first whole minute not too early and the last one not too late.
     first, last = np.ceil(slot[0] / 60.0 - 1e-6) * 60.0, np.floor(slot[1] / 60.0 + 1e-6) * 60.0
     if not np.isfinite(last):
-        return f"Enter from {clock_words(request, first)} on."
+        return tr("Enter from {first} on.").format(first=clock_words(request, first))
     if not np.isfinite(first):
-        return f"Enter by {clock_words(request, last)}."
-    return f"Enter between {clock_words(request, first)} and {clock_words(request, last)}."
+        return tr("Enter by {last}.").format(last=clock_words(request, last))
+    return tr("Enter between {first} and {last}.").format(
+        first=clock_words(request, first), last=clock_words(request, last)
+    )
 
 
 def blocked_times_s(
@@ -193,8 +217,8 @@ def _slot(blocked: list[tuple[float, float, float]], enter_s: float, need_s: flo
 
 
 def _words(channel: Channel) -> str:
-    kind = KIND_WORDS[channel.kind]
-    return f"{kind} {channel.name}" if channel.name else f"unnamed {kind}"
+    kind = spoken(KIND_WORDS[channel.kind])
+    return f"{kind} {channel.name}" if channel.name else tr("unnamed {kind}").format(kind=kind)
 
 
 def _distance_words(metres: float) -> str:

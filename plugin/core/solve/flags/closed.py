@@ -7,15 +7,16 @@ from dataclasses import replace
 from ...chart.areas import ClosedArea, Land
 from ...planar import length_m, part_of
 from ...results.swim_plan import Flag
+from ...words import marked, spoken, tr
 from ..request import SwimRequest
 from .track import LegTrack, stretch_flag
 
 RULE_WORDS = {
-    "no_entry": "nobody may enter",
-    "no_spearing": "spearing is not allowed",
-    "no_anchoring": "anchoring is not allowed",
-    "loaded_gun_ban": "no loaded gun may be carried",
-    "caution": "take care",
+    "no_entry": marked("nobody may enter"),
+    "no_spearing": marked("spearing is not allowed"),
+    "no_anchoring": marked("anchoring is not allowed"),
+    "loaded_gun_ban": marked("no loaded gun may be carried"),
+    "caution": marked("take care"),
 }
 BEACH_M = (
     50.0  # charted coasts are generalised, so a beach may seem to start a little inland; common practice, no source
@@ -47,17 +48,31 @@ def _stays(leg: LegTrack, stretch: tuple[float, float]) -> bool:
 
 def _closed_flag(request: SwimRequest, leg: LegTrack, closed: ClosedArea, stretch: tuple[float, float]) -> Flag:
     metres = length_m(part_of(leg.xy_m, *stretch))
-    place = f"{closed.name or 'An unnamed closed area'} ({RULE_WORDS[closed.rule]})"
-    sentences = [f"Leg {leg.number} passes {metres:.0f} m through {place}."]
+    place = f"{closed.name or tr('An unnamed closed area')} ({spoken(RULE_WORDS[closed.rule])})"
+    sentences = [
+        tr("Leg {number} passes {metres:.0f} m through {place}.").format(number=leg.number, metres=metres, place=place)
+    ]
     if not leg.dated:
-        sentences = [f"The straight line of leg {leg.number} passes through {place}; the leg is not timed."]
+        sentences = [
+            tr("The straight line of leg {number} passes through {place}; the leg is not timed.").format(
+                number=leg.number, place=place
+            )
+        ]
     if _stays(leg, stretch):
-        sentences.append(f"{leg.end_name} lies inside it.")
+        sentences.append(tr("{end_name} lies inside it.").format(end_name=leg.end_name))
     if words := closed.in_force.words():
-        sentences.append(f"In force {words}.")
-    sentences.append(f"Rule: {closed.citation.rstrip('. ')}." if closed.citation else "No citation given.")
-    checked = f"Checked on {closed.checked_on}" if closed.checked_on else "Not marked as checked"
-    sentences.append(f"{checked}; the local law decides.")
+        sentences.append(tr("In force {words}.").format(words=words))
+    sentences.append(
+        tr("Rule: {citation}.").format(citation=closed.citation.rstrip(". "))
+        if closed.citation
+        else tr("No citation given.")
+    )
+    checked = (
+        tr("Checked on {checked_on}").format(checked_on=closed.checked_on)
+        if closed.checked_on
+        else tr("Not marked as checked")
+    )
+    sentences.append(tr("{checked}; the local law decides.").format(checked=checked))
     flag = stretch_flag(
         request,
         leg,
@@ -67,7 +82,7 @@ def _closed_flag(request: SwimRequest, leg: LegTrack, closed: ClosedArea, stretc
         name=closed.name,
         length_m=metres,
         message=" ".join(sentences),
-        brief=f"{closed.name or 'Closed area'}: {RULE_WORDS[closed.rule]}",
+        brief=f"{closed.name or tr('Closed area')}: {spoken(RULE_WORDS[closed.rule])}",
     )
     return replace(flag, end=request.clock.moment(leg.stay_until_s)) if _stays(leg, stretch) else flag
 
@@ -102,13 +117,24 @@ def _ends(leg: LegTrack, stretch: tuple[float, float], legs: tuple[LegTrack, ...
 
 def _land_flag(request: SwimRequest, leg: LegTrack, land: Land, stretch: tuple[float, float], beach: bool) -> Flag:
     metres = length_m(part_of(leg.xy_m, *stretch))
-    name = land.name or "land"
-    message = f"Leg {leg.number} crosses {metres:.0f} m of {name}: route it round, watching the bow of the track."
+    name = land.name or tr("land")
+    message = tr(
+        "Leg {number} crosses {metres:.0f} m of {name}: route it round, watching the bow of the track."
+    ).format(number=leg.number, metres=metres, name=name)
     if not leg.dated:
-        message = f"The straight line of leg {leg.number} crosses {metres:.0f} m of {name}; the leg is not timed."
+        message = tr(
+            "The straight line of leg {number} crosses {metres:.0f} m of {name}; the leg is not timed."
+        ).format(number=leg.number, metres=metres, name=name)
     if beach:
-        message = f"The chart's coast runs {metres:.0f} m outside the {'entry' if stretch[0] == 0.0 else 'exit'}."
+        outside = (
+            tr("The chart's coast runs {metres:.0f} m outside the entry.")
+            if stretch[0] == 0.0
+            else tr("The chart's coast runs {metres:.0f} m outside the exit.")
+        )
+        message = outside.format(metres=metres)
     severity = "note" if beach else "stop"
-    brief = f"Leg {leg.number} {'starts or ends' if beach else 'runs'} on {name}"
+    brief = (tr("Leg {number} starts or ends on {name}") if beach else tr("Leg {number} runs on {name}")).format(
+        number=leg.number, name=name
+    )
     about = {"severity": severity, "name": land.name, "length_m": metres, "message": message, "brief": brief}
     return stretch_flag(request, leg, *stretch, kind="land", **about)

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...geodesy import LocalFrame
+from ...words import tr
 
 LEAST_SET_DOWN_M = 5.0  # less than a GPS shows
 
@@ -58,12 +59,16 @@ class Crossing:
         if not (np.isfinite(self.square_seconds) and self.width_m > 1.0):
             return []
         down = abs(self.set_down_m)
-        words = f"Crossing square takes {self.square_seconds / 60.0:.1f} min"
+        words = tr("Crossing square takes {square_seconds:.1f} min").format(square_seconds=self.square_seconds / 60.0)
         if down < LEAST_SET_DOWN_M:
             return [words + "."]
         towards = self.flow_rad if self.set_down_m > 0.0 else self.flow_rad + np.pi
         true = np.degrees(towards) + frame.convergence_at(self.part_m[0, 0])
-        return [f"{words} and sets you down {down:.0f} m towards {true % 360.0:03.0f}° true: aim that far up-stream."]
+        return [
+            tr("{words} and sets you down {down:.0f} m towards {true_deg:03.0f}° true: aim that far up-stream.").format(
+                words=words, down=down, true_deg=true % 360.0
+            )
+        ]
 
     @property
     def _with_flow(self) -> np.ndarray:

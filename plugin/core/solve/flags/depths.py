@@ -7,6 +7,7 @@ import numpy as np
 from ...chart.depths import ChartedDepth
 from ...results.swim_plan import Flag
 from ...water.tide import TideTable, first_time_height_reaches
+from ...words import tr
 from ..request import SwimRequest
 from .track import clock_words
 
@@ -17,10 +18,10 @@ def charted_depth(request: SwimRequest, number: int) -> ChartedDepth:
     """Charted depth at a stop: the mark's own, else what soundings and contours say; NaN with a reason."""
     stop = request.stops[number]
     if stop.charted_depth_m is not None:
-        return ChartedDepth(depth_m=stop.charted_depth_m, basis="the mark")
+        return ChartedDepth(depth_m=stop.charted_depth_m, basis=tr("the mark"))
     if stop.kind != "mark":
         # At a beach soundings and contours lie to one side only: what they give there is too deep.
-        return ChartedDepth(depth_m=float("nan"), basis="it is no mark")
+        return ChartedDepth(depth_m=float("nan"), basis=tr("it is no mark"))
     return request.depths.depth_at(*request.stops_m[number])
 
 
@@ -39,24 +40,26 @@ def _mark_flags(request: SwimRequest, number: int, charted_m: float, arrive_s: f
     heights = np.full(25, np.nan) if request.tide is None else request.tide.height_m(times)
     stop = request.stops[number]
     if np.any(np.isnan(heights)):
-        message = (
-            f"The height of tide at {stop.name} is not known: the depth there is the charted {charted_m:.1f} m plus an "
-            "unknown height."
-        )
-        brief = f"{stop.name}: tide not known"
+        message = tr(
+            "The height of tide at {name} is not known: the depth there is the charted {charted_m:.1f} m "
+            "plus an unknown height."
+        ).format(name=stop.name, charted_m=charted_m)
+        brief = tr("{name}: tide not known").format(name=stop.name)
         return [_at_stop(request, number, arrive_s, leave_s, "tide_unknown", message, brief)]
     depth, limit, flags = charted_m + heights, request.swimmer.depth_limit_m, []
     if depth.max() > limit:
-        message = f"{stop.name} is {depth.max():.1f} m deep while you are there, over your {limit:.1f} m."
+        message = tr("{name} is {depth:.1f} m deep while you are there, over your {limit:.1f} m.").format(
+            name=stop.name, depth=depth.max(), limit=limit
+        )
         message += _when(request, request.tide, limit - charted_m, arrive_s, depth[0] > limit)
-        brief = f"{stop.name} {depth.max():.1f} m: too deep"
+        brief = tr("{name} {depth:.1f} m: too deep").format(name=stop.name, depth=depth.max())
         flags.append(_at_stop(request, number, arrive_s, leave_s, "deep", message, brief))
     if depth.min() < request.settings.shallow_depth_m:
-        message = (
-            f"{stop.name} has {depth.min():.1f} m of water while you are there, less than "
-            f"{request.settings.shallow_depth_m:.1f} m: swell breaks on it and it may dry."
-        )
-        brief = f"{stop.name} {depth.min():.1f} m: swell breaks"
+        message = tr(
+            "{name} has {depth:.1f} m of water while you are there, less than {shallow_depth_m:.1f} m: "
+            "swell breaks on it and it may dry."
+        ).format(name=stop.name, depth=depth.min(), shallow_depth_m=request.settings.shallow_depth_m)
+        brief = tr("{name} {depth:.1f} m: swell breaks").format(name=stop.name, depth=depth.min())
         flags.append(_at_stop(request, number, arrive_s, leave_s, "shallow", message, brief))
     return flags
 
@@ -67,10 +70,12 @@ def _when(request: SwimRequest, tide: TideTable, level_m: float, arrive_s: float
     if np.isnan(turn_s):
         ahead = tide.height_m(np.arange(arrive_s, arrive_s + LOOK_AHEAD_S, 600.0))
         known = bool(np.isfinite(ahead).all())
-        return " It stays so through the tide." if known else " The tide table ends before it is seen to change."
+        return (
+            tr(" It stays so through the tide.") if known else tr(" The tide table ends before it is seen to change.")
+        )
     if too_deep_now:
-        return f" It is within your limit from {clock_words(request, turn_s)}."
-    return f" It is within your limit until {clock_words(request, turn_s)}."
+        return tr(" It is within your limit from {when}.").format(when=clock_words(request, turn_s))
+    return tr(" It is within your limit until {when}.").format(when=clock_words(request, turn_s))
 
 
 def _at_stop(

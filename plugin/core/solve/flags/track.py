@@ -10,6 +10,7 @@ import numpy as np
 from ...geodesy import LocalFrame
 from ...planar import along, part_of
 from ...results.swim_plan import Flag
+from ...words import tr
 from ..request import SwimRequest
 from ..swim import RouteSwum
 
@@ -92,4 +93,4 @@ def stretch_flag(request: SwimRequest, leg: LegTrack, start: float, end: float, 
 def clock_words(request: SwimRequest, seconds: float) -> str:
     """A time as the swimmer's watch shows it, or words where it is not known."""
     moment = request.clock.moment(seconds)
-    return "an unknown time" if moment is None else f"{moment:%H:%M}"
+    return tr("an unknown time") if moment is None else f"{moment:%H:%M}"

@@ -16,12 +16,15 @@ from dataclasses import dataclass
 
 import numpy as np
 
+from ...words import marked, spoken
 from .between_rows import least_between, leaving, way_at
 from .leg_times import LegTable, LegTimes
 from .request import OrderRequest
 
 MOST_LOOKED_AT = 60_000
-TOO_MANY = "Not every order was looked at, so there may be a better one: take fewer marks, departures or alternatives."
+TOO_MANY = marked(
+    "Not every order was looked at, so there may be a better one: take fewer marks, departures or alternatives."
+)
 NEARLY_S = 30.0  # over the time to be home: beside a row at which a leg is not available the table is as rough as that
 
 
@@ -147,7 +150,7 @@ def best_orders(
     looked_at = 0
     while queue:
         if looked_at == MOST_LOOKED_AT:
-            warnings.append(TOO_MANY)
+            warnings.append(spoken(TOO_MANY))
             return
         begun = heapq.heappop(queue)[-1]
         depart_s = float(order.depart_s[begun.departure])

@@ -9,6 +9,7 @@ import numpy as np
 
 from ...errors import SwimPlanError
 from ...results.best_order import OrdersFound
+from ...words import tr
 from ..windows.departures import swim_departures
 from ..windows.limits import LIMITS
 from ..windows.own_limits import OwnLimits
@@ -77,9 +78,9 @@ def table_times_s(order: OrderRequest) -> np.ndarray:
     span = float(departs[-1] - departs[0])
     if span > LONGEST_SPAN_S:
         raise SwimPlanError(
-            asked=f"Asked for departures over {span / 86400.0:.0f} days",
-            allowed=f"At most {LONGEST_SPAN_S / 86400.0:.0f} days are looked at",
-            remedy="Give an earlier end",
+            asked=tr("Asked for departures over {days:.0f} days").format(days=span / 86400.0),
+            allowed=tr("At most {days:.0f} days are looked at").format(days=LONGEST_SPAN_S / 86400.0),
+            remedy=tr("Give an earlier end"),
         )
     whole = span + 3600.0 * order.swim.swimmer.max_hours
     step = max(TABLE_STEP_S, whole / MOST_ROWS)
@@ -89,9 +90,11 @@ def table_times_s(order: OrderRequest) -> np.ndarray:
     rows = int(np.ceil(whole / step)) + 2
     if rows > MOST_ROWS_BY_DEPARTURES:
         raise SwimPlanError(
-            asked=f"Asked for {len(departs)} departures over {span / 86400.0:.1f} days",
-            allowed=f"At most {MOST_ROWS_BY_DEPARTURES} times are looked at",
-            remedy="Take a longer step or fewer days",
+            asked=tr("Asked for {count} departures over {days:.1f} days").format(
+                count=len(departs), days=span / 86400.0
+            ),
+            allowed=tr("At most {count} times are looked at").format(count=MOST_ROWS_BY_DEPARTURES),
+            remedy=tr("Take a longer step or fewer days"),
         )
     return departs[0] + step * np.arange(rows)
 
@@ -169,12 +172,16 @@ def _doubts(order: OrderRequest, ways: Ways) -> list[str]:
         for number in range(order.first_exit, len(order.places))
         if not any(ways[mark, number] for mark in range(1, order.first_exit))
     ]
-    doubts = [f"No way over water leads to {name}: land or closed water bars it." for name in cut_off]
+    doubts = [
+        tr("No way over water leads to {name}: land or closed water bars it.").format(name=name) for name in cut_off
+    ]
     own = OwnLimits(order.swim)
     deep = [mark.name for number, mark in enumerate(order.marks, start=1) if np.isfinite(own.depths_m[number])]
     if deep and order.swim.tide is None:
-        doubts.append(f"The height of tide is not known: the depth at {', '.join(deep)} is not checked.")
+        doubts.append(
+            tr("The height of tide is not known: the depth at {names} is not checked.").format(names=", ".join(deep))
+        )
     unknown = [mark.name for number, mark in enumerate(order.marks, start=1) if not np.isfinite(own.depths_m[number])]
     if unknown:
-        doubts.append(f"The depth at {', '.join(unknown)} is not known, and not checked.")
+        doubts.append(tr("The depth at {names} is not known, and not checked.").format(names=", ".join(unknown)))
     return doubts

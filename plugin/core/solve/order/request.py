@@ -11,6 +11,7 @@ from ...chart.hours import InForce
 from ...chart.marks import Mark, Route
 from ...errors import StoppedError, SwimPlanError
 from ...planar import bounds_of
+from ...words import tr
 from ..request import SwimRequest
 from ..ways import KEEP_OFF_M, Obstacles, way_round
 
@@ -35,9 +36,9 @@ class OrderRequest:
     def __post_init__(self) -> None:
         if not 1 <= len(self.marks) <= MOST_MARKS:
             raise SwimPlanError(
-                asked=f"Asked for the order of {len(self.marks)} marks",
-                allowed=f"From 1 to {MOST_MARKS} marks are put in order",
-                remedy="Name the marks to visit",
+                asked=tr("Asked for the order of {count} marks").format(count=len(self.marks)),
+                allowed=tr("From 1 to {most_marks} marks are put in order").format(most_marks=MOST_MARKS),
+                remedy=tr("Name the marks to visit"),
             )
 
     @property
@@ -78,7 +79,7 @@ class OrderRequest:
             stops.append(replace(place, stay_min=stay_min))
             turns = self.swim.frame.to_lonlat(way[1:-1]) if len(way) > 2 else np.empty((0, 2))
             stops += [
-                Mark(name=f"Turn {turn}", kind="waypoint", lon=float(lon), lat=float(lat))
+                Mark(name=tr("Turn {turn}").format(turn=turn), kind="waypoint", lon=float(lon), lat=float(lat))
                 for turn, (lon, lat) in enumerate(turns, start=1)
             ]
         last = self.places[numbers[-1]]

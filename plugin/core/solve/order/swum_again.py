@@ -9,6 +9,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...results.best_order import OrderPlan, OrderStop
+from ...words import tr
 from ..request import SwimRequest
 from ..windows.departures import DeparturesSwum, swim_departures
 from ..windows.own_limits import route_length_m
@@ -101,13 +102,15 @@ def told(order: OrderRequest, one: OrderSwum, rank: int) -> OrderPlan:
 
 def _notes(one: OrderSwum, stops: tuple[OrderStop, ...]) -> list[str]:
     notes = [
-        f"Stay {stop.longer_min:.0f} min longer at {stop.name}: leaving later you are sooner at the next place."
+        tr("Stay {minutes:.0f} min longer at {name}: leaving later you are sooner at the next place.").format(
+            minutes=stop.longer_min, name=stop.name
+        )
         for stop in stops
         if stop.longer_min >= TOLD_FROM_MIN
     ]
     after = [stops[row - 1].name for row in range(1, len(stops)) if stops[row].turn and not stops[row - 1].turn]
     if after:
-        notes.append(f"Goes round land or closed water after {', '.join(after)}.")
+        notes.append(tr("Goes round land or closed water after {names}.").format(names=", ".join(after)))
     if one.swum.extrapolated[one.row]:
-        notes.append("The stream is extrapolated on part of it: allow for more stream.")
+        notes.append(tr("The stream is extrapolated on part of it: allow for more stream."))
     return notes

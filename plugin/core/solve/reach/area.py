@@ -6,6 +6,7 @@ import numpy as np
 
 from ...errors import SwimPlanError
 from ...water.stream import UNKNOWN, Stream
+from ...words import tr
 from .open_water import ReachGrid
 from .request import ReachRequest
 
@@ -53,8 +54,12 @@ def reach_grid(request: ReachRequest, box: np.ndarray) -> ReachGrid:
     most = float(sides.min()) / FEWEST_ACROSS
     if not least <= request.cell_m <= most:
         raise SwimPlanError(
-            asked=f"Asked for cells of {request.cell_m:g} m over {sides[0] / 1000:.1f} km by {sides[1] / 1000:.1f} km",
-            allowed=f"Cells measure from {np.ceil(least):g} to {np.floor(most):g} m there",
-            remedy="Change CELL, or leave it empty to have it chosen",
+            asked=tr("Asked for cells of {cell_m:g} m over {wide_km:.1f} km by {high_km:.1f} km").format(
+                cell_m=request.cell_m, wide_km=sides[0] / 1000, high_km=sides[1] / 1000
+            ),
+            allowed=tr("Cells measure from {least:g} to {most:g} m there").format(
+                least=np.ceil(least), most=np.floor(most)
+            ),
+            remedy=tr("Change CELL, or leave it empty to have it chosen"),
         )
     return ReachGrid.over(box, request.cell_m)

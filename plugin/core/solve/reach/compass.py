@@ -8,6 +8,7 @@ import numpy as np
 
 from ...chart.marks import Mark
 from ...results.reach import Numbers
+from ...words import spoken, tr
 from ..turn_back.homeward import Days, Homeward, swim_home
 from ..turn_back.leaving import ENDS_BY
 from ..ways import Obstacles, way_round
@@ -55,8 +56,8 @@ class OneHeading:
     def _why_not(out: Homeward, home: bool) -> str:
         code = int(out.limit[0, 0])
         if code:
-            return f"the way out is stopped by {ENDS_BY[LIMITS[code]]}"
-        return "" if home else "no exit is reached from it in time"
+            return tr("the way out is stopped by {what}").format(what=spoken(ENDS_BY[LIMITS[code]]))
+        return "" if home else tr("no exit is reached from it in time")
 
     def _latest(self, place_m: np.ndarray) -> tuple[float, str]:
         """The last second at which the place is left for an exit reached in time, and that exit."""

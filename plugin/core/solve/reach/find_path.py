@@ -11,6 +11,7 @@ from ...chart.areas import Channel, ClosedArea
 from ...chart.marks import Mark, Route
 from ...errors import SwimPlanError
 from ...results.fastest_path import FastestPath, Straight
+from ...words import marked, spoken, tr
 from ..plan_swim import plan_swim
 from ..request import SwimRequest
 from ..swim import GridStream
@@ -27,12 +28,13 @@ from .square import SquareCrossing, at_an_end, crossings_of
 from .way_swims import Corners, WaySwims
 from .waypoints import Puller, Waypoints
 
+CANNOT = marked("it cannot be swum")
 KEEP_OFF_M = 20.0  # about what a compass swimmer needs off the rocks; common practice, no source
 WORDS = {
-    "land": "land lies in the way",
-    "closed": "closed water lies in the way",
-    "unknown": "the stream is not known all the way",
-    "stream": "the stream is too strong for one heading",
+    "land": marked("land lies in the way"),
+    "closed": marked("closed water lies in the way"),
+    "unknown": marked("the stream is not known all the way"),
+    "stream": marked("the stream is too strong for one heading"),
 }
 Progress = Callable[[float], None]
 
@@ -66,10 +68,12 @@ class _Task:
                 break
         if points.stopped_by:
             raise SwimPlanError(
-                asked=f"A track that steers all the time takes {optimum_s / 60.0:.0f} min, but no way of a few legs on "
-                f"one heading each was found: {WORDS.get(points.stopped_by, 'it cannot be swum')}",
-                allowed="Each leg is swum on one heading, clear of land and closed water",
-                remedy="Leave at another hour, or draw the route by hand",
+                asked=tr(
+                    "A track that steers all the time takes {minutes:.0f} min, but no way of a few legs on one "
+                    "heading each was found: {why}"
+                ).format(minutes=optimum_s / 60.0, why=spoken(WORDS.get(points.stopped_by, CANNOT))),
+                allowed=tr("Each leg is swum on one heading, clear of land and closed water"),
+                remedy=tr("Leave at another hour, or draw the route by hand"),
             )
         self.progress(0.9)
         return self._whole(grid, points, optimum_s, straight)
@@ -79,7 +83,7 @@ class _Task:
         end, from which cell, and whether it kept off."""
         stream = GridStream(stream=self.swim.stream, frame=self.swim.frame)
         check_entry(self.request, stream, chart)
-        check_not_inland(self.swim, self.end_m, f"The end '{self.end.name}'")
+        check_not_inland(self.swim, self.end_m, tr("The end '{name}'").format(name=self.end.name))
         ahead = FrontStream(stream=stream, origin_s=self.request.depart_s)
         shores, pace = chart.shores(self.request.depart_s), self.swim.swimmer.made_good_m_s
         cells = int(np.ceil(KEEP_OFF_M / chart.water.grid.cell_m))
@@ -100,10 +104,11 @@ class _Task:
             if cell >= 0:
                 return front, optimum_s, cell, off > 0
         raise SwimPlanError(
-            asked=f"No way was found from {self.request.entry.name} to {self.end.name} within "
-            f"{self.request.horizon_s / 3600.0:g} h",
-            allowed="It leads over open water, of some cells' width, whose stream is known and can be swum against",
-            remedy="Leave at another hour, take notice of channels in another way, or choose a smaller CELL",
+            asked=tr("No way was found from {start} to {end} within {hours:g} h").format(
+                start=self.request.entry.name, end=self.end.name, hours=self.request.horizon_s / 3600.0
+            ),
+            allowed=tr("It leads over open water, of some cells' width, whose stream is known and can be swum against"),
+            remedy=tr("Leave at another hour, take notice of channels in another way, or choose a smaller CELL"),
         )
 
     def _path(self, front: Front, cell: int) -> np.ndarray:
@@ -122,7 +127,7 @@ class _Task:
         limit = LIMITS[int(swum.limit[0])]
         return Straight(
             minutes=minutes if np.isfinite(minutes) else None,
-            reason=WORDS.get(limit, limit),
+            reason=spoken(WORDS[limit]) if limit in WORDS else limit,
             length_m=float(np.hypot(*(ends[1] - ends[0]))),
         )
 
@@ -139,7 +144,7 @@ class _Task:
             if not points.stopped_by:
                 self._name(others, path_m)
                 return points
-            self.warnings.append("No way was found that crosses every channel square: see the crossings' angles.")
+            self.warnings.append(tr("No way was found that crosses every channel square: see the crossings' angles."))
         kept_out = [_shut(one) for one in channels] if self.request.channels == KEEP_OUT else []
         return Puller(self._swims(grid, kept_out, tight), path_m, target_s, grid.cell_m).pulled([])
 
@@ -152,15 +157,23 @@ class _Task:
     def _name(self, channels: list[Channel], path_m: np.ndarray) -> None:
         """Say which channels are not crossed square, and why."""
         for channel in channels:
-            why = "it starts or ends in it" if at_an_end(channel, path_m) else "its direction is not known"
-            self.warnings.append(f"The path does not cross {channel.name or 'a channel'} square: {why}.")
+            why = tr("it starts or ends in it") if at_an_end(channel, path_m) else tr("its direction is not known")
+            self.warnings.append(
+                tr("The path does not cross {name} square: {why}.").format(
+                    name=channel.name or tr("a channel"), why=why
+                )
+            )
 
     def _whole(self, grid: ReachGrid, points: Waypoints, optimum_s: float, straight: Straight) -> FastestPath:
         lonlat = self.swim.frame.to_lonlat(points.corners_m)
         lonlat[0] = self.request.entry.lon, self.request.entry.lat
         lonlat[-1] = self.end.lon, self.end.lat
         last = len(lonlat) - 1
-        names = [self.request.entry.name, *(f"Waypoint {number}" for number in range(1, last)), self.end.name]
+        names = [
+            self.request.entry.name,
+            *(tr("Waypoint {number}").format(number=number) for number in range(1, last)),
+            self.end.name,
+        ]
         stops = tuple(
             Mark(name=name, kind={0: "entry", last: "exit"}.get(number, "waypoint"), lon=float(lon), lat=float(lat))
             for number, (name, (lon, lat)) in enumerate(zip(names, lonlat))

@@ -11,6 +11,7 @@ from ...chart.marks import Mark
 from ...errors import SwimPlanError
 from ...results.reach import MarkReach, Numbers, Reach
 from ...water.stream import UNKNOWN
+from ...words import tr
 from ..flags.closed import BEACH_M
 from ..request import SwimRequest
 from ..swim import GridStream
@@ -112,7 +113,11 @@ class _Task:
                 starts.append(start)
                 used.append(mark)
             else:
-                self.warnings.append(f"{mark.name} is no way home here: land, closed or unknown water lies round it.")
+                self.warnings.append(
+                    tr("{name} is no way home here: land, closed or unknown water lies round it.").format(
+                        name=mark.name
+                    )
+                )
         if not used:
             raise _no_way_home(request)
         cells, seconds = (np.concatenate(part) for part in zip(*starts))
@@ -183,17 +188,19 @@ class _Task:
         grid = both.chart.water.grid
         if unknown.any():
             self.warnings.append(
-                f"In {int(unknown.sum())} cells the stream is not known when they would be reached: they count as "
-                "closed, and what lies behind them may be missing."
+                tr(
+                    "In {count} cells the stream is not known when they would be reached: they count as "
+                    "closed, and what lies behind them may be missing."
+                ).format(count=int(unknown.sum()))
             )
         if doubtful.any():
             share = 100.0 * doubtful.sum() / max(int(np.isfinite(grid.without_rim(both.out.after_s)).sum()), 1)
-            words = f"({min(share, 100.0):.0f} % of those reached) the stream is extrapolated."
-            self.warnings.append(f"In {int(doubtful.sum())} cells {words}")
+            words = tr("({share:.0f} % of those reached) the stream is extrapolated.").format(share=min(share, 100.0))
+            self.warnings.append(tr("In {count} cells {words}").format(count=int(doubtful.sum()), words=words))
         rim = np.isfinite(grid.without_rim(both.out.after_s))
         if rim[0].any() or rim[-1].any() or rim[:, 0].any() or rim[:, -1].any():
             self.warnings.append(
-                "The reach goes on beyond the area looked at, which is cut to what the plan's layers cover."
+                tr("The reach goes on beyond the area looked at, which is cut to what the plan's layers cover.")
             )
 
 
@@ -201,26 +208,30 @@ def _why_not(out_s: float, latest_s: float) -> str:
     """Why a number of the solver is missing, empty where none is."""
     if np.isfinite(out_s) and np.isfinite(latest_s):
         return ""
-    words = "not reached" if np.isnan(out_s) else "no exit is reached from it"
-    return f"{words} in time over open water whose stream is known"
+    words = tr("not reached") if np.isnan(out_s) else tr("no exit is reached from it")
+    return tr("{words} in time over open water whose stream is known").format(words=words)
 
 
 def check_entry(request: ReachRequest, stream: GridStream, chart: ChartWater) -> None:
     """SwimPlanError where nobody may or can set out from the entry: on land, in closed water, in unknown water."""
     place, swim, name = request.entry_m, request.swim, request.entry.name
-    check_not_inland(swim, place, f"The entry '{name}'")
+    check_not_inland(swim, place, tr("The entry '{name}'").format(name=name))
     for one in chart.closings:
         if one.closed[:2].any() and one.item.area.contains(place[None])[0]:
             raise SwimPlanError(
-                asked=f"The entry '{name}' lies in {one.item.name or 'a closed area'}, which nobody may enter then",
-                allowed=f"In force {one.item.in_force.words() or 'always'}",
-                remedy="Choose another entry or another time",
+                asked=tr("The entry '{name}' lies in {area}, which nobody may enter then").format(
+                    name=name, area=one.item.name or tr("a closed area")
+                ),
+                allowed=tr("In force {words}").format(words=one.item.in_force.words() or tr("always")),
+                remedy=tr("Choose another entry or another time"),
             )
     if int(stream.at(place[0], place[1], request.depart_s).status) == UNKNOWN:
         raise SwimPlanError(
-            asked=f"No stream is known at the entry '{name}' at {swim.depart.isoformat(timespec='minutes')}",
-            allowed="Water for which no stream is known is never taken as slack",
-            remedy="Add a stream station, or tides and stream times that cover that hour",
+            asked=tr("No stream is known at the entry '{name}' at {depart}").format(
+                name=name, depart=swim.depart.isoformat(timespec="minutes")
+            ),
+            allowed=tr("Water for which no stream is known is never taken as slack"),
+            remedy=tr("Add a stream station, or tides and stream times that cover that hour"),
         )
 
 
@@ -229,25 +240,31 @@ def check_not_inland(swim: SwimRequest, place_m: np.ndarray, words: str) -> None
     for item in swim.chart.land:
         if item.area.contains(place_m[None])[0] and item.area.distance_m(place_m[None])[0] > BEACH_M:
             raise SwimPlanError(
-                asked=f"{words} lies {item.area.distance_m(place_m[None])[0]:.0f} m inside {item.name or 'land'}",
-                allowed=f"It lies in the water, or on a beach up to {BEACH_M:g} m from it",
-                remedy="Move it to the water's edge",
+                asked=tr("{words} lies {metres:.0f} m inside {name}").format(
+                    words=words, metres=item.area.distance_m(place_m[None])[0], name=item.name or tr("land")
+                ),
+                allowed=tr("It lies in the water, or on a beach up to {beach_m:g} m from it").format(beach_m=BEACH_M),
+                remedy=tr("Move it to the water's edge"),
             )
 
 
 def _no_way_out(request: ReachRequest, grid: ReachGrid) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"No open water was found beside the entry '{request.entry.name}' with cells of {grid.cell_m:g} m",
-        allowed="Passages narrower than two cells are closed, and so are channels that are kept out of",
-        remedy="Choose a smaller CELL, or take notice of channels in another way",
+        asked=tr("No open water was found beside the entry '{name}' with cells of {cell_m:g} m").format(
+            name=request.entry.name, cell_m=grid.cell_m
+        ),
+        allowed=tr("Passages narrower than two cells are closed, and so are channels that are kept out of"),
+        remedy=tr("Choose a smaller CELL, or take notice of channels in another way"),
     )
 
 
 def _no_way_home(request: ReachRequest) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"No way home was found to '{request.entry.name}' or any exit by {request.back_by.isoformat()}",
-        allowed="At the time to be back the water at an exit is open and its stream is known",
-        remedy="Give another BACK_BY, or tides and streams that last until then",
+        asked=tr("No way home was found to '{name}' or any exit by {back_by}").format(
+            name=request.entry.name, back_by=request.back_by.isoformat()
+        ),
+        allowed=tr("At the time to be back the water at an exit is open and its stream is known"),
+        remedy=tr("Give another BACK_BY, or tides and streams that last until then"),
     )
 
 

@@ -9,6 +9,7 @@ import numpy as np
 
 from ...chart.marks import Mark
 from ...errors import SwimPlanError
+from ...words import tr
 from ..request import SwimRequest
 
 TAKE_NO_NOTICE, KEEP_OUT, CROSS_SQUARE = range(3)
@@ -38,15 +39,19 @@ class ReachRequest:
         hours = self.horizon_s / 3600.0
         if not 0.0 < hours <= MOST_HOURS:
             raise SwimPlanError(
-                asked=f"Asked to leave at {self.swim.depart.isoformat()} and be back by {self.back_by.isoformat()}",
-                allowed=f"Being back comes after leaving, by {MOST_HOURS:g} hours at the most",
-                remedy="Correct DEPART or BACK_BY",
+                asked=tr("Asked to leave at {depart} and be back by {back_by}").format(
+                    depart=self.swim.depart.isoformat(), back_by=self.back_by.isoformat()
+                ),
+                allowed=tr("Being back comes after leaving, by {most_hours:g} hours at the most").format(
+                    most_hours=MOST_HOURS
+                ),
+                remedy=tr("Correct DEPART or BACK_BY"),
             )
         if not 0.0 <= self.stay_min <= MOST_STAY_MIN:
             raise SwimPlanError(
-                asked=f"Asked for a stay of {self.stay_min:g} min",
-                allowed=f"A stay lasts from 0 to {MOST_STAY_MIN:g} min",
-                remedy="Correct STAY",
+                asked=tr("Asked for a stay of {stay_min:g} min").format(stay_min=self.stay_min),
+                allowed=tr("A stay lasts from 0 to {most_stay_min:g} min").format(most_stay_min=MOST_STAY_MIN),
+                remedy=tr("Correct STAY"),
             )
 
     @property

@@ -9,6 +9,7 @@ import numpy as np
 from ...clock import later
 from ...daylight import daylight_on
 from ...results.turn_back import HardStop
+from ...words import tr
 from ..request import SwimRequest
 
 
@@ -23,7 +24,7 @@ def hard_stops_of(request: SwimRequest, arrive_s: float) -> tuple[HardStop, ...]
         _dusk(request),
         HardStop(
             name="hours",
-            words=f"{request.swimmer.max_hours:g} h in the water",
+            words=tr("{max_hours:g} h in the water").format(max_hours=request.swimmer.max_hours),
             moment=later(request.depart.astimezone(zone), timedelta(hours=request.swimmer.max_hours)),
             with_reserve=True,
         ),
@@ -31,7 +32,7 @@ def hard_stops_of(request: SwimRequest, arrive_s: float) -> tuple[HardStop, ...]
     ]
     alarm = request.clock.moment(arrive_s + 60.0 * request.settings.alarm_after_min)
     if alarm is not None:
-        found.append(HardStop(name="alarm", words="the alarm", moment=alarm, with_reserve=False))
+        found.append(HardStop(name="alarm", words=tr("the alarm"), moment=alarm, with_reserve=False))
     return tuple(stop for stop in found if stop is not None)
 
 
@@ -67,7 +68,7 @@ def _back_by(request: SwimRequest) -> HardStop | None:
     if chosen is None:
         chosen = next((moment for moment in moments if clock.seconds(moment) > until_s), None)
         chosen = moments[0] if clock.seconds(moments[0]) <= depart_s else chosen
-    return HardStop(name="back_by", words=f"back by {text}", moment=chosen, with_reserve=True)
+    return HardStop(name="back_by", words=tr("back by {text}").format(text=text), moment=chosen, with_reserve=True)
 
 
 def spare_s(request: SwimRequest, stops: tuple[HardStop, ...], leave_s: np.ndarray, arrive_s: np.ndarray) -> np.ndarray:

@@ -9,6 +9,7 @@ import numpy as np
 
 from ...chart.hours import InForce
 from ...planar import bounds_of
+from ...words import tr
 from ..request import SwimRequest
 from ..ways import Obstacles, way_round
 
@@ -39,7 +40,11 @@ def landings_of(request: SwimRequest, warnings: list[str]) -> tuple[Landing, ...
             found.append(Landing(name=_own_name(name, found), place_m=place))
     if len(found) > MOST:
         left = ", ".join(landing.name for landing in found[MOST:])
-        warnings.append(f"Only the {MOST} nearest exits are looked at for turning back; left out: {left}.")
+        warnings.append(
+            tr("Only the {most} nearest exits are looked at for turning back; left out: {left}.").format(
+                most=MOST, left=left
+            )
+        )
     return tuple(found[:MOST])
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ...results.turn_back import HardStop, LeavingBand
+from ...words import marked, spoken
 from ..request import SwimRequest
 from ..windows.limits import LIMITS
 from .hard_stops import spare_s
@@ -14,11 +15,11 @@ from .homeward import Homeward
 from .landings import Landing
 
 ENDS_BY = {
-    "stream": "the stream",
-    "unknown": "the stream is not known",
-    "land": "land",
-    "closed": "closed water",
-    "ferry": "a sailing",
+    "stream": marked("the stream"),
+    "unknown": marked("the stream is not known"),
+    "land": marked("land"),
+    "closed": marked("closed water"),
+    "ferry": marked("a sailing"),
 }
 
 
@@ -81,7 +82,7 @@ class Leaving:
         if np.isnan(arrive_s[landing, after]):
             limit = self.homes[landing].limit[:, after]
             # A bad day counts what stops the day expected too, as its own arrivals are the latest of all days.
-            return next(ENDS_BY[LIMITS[int(code)]] for code in (limit if bad else limit[:1]) if code)
+            return next(spoken(ENDS_BY[LIMITS[int(code)]]) for code in (limit if bad else limit[:1]) if code)
         spare = spare_s(self.request, self.stops, self.leave_s, arrive_s)[:, landing, after]
         return self.stops[int(np.argmin(spare))].words
 

@@ -12,6 +12,7 @@ from ...clock import PlanClock, elapsed
 from ...magnetism import Variation, variation_at
 from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
+from ...words import tr
 from ..request import SwimRequest
 from ..windows.chart_limits import ChartLimits
 from .hard_stops import hard_stops_of
@@ -97,7 +98,7 @@ class _Task:
                 stops.append(found)
             if progress is not None:
                 progress(done / len(work))
-        self.warnings.append("Turn back: its times are those of the stops between the ends of the route.")
+        self.warnings.append(tr("Turn back: its times are those of the stops between the ends of the route."))
         return TurnBack(
             exits=tuple(landing.name for landing in self.landings),
             reserve_factor=settings.reserve_factor,
@@ -211,7 +212,7 @@ class _Task:
     def _warn(self, stop: StopTurnBack) -> None:
         words = _doubt(stop, self.request.clock)
         if words:
-            self.warnings.append(f"Turn back: {words}")
+            self.warnings.append(tr("Turn back: {words}").format(words=words))
 
 
 def _counts(bands: tuple[LeavingBand, ...], arrival: datetime, leave: datetime) -> LeavingBand | None:
@@ -239,24 +240,34 @@ def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
         return latest is not None and clock.seconds(latest) + MINUTE_S < clock.seconds(stop.leave)
 
     if stop.latest_leave is None:
-        return f"on arriving at {stop.name} at {arrive} no exit is reached in time."
+        return tr("on arriving at {name} at {arrive} no exit is reached in time.").format(name=stop.name, arrive=arrive)
     if elapsed(stop.arrive, stop.bands[0].first) > timedelta(minutes=1):
-        return (
-            f"leave {stop.name} not before {_holding(stop):%H:%M}: on arriving at {arrive} no exit is reached in time."
+        return tr("leave {name} not before {stop:%H:%M}: on arriving at {arrive} no exit is reached in time.").format(
+            name=stop.name, stop=_holding(stop), arrive=arrive
         )
     if before(stop.latest_leave):
-        return f"the plan leaves {stop.name} at {leave}, after {stop.latest_leave:%H:%M}, the last safe minute."
-    if before(stop.latest_planned_exit) or stop.latest_planned_exit is None:
-        until = "never safe" if stop.latest_planned_exit is None else f"safe until {stop.latest_planned_exit:%H:%M}"
-        return f"the plan leaves {stop.name} at {leave} for {stop.planned_exit}, which is {until}: take {stop.exit}."
-    if stop.latest_leave_pessimistic is None:
-        return (
-            "on a bad day (slower, more or less stream, turning early or late) no exit is reached in time from "
-            f"{stop.name}, not even leaving on arrival at {arrive}."
+        return tr("the plan leaves {name} at {leave}, after {latest_leave:%H:%M}, the last safe minute.").format(
+            name=stop.name, leave=leave, latest_leave=stop.latest_leave
         )
+    if before(stop.latest_planned_exit) or stop.latest_planned_exit is None:
+        until = (
+            tr("never safe")
+            if stop.latest_planned_exit is None
+            else tr("safe until {latest_planned_exit:%H:%M}").format(latest_planned_exit=stop.latest_planned_exit)
+        )
+        return tr("the plan leaves {name} at {leave} for {planned_exit}, which is {until}: take {exit}.").format(
+            name=stop.name, leave=leave, planned_exit=stop.planned_exit, until=until, exit=stop.exit
+        )
+    if stop.latest_leave_pessimistic is None:
+        return tr(
+            "on a bad day (slower, more or less stream, turning early or late) no exit is reached in "
+            "time from {name}, not even leaving on arrival at {arrive}."
+        ).format(name=stop.name, arrive=arrive)
     if before(stop.latest_leave_pessimistic):
         bad = f"{stop.latest_leave_pessimistic:%H:%M}"
-        return f"the plan leaves {stop.name} at {leave}; on a bad day that is too late after {bad}."
+        return tr("the plan leaves {name} at {leave}; on a bad day that is too late after {bad}.").format(
+            name=stop.name, leave=leave, bad=bad
+        )
     return ""
 
 

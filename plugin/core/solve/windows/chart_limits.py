@@ -6,6 +6,7 @@ import numpy as np
 
 from ...chart.areas import Channel, ClosedArea, Land
 from ...planar import stretches_of_many
+from ...words import tr
 from ..flags.channels import blocked_times_s
 from ..flags.closed import BEACH_M
 from ..quick_legs import QuickLegs
@@ -55,7 +56,7 @@ class ChartLimits:
                 told.tell(np.isin(np.arange(len(can)), rows[met]), self._limit(int(item)), number, int(item))
 
     def _limit(self, item: int) -> str:
-        return {Land: "land", ClosedArea: "closed", Channel: "ferry"}[type(self.items[item])]
+        return {Land: tr("land"), ClosedArea: "closed", Channel: "ferry"}[type(self.items[item])]
 
     def _met(
         self,
@@ -110,7 +111,7 @@ class ChartLimits:
 
 
 def _unnamed(item: Land | ClosedArea | Channel) -> str:
-    return {Land: "land", ClosedArea: "an unnamed closed area", Channel: "an unnamed channel"}[type(item)]
+    return {Land: tr("land"), ClosedArea: tr("an unnamed closed area"), Channel: tr("an unnamed channel")}[type(item)]
 
 
 def _beach(beaches: tuple[bool, bool], tracks: np.ndarray, start: np.ndarray, end: np.ndarray) -> np.ndarray:

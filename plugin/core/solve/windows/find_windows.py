@@ -10,6 +10,7 @@ import numpy as np
 from ...errors import SwimPlanError
 from ...results.windows import DayRanked, DepartureWindow, WindowEnd, WindowsFound
 from ...water.tide import HW
+from ...words import tr
 from ..request import SwimRequest
 from .departures import DeparturesSwum, swim_departures
 from .limits import LIMITS
@@ -18,7 +19,6 @@ from .tides_swum import range_needed, tides_swum, weak_needed
 from .words import limit_words
 
 MOST_DEPARTURES = 300_000
-SPAN_ENDS = WindowEnd(limit="span", words="the time looked at ends")
 
 
 def departures_between(request: SwimRequest, start: datetime, end: datetime, step_min: float) -> np.ndarray:
@@ -30,15 +30,15 @@ def departures_between(request: SwimRequest, start: datetime, end: datetime, ste
     count = int(np.floor((last - first) / (60.0 * step_min) + 1e-9)) + 1
     if not last > first:
         raise SwimPlanError(
-            asked=f"Asked for departures from {start.isoformat()} to {end.isoformat()}",
-            allowed="The first is before the last",
-            remedy="Give a later end",
+            asked=tr("Asked for departures from {start} to {end}").format(start=start.isoformat(), end=end.isoformat()),
+            allowed=tr("The first is before the last"),
+            remedy=tr("Give a later end"),
         )
     if count > MOST_DEPARTURES:
         raise SwimPlanError(
-            asked=f"Asked for {count} departures",
-            allowed=f"At most {MOST_DEPARTURES} are looked at",
-            remedy="Take a longer step or fewer days",
+            asked=tr("Asked for {count} departures").format(count=count),
+            allowed=tr("At most {most_departures} are looked at").format(most_departures=MOST_DEPARTURES),
+            remedy=tr("Take a longer step or fewer days"),
         )
     return first + 60.0 * step_min * np.arange(count)
 
@@ -123,7 +123,7 @@ def _window(request: SwimRequest, swum: DeparturesSwum, first: int, last: int) -
 def _end(request: SwimRequest, swum: DeparturesSwum, beside: int) -> WindowEnd:
     """What stops the departure beside a window."""
     if not 0 <= beside < len(swum.depart_s):
-        return SPAN_ENDS
+        return WindowEnd(limit="span", words=tr("the time looked at ends"))
     return WindowEnd(limit=LIMITS[int(swum.limit[beside])], words=limit_words(request, swum, beside))
 
 

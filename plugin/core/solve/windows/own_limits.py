@@ -7,6 +7,7 @@ import numpy as np
 from ...clock import UTC
 from ...daylight import daylight_on
 from ...geodesy import geodesic_leg
+from ...words import tr
 from ..flags.depths import charted_depth
 from ..request import SwimRequest
 from .limits import Told
@@ -93,7 +94,7 @@ def depths_not_checked(request: SwimRequest) -> tuple[str, ...]:
     """What is not known of the depth at the marks, in sentences: it stops no departure."""
     marks = [(number, stop) for number, stop in enumerate(request.stops) if stop.kind == "mark"]
     bare = [stop.name for number, stop in marks if np.isnan(charted_depth(request, number).depth_m)]
-    words = [f"No charted depth at {', '.join(dict.fromkeys(bare))}: not checked."] if bare else []
+    words = [tr("No charted depth at {bare}: not checked.").format(bare=", ".join(dict.fromkeys(bare)))] if bare else []
     if len(bare) < len(marks) and request.tide is None:
-        words.append("The height of tide is not known: the depth at the marks is not checked.")
+        words.append(tr("The height of tide is not known: the depth at the marks is not checked."))
     return tuple(words)
