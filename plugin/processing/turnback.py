@@ -81,7 +81,8 @@ class TurnBackTimes(PlanAlgorithm):
         alone = turn_back_alone(request, plan, is_cancelled=is_cancelled)
         feedback.setProgress(90)
         step_deg = request.settings.heading_step_deg
-        self.tell(feedback, (*plan.warnings, *found.warnings), turn_back_sentences(found, step_deg))
+        late = (flag.message for flag in found.flags)
+        self.tell(feedback, (*late, *plan.warnings, *found.warnings), turn_back_sentences(found, step_deg))
         made = TurnBackOf(found=found, heading_step_deg=step_deg)
         told = turn_back_dict(found, version=tideleg_version(), alone=alone)
         files = {"REPORT": lambda: json_writer(told)}

@@ -244,8 +244,9 @@ def test_too_late_on_arrival_is_told_and_left_empty() -> None:
     )
     plan, found = found_for(swim)
     assert found.stops[0].latest_leave is None and found.stops[0].exit is None
-    assert any("no exit is reached in time" in words for words in found.warnings)
+    assert "no exit is reached in time" in found.flags[0].message and found.warnings == found.warnings[-1:]
     filled = with_turn_back(plan, found)
+    assert filled.flags[0] == found.flags[0]
     assert filled.stops[1].latest_leave is None
     assert filled.turn_back is found
 
@@ -471,7 +472,43 @@ def test_planned_leaving_after_its_exits_last_minute_is_told() -> None:
     late = replace(swim, stops=(swim.stops[0], replace(swim.stops[1], stay_min=110.0), swim.stops[2]))
     plan, found = found_for(late)
     assert plan.stops[1].leave > found.stops[0].latest_leave
-    assert any("the last safe minute" in words for words in found.warnings)
+    (flag,) = found.flags
+    assert (flag.kind, flag.severity, flag.leg) == ("over_time", "warn", 2)
+    assert "the last safe minute" in flag.message and "too late after" in flag.brief
+    assert with_turn_back(plan, found).flags[0] == flag
+    assert found_for(swim)[1].flags == ()
+
+
+def test_ways_if_late_reach_the_last_safe_minute_and_end_with_the_first_row_that_is_too_late() -> None:
+    site = Site()
+    about = {"swimmer": replace(SWIMMER, **ALL_DAY), "back_by": "15:00", "alarm_after_min": 720}
+    swim = site.request([(0.0, 0.0), (0.0, 700.0), (0.0, 0.0)], **about)
+    (stop,) = found_for(swim)[1].stops
+    rows = stop.if_late
+    assert len(rows) > 7 and stop.latest_leave in [row.leave for row in rows]
+    assert [row.safe for row in rows] == [True] * (len(rows) - 1) + [False]
+    steps = {second.leave - first.leave for first, second in zip(rows, rows[1:])}
+    assert max(steps) == timedelta(minutes=10)
+
+
+def test_another_exit_that_opens_minutes_later_is_named_with_its_time() -> None:
+    """The water to Cove is closed until six minutes after the planned exit's last safe minute."""
+    site = Site()
+    swim = site.request([(0.0, 0.0), (0.0, 700.0), (0.0, 0.0)], swimmer=replace(SWIMMER, **ALL_DAY), back_by="13:00")
+    lon, lat = site.lonlat([(0.0, 1000.0)])[0]
+    cove = Mark(name="Cove", kind="exit", lon=float(lon), lat=float(lat))
+    last = found_for(swim)[1].stops[0].latest_planned_exit
+    shut = ClosedArea(
+        name="Range",
+        rule="no_entry",
+        area=site.box(-300.0, 750.0, 300.0, 900.0),
+        in_force=InForce(start=time(6, 0), end=(last + timedelta(minutes=6)).time()),
+    )
+    closed = replace(swim, exits=(cove,), chart=replace(swim.chart, closed_areas=(shut,)))
+    (stop,) = found_for(closed)[1].stops
+    assert stop.latest_planned_exit == last
+    assert stop.else_exit == "Cove"
+    assert timedelta(0) < stop.else_not_before - last <= timedelta(minutes=6)
 
 
 def test_a_band_that_only_the_day_expected_ends_on_bad_days_says_what_ends_it() -> None:
@@ -508,4 +545,4 @@ def test_where_leaving_on_arrival_is_not_safe_the_band_of_the_planned_leaving_co
     (stop,) = found.stops
     assert stop.bands[0].first > stop.arrive + timedelta(minutes=1)
     assert stop.latest_leave is not None and stop.latest_leave > plan.stops[1].leave
-    assert any("not before" in words for words in found.warnings)
+    assert any("not before" in flag.message for flag in found.flags)

@@ -120,7 +120,7 @@ def _flag(flag: Flag) -> Flag:
 def _turn_back(found: TurnBack, names: _Names) -> TurnBack:
     exits = tuple(map(names.of, found.exits))
     stops = tuple(_turn_back_stop(stop, names) for stop in found.stops)
-    return replace(found, exits=exits, stops=stops, no_return=(), warnings=())
+    return replace(found, exits=exits, stops=stops, no_return=(), flags=(), warnings=())
 
 
 def _turn_back_stop(stop: StopTurnBack, names: _Names) -> StopTurnBack:

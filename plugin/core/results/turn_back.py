@@ -5,8 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
+from typing import TYPE_CHECKING
 
 from .plain_values import iso_time, rounded
+
+if TYPE_CHECKING:
+    from .swim_plan import Flag
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -58,8 +62,8 @@ class StopTurnBack:
     ``exit`` is the quickest safe exit at that minute. ``planned_exit`` is the route's end, ``latest_planned_exit``
     the last minute at which that one is safe; ``_pessimistic`` is the same on a bad day, and
     ``pessimistic_not_before`` the first minute of that where it is not so on arriving. ``else_exit`` is the quickest
-    other one that is safe a minute later. ``if_late`` are ways by the quickest exit at and after the planned
-    leaving, ``by_departure`` ways to the planned exit.
+    other one that is safe a minute later, or soon, from ``else_not_before`` on. ``if_late`` are ways by the quickest
+    exit at and after the planned leaving, ``by_departure`` ways to the planned exit.
     """
 
     name: str
@@ -78,6 +82,7 @@ class StopTurnBack:
     latest_planned_exit_pessimistic: datetime | None
     pessimistic_not_before: datetime | None
     else_exit: str | None
+    else_not_before: datetime | None = None
     if_late: tuple[WayHome, ...] = ()
     by_departure: tuple[WayHome, ...] = ()
 
@@ -102,7 +107,8 @@ class NoReturn:
 
 @dataclass(frozen=True, kw_only=True)
 class TurnBack:
-    """The turn back of a whole swim. ``exits`` are the names of the places to land that were looked at."""
+    """The turn back of a whole swim. ``exits`` are the names of the places to land that were looked at; ``flags`` say
+    where the plan itself leaves too late."""
 
     exits: tuple[str, ...]
     reserve_factor: float
@@ -110,6 +116,7 @@ class TurnBack:
     hard_stops: tuple[HardStop, ...]
     stops: tuple[StopTurnBack, ...]
     no_return: tuple[NoReturn, ...]
+    flags: tuple[Flag, ...] = ()
     warnings: tuple[str, ...] = ()
 
 
@@ -147,7 +154,7 @@ def turn_back_dict(found: TurnBack, *, version: str, alone: Mapping[str, TurnBac
             for one in found.no_return
         ],
         "alone": {name: [_latest(stop) for stop in one.stops] for name, one in (alone or {}).items()},
-        "warnings": list(found.warnings),
+        "warnings": [*(flag.message for flag in found.flags), *found.warnings],
     }
 
 
@@ -158,7 +165,7 @@ def _latest(stop: StopTurnBack) -> dict[str, object]:
 
 def _stop(stop: StopTurnBack) -> dict[str, object]:
     times = ("arrive", "leave", "latest_leave", "latest_leave_pessimistic")
-    planned = ("latest_planned_exit", "latest_planned_exit_pessimistic", "pessimistic_not_before")
+    planned = ("latest_planned_exit", "latest_planned_exit_pessimistic", "pessimistic_not_before", "else_not_before")
     return {
         "name": stop.name,
         **{name: iso_time(getattr(stop, name), where=name) for name in times + planned},

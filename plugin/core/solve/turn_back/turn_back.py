@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from datetime import datetime, timedelta
+from datetime import datetime
 
 import numpy as np
 
-from ...clock import PlanClock, elapsed
 from ...magnetism import Variation, variation_at
-from ...results.swim_plan import SwimPlan
+from ...results.swim_plan import Flag, SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
 from ...words import tr
 from ..request import SwimRequest
@@ -18,12 +17,16 @@ from ..windows.chart_limits import ChartLimits
 from .hard_stops import hard_stops_of
 from .homeward import Days, Homeward, swim_home
 from .landings import Landing, WaysHome, landings_of
+from .late_leaving import flag_of_late, late_on_a_bad_day
 from .leaving import Leaving
 from .no_return import PointsOfNoReturn
 
 MINUTE_S = 60.0
 LONGEST_S = 12 * 3600.0
-LATE_EVERY_S, LATE_ROWS = 600.0, 7
+LATE_EVERY_S, LATE_FOR_S = 600.0, 4 * 3600.0
+ELSE_WITHIN_S = (
+    1800.0  # another exit that opens later than this is no way out for whoever is late; common practice, no source
+)
 DEPARTURES_EVERY_S, DEPARTURE_ROWS = 900.0, 8
 
 
@@ -55,7 +58,7 @@ def turn_back_alone(
 
 
 def with_turn_back(plan: SwimPlan, found: TurnBack) -> SwimPlan:
-    """The plan with the stops' latest leaving times and exits filled in, and the warnings that belong to them."""
+    """The plan with the stops' latest leaving times and exits filled in, and the flags and warnings of them."""
     by_number = {stop.number: stop for stop in found.stops}
     stops = []
     for number, stop in enumerate(plan.stops):
@@ -64,13 +67,16 @@ def with_turn_back(plan: SwimPlan, found: TurnBack) -> SwimPlan:
             latest = {"latest_leave": turn.latest_leave, "latest_leave_pessimistic": turn.latest_leave_pessimistic}
             stop = replace(stop, exit=turn.exit, **latest)
         stops.append(stop)
-    return replace(plan, stops=tuple(stops), warnings=plan.warnings + found.warnings, turn_back=found)
+    # First among their like: whoever leaves too late has nothing graver to mind.
+    flags, warnings = found.flags + plan.flags, plan.warnings + found.warnings
+    return replace(plan, stops=tuple(stops), flags=flags, warnings=warnings, turn_back=found)
 
 
 class _Task:
     def __init__(self, request: SwimRequest, plan: SwimPlan, is_cancelled: Callable[[], bool]) -> None:
         self.request, self.plan = request, plan
         self.warnings: list[str] = []
+        self.flags: list[Flag] = []
         clock = request.clock
         arrive = float("nan") if plan.arrive is None else clock.seconds(plan.arrive)
         self.stops: tuple[HardStop, ...] = hard_stops_of(request, arrive)
@@ -106,6 +112,7 @@ class _Task:
             hard_stops=self.stops,
             stops=tuple(stop for stop in stops if stop is not None),
             no_return=tuple(no_return),
+            flags=tuple(self.flags),
             warnings=tuple(self.warnings),
         )
 
@@ -163,8 +170,7 @@ class _Task:
         safe = leaving.safe(arrive)
         row = int(np.searchsorted(leaving.leave_s, leave_s - MINUTE_S))
         run, bad_run = (_run(found[0], row) for found in (safe, leaving.safe(worst)))
-        after = 0 if run is None else min(run[1] + 1, arrive.shape[1] - 1)
-        others = np.where(safe[1:, after], arrive[1:, after], np.inf)
+        other, from_row = self._other_exit(leaving, arrive, safe, 0 if run is None else run[1] + 1)
 
         def moment(found: int | None) -> datetime | None:
             return None if found is None else self.request.clock.moment(leaving.leave_s[found])
@@ -173,16 +179,34 @@ class _Task:
             "latest_planned_exit": moment(run and run[1]),
             "latest_planned_exit_pessimistic": moment(bad_run and bad_run[1]),
             "pessimistic_not_before": moment(bad_run[0]) if bad_run and bad_run[0] else None,
-            "else_exit": self.landings[int(np.argmin(others)) + 1].name if np.isfinite(others).any() else None,
+            "else_exit": None if other is None else self.landings[other].name,
+            "else_not_before": moment(from_row),
         }
 
+    def _other_exit(
+        self, leaving: Leaving, arrive: np.ndarray, safe: np.ndarray, after: int
+    ) -> tuple[int | None, int | None]:
+        """The landing that is not the planned one, the quickest of those first safe from row ``after`` on, and from
+        which row where that is later; (None, None) where none is within half an hour."""
+        soon = safe[1:, after : after + int(ELSE_WITHIN_S / MINUTE_S) + 1]
+        if not soon.any():
+            return None, None
+        wait = int(np.flatnonzero(soon.any(axis=0))[0])
+        row = after + wait
+        other = int(np.argmin(np.where(safe[1:, row], arrive[1:, row], np.inf))) + 1
+        return other, row if wait else None
+
     def _if_late(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray, leave_s: float) -> tuple[WayHome, ...]:
-        """Ways by the quickest exit at the planned leaving and every ten minutes after it."""
+        """Ways by the quickest exit at the planned leaving and every ten minutes after it, the last safe minute among
+        them, up to the first minute that is too late for every exit."""
         safe = leaving.safe(arrive)
         best = leaving.quickest(arrive, safe)
-        wanted = np.arange(LATE_ROWS) * LATE_EVERY_S + leave_s
-        rows = np.unique(np.searchsorted(leaving.leave_s, wanted - 1e-3))
-        rows = [int(row) for row in rows if row < len(best) and best[row] >= 0]
+        late = np.flatnonzero(leaving.leave_s >= leave_s - 1e-3)
+        in_time = late[safe.any(axis=0)[late]]
+        last = int(in_time[-1]) if len(in_time) else int(late[0]) if len(late) else 0
+        until_s = min(leaving.leave_s[last] + LATE_EVERY_S, leave_s + LATE_FOR_S)
+        wanted = np.searchsorted(leaving.leave_s, np.arange(leave_s, until_s + 1e-3, LATE_EVERY_S) - 1e-3)
+        rows = [int(row) for row in np.unique([*wanted, *in_time[-1:]]) if row < len(best) and best[row] >= 0]
         return tuple(self._way(leaving, arrive, worst, int(best[row]), row) for row in rows)
 
     def _by_departure(self, leaving: Leaving, arrive: np.ndarray, worst: np.ndarray) -> tuple[WayHome, ...]:
@@ -210,8 +234,11 @@ class _Task:
         )
 
     def _warn(self, stop: StopTurnBack) -> None:
-        words = _doubt(stop, self.request.clock)
-        if words:
+        clock = self.request.clock
+        flag = flag_of_late(stop, clock)
+        if flag is not None:
+            self.flags.append(flag)
+        elif words := late_on_a_bad_day(stop, clock):
             self.warnings.append(tr("Turn back: {words}").format(words=words))
 
 
@@ -230,47 +257,3 @@ def _run(safe: np.ndarray, leave_row: int) -> tuple[int, int] | None:
     runs = list(zip(np.flatnonzero(edges == 1).tolist(), (np.flatnonzero(edges == -1) - 1).tolist()))
     held = [run for run in runs if run[0] == 0] + [run for run in runs if run[0] <= leave_row <= run[1]]
     return held[0] if held else None
-
-
-def _doubt(stop: StopTurnBack, clock: PlanClock) -> str:
-    """The gravest of what is wrong with leaving a stop as planned, in words; empty where nothing is."""
-    arrive, leave = f"{stop.arrive:%H:%M}", f"{stop.leave:%H:%M}"
-
-    def before(latest: datetime | None) -> bool:
-        return latest is not None and clock.seconds(latest) + MINUTE_S < clock.seconds(stop.leave)
-
-    if stop.latest_leave is None:
-        return tr("on arriving at {name} at {arrive} no exit is reached in time.").format(name=stop.name, arrive=arrive)
-    if elapsed(stop.arrive, stop.bands[0].first) > timedelta(minutes=1):
-        return tr("leave {name} not before {stop:%H:%M}: on arriving at {arrive} no exit is reached in time.").format(
-            name=stop.name, stop=_holding(stop), arrive=arrive
-        )
-    if before(stop.latest_leave):
-        return tr("the plan leaves {name} at {leave}, after {latest_leave:%H:%M}, the last safe minute.").format(
-            name=stop.name, leave=leave, latest_leave=stop.latest_leave
-        )
-    if before(stop.latest_planned_exit) or stop.latest_planned_exit is None:
-        until = (
-            tr("never safe")
-            if stop.latest_planned_exit is None
-            else tr("safe until {latest_planned_exit:%H:%M}").format(latest_planned_exit=stop.latest_planned_exit)
-        )
-        return tr("the plan leaves {name} at {leave} for {planned_exit}, which is {until}: take {exit}.").format(
-            name=stop.name, leave=leave, planned_exit=stop.planned_exit, until=until, exit=stop.exit
-        )
-    if stop.latest_leave_pessimistic is None:
-        return tr(
-            "on a bad day (slower, more or less stream, turning early or late) no exit is reached in "
-            "time from {name}, not even leaving on arrival at {arrive}."
-        ).format(name=stop.name, arrive=arrive)
-    if before(stop.latest_leave_pessimistic):
-        bad = f"{stop.latest_leave_pessimistic:%H:%M}"
-        return tr("the plan leaves {name} at {leave}; on a bad day that is too late after {bad}.").format(
-            name=stop.name, leave=leave, bad=bad
-        )
-    return ""
-
-
-def _holding(stop: StopTurnBack) -> datetime:
-    """The beginning of the band that ends with the latest leaving."""
-    return next(band.first for band in stop.bands if band.last == stop.latest_leave)
