@@ -22,7 +22,10 @@ _ONE_DECIMAL = re.compile(r"^\s*[+-]?\d+,\d+\s*$")
 
 @dataclass(frozen=True, kw_only=True)
 class ClipboardTable:
-    """Rows of cells as text, trimmed; each with its line, counted from 1. ``note`` says what was a matter of choice."""
+    """Rows of cells as text, trimmed; each with its line, counted from 1. ``note`` says what was a matter of choice.
+
+    An empty line between others is a row of empty cells: what stands below it keeps its place.
+    """
 
     rows: tuple[tuple[str, ...], ...]
     lines: tuple[int, ...]
@@ -44,10 +47,9 @@ def table_in(text: str) -> ClipboardTable:
     rows = _parted(text, separator)
     if len(rows) * max(map(len, rows)) > MOST_CELLS:
         raise _too_much(text)
-    numbered = [(number, cells) for number, cells in enumerate(rows, start=1) if any(cells)]
-    return ClipboardTable(
-        rows=tuple(cells for _, cells in numbered), lines=tuple(number for number, _ in numbered), note=note
-    )
+    while not any(rows[-1]):
+        rows.pop()
+    return ClipboardTable(rows=tuple(rows), lines=tuple(range(1, len(rows) + 1)), note=note)
 
 
 def table_text(rows: list[list[str]]) -> str:

@@ -67,10 +67,10 @@ class PasteTarget:
 
 def plan_paste(table: ClipboardTable, target: PasteTarget, *, over: bool | None = None) -> PastePlan:
     """What the paste does. ``over`` writes over the rows from the current cell on, otherwise rows are added at the end;
-    None: over them for cells without headings, added for a table with headings."""
-    width = max(len(row) for row in table.rows)
-    rows, note = _joined_moments([_filled(row, width) for row in table.rows])
-    lines = table.lines
+    None: over them for cells without headings, added for a table with headings.
+
+    An empty row empties the cells that it goes over and makes no new row."""
+    rows, lines, note = _from_headings(table, target.columns)
     matched = by_headings(target.columns, rows[0])
     has_headings = matched is not None
     if has_headings:
@@ -84,6 +84,8 @@ def plan_paste(table: ClipboardTable, target: PasteTarget, *, over: bool | None 
     made = []
     for place, (line, cells) in enumerate(zip(lines, rows)):
         fid = fids[place] if place < len(fids) else None
+        if fid is None and not any(cells):
+            continue
         made.append(_row(line, fid, cells, matched, orders, {} if fid is not None else fill, target))
     notes = [table.note, note, *matched.notes]
     return PastePlan(
@@ -94,6 +96,18 @@ def plan_paste(table: ClipboardTable, target: PasteTarget, *, over: bool | None 
         notes=tuple(filter(None, notes)),
         belongs=belongs if any(row.fid is None for row in made) else "",
     )
+
+
+def _from_headings(table: ClipboardTable, columns: Sequence[Column]) -> tuple[list[list[str]], tuple[int, ...], str]:
+    """Rows of one width and their lines, without the empty ones above a row of headings; and a note."""
+    width = max(len(row) for row in table.rows)
+    filled = [_filled(row, width) for row in table.rows]
+    first = next(place for place, row in enumerate(filled) if any(row))
+    rows, note = _joined_moments(filled[first:])
+    if by_headings(columns, rows[0]) is not None:
+        return rows, table.lines[first:], note
+    empty = [[""] * len(rows[0]) for _ in range(first)]
+    return [*empty, *rows], table.lines, note
 
 
 def _filled(row: Sequence[str], width: int) -> list[str]:
