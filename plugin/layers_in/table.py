@@ -40,6 +40,7 @@ NEEDED = {
     "stream_events": ("rate_kn",),
     "stream_areas": ("station",),
 }
+MOST_ROWS_NAMED = 10
 KINDLESS = (QgsWkbTypes.Type.NoGeometry, QgsWkbTypes.Type.Unknown)
 CLOCK_DIGITS = "yyyy-MM-ddTHH:mm:ss"
 
@@ -74,15 +75,17 @@ class Table:
 
     def rows(self) -> Iterator[TableRow]:
         """The rows in the layer's order, one for each part; BadInputError for a value that is not allowed."""
-        skipped = repaired = 0
+        skipped, repaired = [], []
         for feature in self._features():
             if not self._spec.has_geometry:
                 yield TableRow(number=feature.id(), values=self._values(feature), filled=self._filled(feature))
                 continue
             shapes = whole_shapes(feature.geometry(), None)
-            skipped += not shapes.parts
-            repaired += shapes.repaired
+            if shapes.repaired:
+                repaired.append(feature.id())
             if not shapes.parts:
+                self._check_mixed(feature, shapes.kind)
+                skipped.append(feature.id())
                 continue
             self._check_kind(feature, shapes.kind)
             values = self._values(feature)
@@ -96,13 +99,26 @@ class Table:
         """The error for a value of this layer that a later check refuses."""
         return BadInputError(layer=self.name, row=row, field=field, value=value, allowed=allowed, remedy=remedy)
 
-    def _note(self, count: int, words: str) -> None:
-        if count:
-            self._warnings.append(
-                (
-                    tr("Layer '{name}': 1 row {words}.") if count == 1 else tr("Layer '{name}': {count} rows {words}.")
-                ).format(name=self.name, count=count, words=words)
-            )
+    def _note(self, rows: list[int], words: str) -> None:
+        if rows:
+            one = tr("Layer '{name}': 1 row {words}: {rows}.")
+            several = tr("Layer '{name}': {count} rows {words}: {rows}.")
+            shown = ", ".join(map(str, rows[:MOST_ROWS_NAMED])) + (", ..." if len(rows) > MOST_ROWS_NAMED else "")
+            about = {"name": self.name, "count": len(rows), "words": words, "rows": shown}
+            self._warnings.append((one if len(rows) == 1 else several).format(**about))
+
+    def _check_mixed(self, feature: QgsFeature, kind: str) -> None:
+        """A row that is drawn but cannot be used is no empty one: an area that is not read is no permission."""
+        geometry = feature.geometry()
+        if geometry.isNull() or geometry.isEmpty() or kind:
+            return
+        raise self.refused(
+            feature.id(),
+            "geometry",
+            QgsWkbTypes.displayString(geometry.wkbType()),
+            tr("The layer holds {geometry}").format(geometry=self._spec.geometry),
+            tr("Convert the geometry or choose another layer"),
+        )
 
     def _features(self) -> Iterator[QgsFeature]:
         if isinstance(self._source, QgsProcessingFeatureSource):

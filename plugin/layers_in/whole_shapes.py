@@ -38,7 +38,7 @@ def whole_shapes(geometry: QgsGeometry | None, extent: QgsRectangle | None) -> S
     """
     if geometry is None or geometry.isNull() or geometry.isEmpty():
         return Shapes(kind="", reason=tr("no geometry"))
-    kind = TYPE_OF_KIND.get(geometry.type(), "")
+    kind = TYPE_OF_KIND.get(geometry.type(), "") or _common_kind(geometry)
     if not kind:
         return Shapes(kind="", reason=tr("mixed geometry collection"))
     if extent is not None and not geometry.boundingBox().intersects(extent):
@@ -51,6 +51,12 @@ def whole_shapes(geometry: QgsGeometry | None, extent: QgsRectangle | None) -> S
         return Shapes(kind=kind, repaired=repaired, reason=tr("geometry without extent"))
     kept = whole if extent is None else [part for piece in whole for part in _inside(piece, kind, extent)]
     return Shapes(kind=kind, parts=tuple(kept), repaired=repaired, reason="" if kept else "clipped")
+
+
+def _common_kind(collection: QgsGeometry) -> str:
+    """The kind of all parts of a geometry collection, "" where they differ."""
+    kinds = {TYPE_OF_KIND.get(part.type(), "") for part in collection.asGeometryCollection() if not part.isEmpty()}
+    return kinds.pop() if len(kinds) == 1 else ""
 
 
 def _inside(geometry: QgsGeometry, kind: str, extent: QgsRectangle) -> list[QgsGeometry]:

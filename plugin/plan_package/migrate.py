@@ -8,7 +8,7 @@ from . import database
 from .geopackage import GeoPackage
 from .placing import placed_whole
 from .schema import EPSG, LAYERS, PACKAGE_VERSION, VERSION_KEY, default_settings
-from .settings import read_settings, write_settings
+from .settings import require_readable, settings_of, write_settings
 from .styles import store_styles
 
 
@@ -20,7 +20,8 @@ def bring_up_to_date(path: str | Path, destination: str | Path) -> Path:
     SwimPlanError for a plan of a newer version and for a destination that is already there.
     """
     path, destination = Path(path), Path(destination)
-    settings = read_settings(path)
+    require_readable(path)
+    settings = settings_of(database.read_pairs(path))
     with placed_whole(destination) as draft:
         database.copy_whole(path, draft)
         _complete_layers(draft)

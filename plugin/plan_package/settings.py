@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Mapping
 from pathlib import Path
 
@@ -12,6 +13,7 @@ from .row_check import checked_text
 from .schema import PACKAGE_VERSION, SETTING_BY_KEY, VERSION_KEY, default_settings
 
 TABLE = "settings"
+_NOT_PLAIN = re.compile(r"%[0-9A-Fa-f]{2}|\|")
 ZONE_REMEDY = "Write a name of the IANA time zone list, such as Europe/Lisbon, Pacific/Auckland or UTC"
 
 
@@ -22,6 +24,12 @@ def read_settings(path: str | Path) -> dict[str, str]:
     """
     path = Path(path)
     require_readable(path)
+    if TABLE not in database.table_names(path):
+        raise BadInputError(
+            layer=TABLE,
+            allowed=f"The plan {path} has no such table: its time zone and reserve are not known",
+            remedy="Bring the table back from a copy, or make a new plan",
+        )
     return settings_of(database.read_pairs(path))
 
 
@@ -56,13 +64,26 @@ def checked_settings(settings: Mapping[str, str]) -> dict[str, str]:
 
 
 def require_readable(path: Path) -> None:
-    """Refuse a plan that a newer version of the plugin made; a plan without a version row is taken as it is."""
+    """Refuse a plan that a newer version of the plugin made, and a path that QGIS takes for another; a plan without a
+    version row is taken as it is."""
+    require_plain_path(path)
     version = package_version(path)
     if version > PACKAGE_VERSION:
         raise SwimPlanError(
             asked=f"The plan {path} is of version {version}, made by a newer plugin",
             allowed=f"This plugin reads plans up to version {PACKAGE_VERSION}",
             remedy="Update the plugin",
+        )
+
+
+def require_plain_path(path: Path) -> None:
+    """Refuse a path that QGIS reads as that of another file: it decodes %20 to a blank, and ends the path at a |."""
+    found = _NOT_PLAIN.search(str(path.absolute()))
+    if found is not None:
+        raise SwimPlanError(
+            asked=f"The path {path} has '{found.group()}' in it, which QGIS reads as something else",
+            allowed="Paths of plans have no | and no % before two figures or letters from A to F",
+            remedy="Rename the file or the folder",
         )
 
 

@@ -13,7 +13,7 @@ from .geopackage import GeoPackage
 from .placing import placed_whole
 from .row_check import checked_geometry, checked_values
 from .schema import EPSG, LAYER_BY_NAME, LAYERS, LayerSpec, default_settings
-from .settings import checked_settings, read_settings, require_readable, write_settings
+from .settings import checked_settings, read_settings, require_plain_path, require_readable, write_settings
 from .styles import store_styles
 
 __all__ = ["append_rows", "create_plan", "open_layer", "read_settings", "write_settings"]
@@ -34,6 +34,7 @@ def create_plan(
     `zone` is an IANA name. The file appears whole or not at all. An existing file is refused unless `overwrite`; then
     it is replaced once the new one is whole. Raises SwimPlanError.
     """
+    require_plain_path(Path(path))
     settings = checked_settings({**default_settings(), "zone": zone, "datum": datum, "title": title})
     with placed_whole(path, overwrite=overwrite) as draft:
         with GeoPackage(draft, create=True) as package:

@@ -1,5 +1,6 @@
 """Marks at stops, depths between contours, hours in force, a swimmer's numbers, an even grid."""
 
+from dataclasses import replace
 from datetime import datetime, time, timedelta, timezone
 from zoneinfo import ZoneInfo
 
@@ -7,7 +8,7 @@ import numpy as np
 import pytest
 from tideleg.core.chart.depths import DepthSurvey
 from tideleg.core.chart.hours import in_force_from_text, sailing_from_text, sailings_between
-from tideleg.core.chart.marks import Mark, Route, marks_at_stops
+from tideleg.core.chart.marks import Mark, Route, doubts_about_stops, marks_at_stops
 from tideleg.core.errors import NaiveTimeError, SwimPlanError
 from tideleg.core.geodesy import LocalFrame
 from tideleg.core.grid import EvenGrid
@@ -189,3 +190,14 @@ def test_grid_is_exact_for_a_bilinear_field_and_keeps_its_rim_beyond():
 def test_grid_of_a_single_cell_serves():
     x, y = EvenGrid.places(np.zeros(2), np.zeros(2), 5.0)
     assert len(x) == len(y) == 2
+
+
+def test_marks_of_different_stays_at_one_stop_are_told_of() -> None:
+    route = Route(name="R", lonlat=[(-30.0, 42.0), (-30.0, 42.01), (-30.0, 42.0)])
+    home = Mark(name="Slip", kind="entry", lon=-30.0, lat=42.0)
+    ledge = Mark(name="Ledge", kind="mark", lon=-30.0, lat=42.01, stay_min=20.0)
+    marks = [home, replace(home, kind="exit"), ledge, replace(ledge, name="Ledge two", stay_min=60.0)]
+    told = doubts_about_stops(route, marks_at_stops(route, marks), marks)
+    assert any("2 marks lie at one stop (Ledge, Ledge two)" in one and "stay 20 min" in one for one in told)
+    same = [*marks[:3], replace(ledge, name="Again")]
+    assert not any("Ledge" in one for one in doubts_about_stops(route, marks_at_stops(route, same), same))

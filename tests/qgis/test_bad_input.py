@@ -41,8 +41,9 @@ from swims import (
     swum,
     utc,
 )
+from tideleg.core.errors import SwimPlanError
 from tideleg.plan_package import database
-from tideleg.plan_package.store import append_rows, write_settings
+from tideleg.plan_package.store import append_rows, create_plan, write_settings
 
 
 @pytest.fixture(scope="module")
@@ -463,7 +464,7 @@ def test_rows_that_contradict_each_other_are_refused(plan: Path, break_it: Calla
 def test_empty_and_null_geometries_are_skipped_and_counted(plan: Path) -> None:
     rows = [(None, {"name": "Nowhere"}), ("Point EMPTY", {"name": "Empty"}), (point(SLIP), {"name": "Here"})]
     ran = accepted(plan, MARKS=drawn("Point", "name:string", *rows))
-    assert "Layer 'my point layer': 2 rows with no geometry skipped." in ran.report["warnings"]
+    assert "Layer 'my point layer': 2 rows with no geometry skipped: 1, 2." in ran.report["warnings"]
     assert ran.report["stops"][0]["name"] == "Here"
 
 
@@ -473,7 +474,51 @@ def test_a_null_row_beside_good_ones_is_counted_in_each_layer(plan: Path, name: 
     whole = line(SLIP, LEDGE) if name == "ROUTES" else SHAPES[kind]
     layer = drawn(kind, fields_of(FIELDS[name]), (None, FIELDS[name]), (whole, FIELDS[name]))
     ran = accepted(plan, **{name: layer})
-    assert f"Layer '{layer.name()}': 1 row with no geometry skipped." in ran.report["warnings"]
+    assert f"Layer '{layer.name()}': 1 row with no geometry skipped: 1." in ran.report["warnings"]
+
+
+def test_a_closed_area_in_a_collection_is_met_and_one_of_mixed_kinds_is_refused_by_its_row(plan: Path) -> None:
+    corners = [moved(400.0, -300.0), moved(800.0, -300.0), moved(800.0, 700.0), moved(400.0, 700.0)]
+    ring = ", ".join(f"{lon:.9f} {lat:.9f}" for lon, lat in [*corners, corners[0]])
+    put_past_the_checks(plan, "closed_areas", f"GEOMETRYCOLLECTION (POLYGON (({ring})))", name="Range", rule="no_entry")
+    met = accepted(plan)
+    assert "Range" in [flag["name"] for flag in flags_of(met.report, "closed_area")]
+    mixed = f"GEOMETRYCOLLECTION (POLYGON (({ring})), POINT ({ring.split(',')[0]}))"
+    row = put_past_the_checks(plan, "closed_areas", mixed, name="Other", rule="no_entry")
+    refused(plan, f"row {row}", "GeometryCollection", "Convert the geometry")
+
+
+def put_past_the_checks(plan: Path, layer: str, wkt: str, **values: object) -> int:
+    """A row as another program may write it; its id."""
+    dataset = gdal.OpenEx(str(plan), gdal.OF_VECTOR | gdal.OF_UPDATE)
+    rows = dataset.GetLayerByName(layer)
+    feature = ogr.Feature(rows.GetLayerDefn())
+    for name, value in values.items():
+        feature.SetField(name, value)
+    feature.SetGeometry(ogr.CreateGeometryFromWkt(wkt))
+    rows.CreateFeature(feature)
+    return feature.GetFID()
+
+
+@pytest.mark.parametrize("name", ["a%20b.gpkg", "50%25 more/plan.gpkg"])
+def test_a_path_that_qgis_takes_for_another_is_refused_and_never_answered_from_its_neighbour(
+    tmp_path: Path, name: str
+) -> None:
+    """QGIS's provider decodes %20: the plan `a b.gpkg` beside it would be read in its place."""
+    invented_bay(tmp_path / "a b.gpkg")
+    odd = tmp_path / name
+    odd.parent.mkdir(exist_ok=True)
+    shutil.copy(tmp_path / "a b.gpkg", odd)
+    refused(odd, "QGIS reads as something else", "Rename the file or the folder")
+    with pytest.raises(SwimPlanError, match="reads as something else"):
+        create_plan(tmp_path / "c%41.gpkg")
+    assert not (tmp_path / "c%41.gpkg").exists()
+
+
+def test_a_plan_without_its_settings_is_refused_and_not_swum_in_utc(plan: Path) -> None:
+    with closing(sqlite3.connect(plan)) as file, file:
+        file.execute("DROP TABLE settings")
+    refused(plan, "settings", "time zone and reserve are not known")
 
 
 @pytest.mark.parametrize(("name", "kind"), [("LAND", "land"), ("CLOSED_AREAS", "closed_area")])
@@ -485,7 +530,7 @@ def test_bow_tie_is_repaired_said_so_and_still_met(plan: Path, name: str, kind: 
     )
     assert not next(bow_tie.getFeatures()).geometry().isGeosValid()
     ran = accepted(plan, **{name: bow_tie})
-    assert "Layer 'my polygon layer': 1 row with an invalid polygon repaired." in ran.report["warnings"]
+    assert "Layer 'my polygon layer': 1 row with an invalid polygon repaired: 1." in ran.report["warnings"]
     met = [flag for flag in flags_of(ran.report, kind) if flag["name"] == "Tie"]
     assert met and all(flag["length_m"] > 50.0 for flag in met)
 

@@ -74,6 +74,7 @@ def doubts_about_stops(route: Route, stops: list[Mark], marks: list[Mark]) -> li
                 name=stops[-1].name
             )
         )
+    doubts += [doubt for stop in dict.fromkeys(stops) if (doubt := _several_at(stop, marks))]
     names = {(mark.name, mark.kind) for mark in marks}
     for number, stop in enumerate(stops):
         if (stop.name, stop.kind) in names:
@@ -90,6 +91,19 @@ def doubts_about_stops(route: Route, stops: list[Mark], marks: list[Mark]) -> li
                 )
             )
     return doubts
+
+
+def _several_at(stop: Mark, marks: list[Mark]) -> str:
+    """That a stop lies at several marks whose stay or depth differ; empty where it does not."""
+    near = [mark for mark in marks if _roughly_near(stop.lon, stop.lat, mark)]
+    here = [mark for mark in near if geodesic_leg(stop.lon, stop.lat, mark.lon, mark.lat)[0] <= TAKES_NAME_WITHIN_M]
+    if len({(mark.stay_min, mark.charted_depth_m) for mark in here}) < 2:
+        return ""
+    names = ", ".join(mark.name for mark in here)
+    words = tr(
+        "{count} marks lie at one stop ({names}); the nearest counts: {name}, kind {kind}, stay {stay_min:g} min."
+    )
+    return words.format(count=len(here), names=names, name=stop.name, kind=stop.kind, stay_min=stop.stay_min)
 
 
 def _stop(number: int, last: int, lon: float, lat: float, marks: list[Mark]) -> Mark:
