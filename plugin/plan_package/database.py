@@ -5,11 +5,13 @@ from __future__ import annotations
 import sqlite3
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import closing, contextmanager
+from contextvars import ContextVar
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
 
 BUSY_S = 10.0
+_patience_s = ContextVar("how long a read waits for another program", default=BUSY_S)
 
 
 def table_names(path: Path) -> set[str]:
@@ -138,8 +140,12 @@ def _reading(path: Path) -> Iterator[sqlite3.Connection]:
     if not path.is_file():
         raise _not_a_plan(path, "there is no such file")
     try:
-        with closing(sqlite3.connect(path.absolute().as_uri() + "?mode=ro", uri=True, timeout=BUSY_S)) as connection:
+        with closing(
+            sqlite3.connect(path.absolute().as_uri() + "?mode=ro", uri=True, timeout=_patience_s.get())
+        ) as connection:
             yield connection
+    except sqlite3.OperationalError as error:
+        raise (_held(path, error) if _is_held(error) else _not_a_plan(path, str(error))) from error
     except sqlite3.Error as error:
         raise _not_a_plan(path, str(error)) from error
 
@@ -157,9 +163,44 @@ def _writing(path: Path) -> Iterator[sqlite3.Connection]:
         ) from error
 
 
+@contextmanager
+def patience(seconds: float) -> Iterator[None]:
+    """Reads within wait no longer than this for another program that writes: where a window must not stand still."""
+    before = _patience_s.set(seconds)
+    try:
+        yield
+    finally:
+        _patience_s.reset(before)
+
+
+def _is_held(error: sqlite3.OperationalError) -> bool:
+    return "locked" in str(error) or "busy" in str(error)
+
+
+def _held(path: Path, error: sqlite3.OperationalError) -> SwimPlanError:
+    return SwimPlanError(
+        asked=f"The plan {path} could not be read ({error})",
+        allowed="Another program is writing to it",
+        remedy="Close it there, then try again",
+    )
+
+
 def _not_a_plan(path: Path, reason: str) -> SwimPlanError:
     return SwimPlanError(
         asked=f"The plan {path} could not be read ({reason})",
         allowed="A plan is one GeoPackage file",
         remedy="Check the path, or make a new plan",
     )
+
+
+def is_plan(path: Path) -> bool:
+    """Whether a file is there that holds a plan's tables."""
+    if not path.is_file():
+        return False
+    with path.open("rb") as file:
+        if file.read(16) != b"SQLite format 3\0":
+            return False
+    try:
+        return {"settings", "marks", "routes"} <= table_names(path)
+    except SwimPlanError:
+        return True  # it cannot be looked into just now: better safe

@@ -19,13 +19,14 @@ from qgis.core import (
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterNumber,
     QgsProcessingParameterString,
+    QgsVectorLayer,
 )
 from qgis.PyQt.QtCore import QCoreApplication
 
 from ..core.errors import SwimPlanError
 from ..words import tr
 from .refusals import refusals
-from .whole_outputs import WholeOutputs, file_of_sink
+from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -67,6 +68,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> bool:
         try:
+            self._say_unsaved(parameters, context, feedback)
             self.gather(parameters, context)
         except (SwimPlanError, QgsProcessingException) as error:
             # What is raised here never reaches the caller of processing.run; what processAlgorithm raises does.
@@ -80,6 +82,26 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
             raise QgsProcessingException(self._refusal)
         with refusals():
             return self.compute(parameters, context, feedback)
+
+    def _say_unsaved(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> None:
+        """Warn of edits of the plan's layers in the project: the file is read, and they are not in it yet."""
+        project, plan = context.project(), self.parameterAsFile(parameters, "PLAN", context)
+        if project is None or not plan:
+            return
+        unsaved = sorted(
+            layer.name()
+            for layer in project.mapLayers().values()
+            if isinstance(layer, QgsVectorLayer)
+            and layer.isModified()
+            and Path(file_of_layer(layer)).resolve() == Path(plan).resolve()
+        )
+        if unsaved:
+            words = tr(
+                "Edits of these layers of the plan are not saved yet, and not counted here: {}. Save them first."
+            )
+            feedback.pushWarning(words.format(", ".join(unsaved)))
 
     def add_plan(self) -> None:
         """PLAN, a plan's file."""

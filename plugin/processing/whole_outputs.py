@@ -3,14 +3,17 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Mapping
 from pathlib import Path
 
 from qgis.core import QgsDataSourceUri, QgsProcessingOutputLayerDefinition, QgsProviderRegistry, QgsVectorLayer
 
 from ..core.errors import SwimPlanError
+from ..plan_package.database import is_plan
 from ..words import tr
 
+# Files that are made together, and what makes their writers; SwimPlanError where it cannot.
+Paper = tuple[list[str], Callable[[], Mapping["str | Path", Callable[[Path], None]]]]
 BESIDE = ("", "-wal", "-shm", "-journal")  # what SQLite lays beside a GeoPackage
 
 
@@ -21,12 +24,18 @@ class WholeOutputs:
         """``read`` are the files the run reads from. Raises SwimPlanError where an output would take the place of one
         of them, or where a file's folder cannot be made or written to; nothing is written yet."""
         self._paths = [Path(path) for path in paths if path]
-        sources = {Path(path).resolve() for path in read if path}
+        sources = {Path(path + ending).resolve() for path in map(str, read) if path for ending in BESIDE}
         for path in self._paths:
             _check_folder(path)
             if path.resolve() in sources:
                 raise SwimPlanError(
                     asked=tr("Asked to write {}, which this run reads from").format(path),
+                    allowed=tr("Outputs go to files of their own, so that nothing of yours is lost"),
+                    remedy=tr("Choose another file"),
+                )
+            if is_plan(path):
+                raise SwimPlanError(
+                    asked=tr("Asked to write {}, which is a plan").format(path),
                     allowed=tr("Outputs go to files of their own, so that nothing of yours is lost"),
                     remedy=tr("Choose another file"),
                 )
@@ -37,6 +46,26 @@ class WholeOutputs:
         for path in self._fresh:
             for ending in BESIDE:
                 path.with_name(path.name + ending).unlink(missing_ok=True)
+
+
+def write_each(papers: Iterable[Paper]) -> None:
+    """Write each paper whole or not at all, and all that can be; SwimPlanError that names what was and was not."""
+    from ..cards.whole_files import write_whole
+
+    written: list[str] = []
+    failed: list[str] = []
+    why: list[SwimPlanError] = []
+    for paths, writers in papers:
+        try:
+            write_whole(writers())
+            written += paths
+        except SwimPlanError as error:
+            failed += paths
+            why.append(error)
+    if not why:
+        return
+    done = tr("Written were: {}").format(", ".join(written)) if written else tr("Nothing was written")
+    raise SwimPlanError(asked=tr("Not written: {}. {}").format(", ".join(failed), " ".join(map(str, why))), remedy=done)
 
 
 def file_of_sink(destination: object) -> str:

@@ -1,0 +1,55 @@
+"""No output takes the place of a plan, of what lies beside one, and edits that are not saved are told of."""
+
+from __future__ import annotations
+
+import shutil
+from pathlib import Path
+
+import pytest
+from qgis.core import QgsProject
+from swims import DEPART, Heard, digest, invented_bay, swim
+from tideleg.plan_package.store import open_layer
+
+
+@pytest.fixture(scope="module")
+def made(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
+    return invented_bay(tmp_path_factory.mktemp("made") / "bay.gpkg")
+
+
+@pytest.fixture
+def plan(made: Path, tmp_path: Path) -> Path:
+    return Path(shutil.copy(made, tmp_path / "bay.gpkg"))
+
+
+@pytest.mark.parametrize("output", ["CARD", "REPORT", "GPX", "CSV", "LEGS"])
+def test_another_plan_is_never_replaced_by_an_output(plan: Path, output: str) -> None:
+    other = Path(shutil.copy(plan, plan.parent / "other.gpkg"))
+    before = digest(other)
+    ran = swim(plan, plan.parent, ROUTE="Ledge", DEPART=DEPART, **{output: str(other)})
+    assert not ran.ok and "which is a plan" in ran.said
+    assert digest(other) == before
+
+
+@pytest.mark.parametrize("ending", ["-wal", "-shm", "-journal"])
+def test_the_journal_of_the_plan_is_no_place_for_an_output(plan: Path, ending: str) -> None:
+    ran = swim(plan, plan.parent, ROUTE="Ledge", DEPART=DEPART, CSV=f"{plan}{ending}")
+    assert not ran.ok and "which this run reads from" in ran.said
+    assert not Path(f"{plan}{ending}").exists()
+
+
+def test_edits_that_are_not_saved_are_told_of_and_not_counted(plan: Path) -> None:
+    marks = open_layer(plan, "marks")
+    QgsProject.instance().addMapLayer(marks)
+    try:
+        saved = swim(plan, plan.parent, ROUTE="Ledge", DEPART=DEPART)
+        assert not any("not saved" in one for one in saved.warnings)
+        marks.startEditing()
+        row = next(marks.getFeatures())
+        marks.changeAttributeValue(row.id(), marks.fields().indexOf("stay_min"), 77.0)
+        ran = swim(plan, plan.parent, Heard(), ROUTE="Ledge", DEPART=DEPART)
+        assert ran.ok and any("not saved yet" in one and marks.name() in one for one in ran.warnings)
+        assert ran.report["legs"] == saved.report["legs"]
+        assert marks.isModified()
+        marks.rollBack()
+    finally:
+        QgsProject.instance().removeMapLayer(marks.id())
