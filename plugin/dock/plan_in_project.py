@@ -7,12 +7,16 @@ from pathlib import Path
 from qgis.core import QgsLayerTreeGroup, QgsProject, QgsProviderRegistry, QgsVectorLayer
 from qgis.PyQt.QtCore import QMetaObject, QObject, pyqtSignal
 
+from ..core.errors import SwimPlanError
 from ..layers_in.copied_source import CopiedSource
-from ..plan_package.database import row_count
+from ..plan_package.database import patience, row_count
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
+from ..words import tr
+from .stray_rows import stray_rows
 
 WATCHED = ("layerModified", "afterRollBack", "afterCommitChanges", "dataSourceChanged", "subsetStringChanged")
+PATIENCE_S = 0.3  # that the window waits for another program which writes to the file
 
 
 def read_by(layer: object) -> tuple[Path, str, str] | None:
@@ -35,11 +39,20 @@ def plans_in(project: QgsProject) -> list[Path]:
 def _stamp(path: Path) -> tuple:
     """Changes whenever something is written to the file or to its journal."""
     files = [one for one in (path, path.with_name(f"{path.name}-wal")) if one.exists()]
-    return tuple((one.name, one.stat().st_mtime_ns, one.stat().st_size) for one in files)
+    return tuple((one.name, one.stat().st_ino, one.stat().st_mtime_ns, one.stat().st_size) for one in files)
+
+
+def _file_id(path: Path) -> int:
+    """Tells one file from another that has taken its name; 0 where there is none, or nothing to tell it by."""
+    return path.stat().st_ino if path.exists() else 0
 
 
 class PlanInProject(QObject):
-    """One plan's layers in a project. ``changed`` names the plan's layer; ``gone`` says that the last was removed."""
+    """One plan's layers in a project. ``changed`` names the plan's layer; ``gone`` says that the last was removed.
+
+    ``stamp`` is another whenever the file was written to before the last copies, ``times_replaced`` counts how often
+    another file has taken its name.
+    """
 
     changed = pyqtSignal(str)
     gone = pyqtSignal()
@@ -49,7 +62,9 @@ class PlanInProject(QObject):
         self.path = path.resolve()
         self._project = project
         self._copies: dict[str, CopiedSource] = {}
-        self._stamp: tuple = ()
+        self.stamp: tuple = ()
+        self.times_replaced = 0
+        self._file_id = _file_id(self.path)
         self._names: dict[str, tuple[str, str]] = {}
         self._connections: list[tuple[str, QMetaObject.Connection]] = []
         for layer in project.mapLayers().values():
@@ -90,19 +105,46 @@ class PlanInProject(QObject):
         """A copy of each of the plan's layers that is in the project; only what has changed is copied again, and the
         same object comes as long as the rows are the same.
 
-        SwimPlanError where the file is gone or a layer does not give all of its rows.
+        SwimPlanError where the file is gone, another program holds it, or a layer does not give all of its rows.
         """
+        with patience(PATIENCE_S):
+            return self._copies_now()
+
+    def _copies_now(self) -> dict[str, CopiedSource]:
         stamp, before = _stamp(self.path), {}
-        if stamp != self._stamp:
+        self._follow_file()
+        if stamp != self.stamp:
             # Written to beside the layers, as by the algorithms that read tables into a plan; or an edit was begun,
             # which stamps the file too.
             self._copies, before = {}, self._copies
         for name in {name for name, _ in self._names.values()} - self._copies.keys():
             layers = self._whole(name)
-            copy = CopiedSource(layers, self._least(name, layers))
+            strays = stray_rows(self.path, name, layers)
+            copy = CopiedSource(layers, self._least(name, layers), strays)
             self._copies[name] = before[name] if name in before and copy.holds_the_same(before[name]) else copy
-        self._stamp = stamp
+        self.stamp = stamp
         return dict(self._copies)
+
+    def _follow_file(self) -> None:
+        """Another file has taken the plan's name: the layers still read the one before, so they are opened anew."""
+        now = _file_id(self.path)
+        if not now or now == self._file_id:
+            return
+        layers = [layer for layer in map(self._project.mapLayer, self._names) if layer is not None]
+        edited = [layer.name() for layer in layers if layer.isModified()]
+        if edited:
+            raise SwimPlanError(
+                asked=tr("Another file has taken the plan's place, and edits are not saved: {}").format(
+                    ", ".join(edited)
+                ),
+                allowed=tr("They belong to the file before, and saving them would lose them with it"),
+                remedy=tr("Copy the rows that you need, roll the edits back in QGIS, and paste them into the new file"),
+            )
+        for layer in layers:
+            layer.dataProvider().reloadData()
+            layer.triggerRepaint()
+        self._file_id = now
+        self.times_replaced += 1
 
     def _least(self, name: str, layers: list[QgsVectorLayer]) -> int:
         """How many rows there must be: those stored, with what the user has drawn and deleted since."""
@@ -110,8 +152,7 @@ class PlanInProject(QObject):
             return 0
         buffers = [layer.editBuffer() for layer in layers if layer.editBuffer() is not None]
         drawn = sum(len(buffer.addedFeatures()) - len(buffer.deletedFeatureIds()) for buffer in buffers)
-        rows = row_count(self.path, name) + drawn
-        return rows if len(layers) == 1 else min(rows, 1)  # rows of another kind belong to neither half
+        return row_count(self.path, name) + drawn
 
     def filtered(self) -> list[str]:
         """Names of the layers whose filter hides rows from the map, and so from the plan."""

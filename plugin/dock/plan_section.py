@@ -45,6 +45,7 @@ class PlanSection(Section):
         self.sample.clicked.connect(self.open_sample)
         self.menu.aboutToShow.connect(self._list_recent)
         session.plan_changed.connect(self.refresh)
+        session.choices_changed.connect(self.refresh)
         self.refresh()
 
     def _say_what_they_do(self) -> None:
@@ -65,8 +66,9 @@ class PlanSection(Section):
         self.name.setText(self._session.title)
         self.name.setToolTip(str(path or ""))
         self.name.setVisible(path is not None)
-        self.problem.setText(self._session.plan_problem)
-        self.problem.setVisible(bool(self._session.plan_problem))
+        words = self._session.plan_problem or self._session.file_note
+        self.problem.setText(words)
+        self.problem.setVisible(bool(words))
         self.hint.setText(
             tr("Open a plan, or make a new one. A plan is one file with the chart, tides, streams, marks and swimmers.")
         )

@@ -14,10 +14,11 @@ from ..core.results.swim_plan import SwimPlan
 from ..core.solve.request import SwimRequest
 from ..core.solve.swim import SwimWay
 from ..layers_in.swim_people import settings_read
+from ..plan_package.database import patience
 from ..plan_package.project import add_plan_to_project
 from ..words import tr
 from .departure import STEP_MIN, first_departure, moment_of, tide_moments
-from .plan_in_project import PlanInProject, plans_in
+from .plan_in_project import PATIENCE_S, PlanInProject, plans_in
 from .planner import Planner
 from .recent_plans import remember_plan
 
@@ -43,7 +44,8 @@ class Session(QObject):
         super().__init__(parent)
         self.project = project
         self.layers: PlanInProject | None = None
-        self.title = self.zone_name = self.plan_problem = ""
+        self.title = self.zone_name = self.plan_problem = self.file_note = ""
+        self._seen: tuple = ()  # how the plan's file stood when its settings were read
         self.routes: list[str] = []
         self.swimmers: list[str] = []
         self.route = ""
@@ -80,9 +82,10 @@ class Session(QObject):
 
     @property
     def notes(self) -> list[str]:
-        """What the plan cannot know of: rows that a filter of the user's hides."""
+        """What the plan cannot know of: rows that a filter of the user's hides, another program's work on its file."""
         words = tr("Layer '{}' is filtered: the rows that its filter hides are not in the plan.")
-        return [words.format(name) for name in self.layers.filtered()] if self.layers is not None else []
+        hidden = [words.format(name) for name in self.layers.filtered()] if self.layers is not None else []
+        return [*filter(None, [self.file_note]), *hidden]
 
     def asked(self) -> dict[str, object]:
         """The fields of ``SwimAsked`` for the swim that is chosen; a plan must be open."""
@@ -106,7 +109,8 @@ class Session(QObject):
         layers = None
         try:
             layers = PlanInProject(path, self.project, self)
-            settings = settings_read(path, layers.copies())
+            with patience(PATIENCE_S):
+                settings = settings_read(path, layers.copies())
             if not layers.is_there:
                 add_plan_to_project(path, self.project)
             self._begin(layers, settings["title"] or path.stem, settings["zone"])
@@ -132,6 +136,7 @@ class Session(QObject):
         self.layers = self.request = self.swim = self.depart = self.pace_m_s = None
         self.routes, self.swimmers, self.ticked, self.way = [], [], (), SwimWay()
         self.title = self.zone_name = self.route = self.problem = self.turn_problem = self.plan_problem = ""
+        self.file_note, self._seen = "", ()
         self.was_stopped, self.stage = False, SETTLED
         for signal in (self.plan_changed, self.choices_changed, self.swim_changed):
             signal.emit()
@@ -211,6 +216,7 @@ class Session(QObject):
         layers.changed.connect(self._layer_changed)
         layers.gone.connect(self.close_plan)
         self._read_names()
+        self._seen = self._file()
 
     def _read_names(self) -> None:
         """What may be chosen, as the layers stand; what is chosen and no longer there gives way."""
@@ -223,12 +229,37 @@ class Session(QObject):
         self.ticked = tuple(one for one in self.ticked if one in self.swimmers) or tuple(self.swimmers[:1])
 
     def _read_settings(self) -> None:
-        """The plan's zone as it stands now."""
+        """The plan's title and zone as they stand now."""
         try:
-            self.zone_name = settings_read(self.path, self.layers.copies())["zone"]
+            with patience(PATIENCE_S):
+                settings = settings_read(self.path, self.layers.copies())
         except SwimPlanError:
             return  # planning asks again and says what is wrong
+        self.title, self.zone_name = settings["title"] or self.path.stem, settings["zone"]
         self.depart = self.depart.astimezone(zone_named(self.zone_name))
+
+    def _file(self) -> tuple:
+        """How the plan's file stood at the last copies."""
+        return (self.layers.times_replaced, self.layers.stamp)
+
+    def _follow_file(self) -> None:
+        """What was written into the plan's file beside the layers counts: its names, its title and its clock."""
+        before, zone_before, seen = (self.title, self.zone_name), self.zone_name, self._seen
+        self._seen = self._file()
+        if self._seen == seen:
+            return
+        self._read_settings()
+        self._read_names()
+        notes = [tr("Another file has taken the plan's place: it was read anew.")] if self._seen[0] != seen[0] else []
+        if self.zone_name != zone_before:
+            words = tr(
+                "The plan's time zone was changed in its file: {} before, {} now. The departure is the same moment."
+            )
+            notes.append(words.format(zone_before, self.zone_name))
+        self.file_note = " ".join(notes) or self.file_note
+        if notes or before != (self.title, self.zone_name):
+            self.plan_changed.emit()
+        self.choices_changed.emit()
 
     def _layer_changed(self, name: str) -> None:
         if name in ("routes", "swimmers"):
@@ -240,13 +271,14 @@ class Session(QObject):
         self.plan_again()
 
     def _plan_now(self) -> None:
-        if not self.routes:
-            self._refuse(tr("The plan has no route with a name. Draw one in the layer of routes and name it."))
-            return
         try:
             copies = self.layers.copies()
         except SwimPlanError as error:
             self._refuse(str(error))
+            return
+        self._follow_file()
+        if not self.routes:
+            self._refuse(tr("The plan has no route with a name. Draw one in the layer of routes and name it."))
             return
         self.was_stopped = False
         self._planner.plan(self.path, copies, self.asked())

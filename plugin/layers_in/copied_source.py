@@ -22,17 +22,19 @@ def _stored_first(layer: QgsVectorLayer) -> list[QgsFeature]:
 class CopiedSource:
     """The rows of one layer, or of the layers that together hold one of the plan's (channels: lines and areas).
 
-    ``least`` is how many rows they must have at the least. SwimPlanError where fewer come: a layer whose file cannot be
-    read looks like an empty one, and an area that was not read is no permission.
+    ``others`` are rows of the plan's layer that none of these holds, such as channels drawn as points: whoever reads
+    the copy says what is wrong with them. ``least`` is how many rows they must have at the least. SwimPlanError where
+    fewer come: a layer whose file cannot be read looks like an empty one, and an area that was not read is no
+    permission.
     """
 
-    def __init__(self, layers: Sequence[QgsVectorLayer], least: int = 0) -> None:
+    def __init__(self, layers: Sequence[QgsVectorLayer], least: int = 0, others: Sequence[QgsFeature] = ()) -> None:
         first = layers[0]
         self._name = first.name()
         self._fields = QgsFields(first.fields())
         self._crs = QgsCoordinateReferenceSystem(first.crs())
         self._kind = first.wkbType() if len(layers) == 1 else QgsWkbTypes.Type.Unknown
-        self._features = [feature for layer in layers for feature in _stored_first(layer)]
+        self._features = [*(feature for layer in layers for feature in _stored_first(layer)), *others]
         if len(self._features) < least:
             raise SwimPlanError(
                 asked=tr("Layer '{name}' gave {count} of its rows").format(name=self._name, count=len(self._features)),
