@@ -19,8 +19,8 @@ from qgis.core import (
 )
 
 from ..version import tideleg_version
+from .main_thread import in_main_thread
 from .plan_algorithm import PlanAlgorithm
-from .refusals import refusals
 from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
@@ -54,9 +54,6 @@ class PlanSwim(PlanAlgorithm):
         super().__init__()
         self._request: SwimRequest | None = None
         self._plan: SwimPlan | None = None
-        self._card = ""
-        self._outputs: WholeOutputs | None = None
-        self._results: dict[str, Any] = {}
 
     def name(self) -> str:
         return "planswim"
@@ -160,18 +157,7 @@ class PlanSwim(PlanAlgorithm):
         self.tell(feedback, self._plan.warnings, (f"[{flag.severity}] {flag.message}" for flag in self._plan.flags))
         if feedback.isCanceled():
             return {}
-        self._write(parameters, context)
-        return self._results
-
-    def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
-        """The card is a print layout, which only the main thread may make."""
-        if not self._results or not self._card:
-            return self._results
-        from ..cards.wet_card import write_card
-
-        with refusals(self._outputs.undo):
-            write_card(self._plan, self._card)
-        return self._results
+        return self._write(parameters, context, feedback)
 
     def _sources(self, parameters: dict[str, Any], context: QgsProcessingContext) -> dict[str, Any]:
         """The layers given, by the plan's names; one that cannot be opened is refused, not replaced by the plan's."""
@@ -184,25 +170,29 @@ class PlanSwim(PlanAlgorithm):
                 raise QgsProcessingException(self.invalidSourceError(parameters, name))
         return sources
 
-    def _write(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
-        """Layers first, then the files: these are laid down in one go."""
+    def _write(
+        self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
+    ) -> dict[str, Any]:
+        """Layers first, then the files, in one go; all of them or none."""
         from ..layers_out.plan_layers import OUTPUT_LAYERS
         from .sinks import write_sinks
 
         paths = {name: self.file_of(parameters, name, context) for name in FILES}
         written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name in SINKS)]
-        self._outputs = WholeOutputs(written, read=self._files_read(parameters, context))
+        outputs = WholeOutputs(written, read=self._files_read(parameters, context))
         try:
             layers = write_sinks(
                 self, [(layer, self._plan) for layer in OUTPUT_LAYERS], parameters, context, styled=True
             )
-            self._write_files(paths)
+            if paths["CARD"]:  # a print layout, which only the main thread may make
+                in_main_thread(lambda: self._write_files(paths), feedback.isCanceled)
+            else:
+                self._write_files(paths)
         except BaseException:
-            self._outputs.undo()
+            outputs.undo()
             raise
-        self._card = paths["CARD"]
         outcome = {"FEASIBLE": self._plan.feasible, "MINUTES": self._plan.total_min}
-        self._results = {**outcome, **{name: path for name, path in paths.items() if path}, **layers}
+        return {**outcome, **{name: path for name, path in paths.items() if path}, **layers}
 
     def _files_read(self, parameters: dict[str, Any], context: QgsProcessingContext) -> list[str]:
         """The plan and the files of the layers given: no output may take their place."""
@@ -213,6 +203,7 @@ class PlanSwim(PlanAlgorithm):
     def _write_files(self, paths: dict[str, str]) -> None:
         from ..cards.gps_options import GpsOptions
         from ..cards.swim_files import csv_writer, gpx_writer
+        from ..cards.wet_card import card_writers
         from ..cards.whole_files import text_writer, write_whole
         from ..core.results.report import report_text
 
@@ -221,4 +212,6 @@ class PlanSwim(PlanAlgorithm):
             "GPX": lambda: gpx_writer(self._plan, GpsOptions()),
             "CSV": lambda: csv_writer(self._plan, GpsOptions()),
         }
-        write_whole({paths[name]: writer() for name, writer in writers.items() if paths[name]})
+        found = {paths[name]: writer() for name, writer in writers.items() if paths[name]}
+        card = card_writers(self._plan, paths["CARD"]) if paths["CARD"] else {}
+        write_whole({**found, **card})

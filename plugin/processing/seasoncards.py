@@ -14,8 +14,8 @@ from qgis.core import (
 )
 
 from .card_look import add_card_look, card_look, layout_file
+from .main_thread import in_main_thread
 from .plan_algorithm import INTEGER, PlanAlgorithm
-from .refusals import refusals
 from .whole_outputs import WholeOutputs
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
@@ -105,6 +105,7 @@ class SeasonCards(PlanAlgorithm):
             feedback.setProgress(FOUND_SHARE + (100.0 - FOUND_SHARE) * (number + 1) / len(best))
             feedback.pushInfo(f"{depart:%Y-%m-%d %H:%M}")
         self.tell(feedback, found.warnings, ())
+        in_main_thread(self._write, feedback.isCanceled)  # print layouts belong there
         return {"CARDS": self._path, "COUNT": len(self._plans)}
 
     def _swum(
@@ -124,14 +125,10 @@ class SeasonCards(PlanAlgorithm):
         )
         return self.swum(request_from(self.plan(parameters, context), {}, asked), feedback)
 
-    def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
-        """Print layouts belong to the main thread."""
+    def _write(self) -> None:
         from ..cards.card_book import book_writer
         from ..cards.wet_card import card_layout
         from ..cards.whole_files import write_whole
 
-        if self._plans:
-            with refusals():
-                cards = [card_layout(plan, self._look) for plan in self._plans]
-                write_whole({self._path: book_writer(cards, self._plans[0].route)})
-        return {}
+        cards = [card_layout(plan, self._look) for plan in self._plans]
+        write_whole({self._path: book_writer(cards, self._plans[0].route)})

@@ -2,9 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
-from pathlib import Path
 from typing import Any
 
 from qgis.core import (
@@ -18,9 +16,9 @@ from qgis.core import (
 from qgis.PyQt.QtCore import QLocale
 
 from .card_look import add_card_look, card_look, layout_file
+from .main_thread import in_main_thread
 from .plan_algorithm import PlanAlgorithm, check_apart
-from .refusals import refusals
-from .whole_outputs import WholeOutputs
+from .whole_outputs import Paper, WholeOutputs, write_each
 
 FILES = {
     "CARD": "PDF (*.pdf)",
@@ -33,7 +31,7 @@ FACTS = {"FLOAT": "float_colours", "FLAG": "flag", "EMERGENCY": "emergency_numbe
 
 
 class SwimCard(PlanAlgorithm):
-    """Plans the swim as planswim does and writes its papers, all of those asked for or none."""
+    """Plans the swim as planswim does and writes its papers; it fails where one cannot be made, and the others stay."""
 
     def __init__(self) -> None:
         super().__init__()
@@ -140,22 +138,17 @@ class SwimCard(PlanAlgorithm):
         self._private = self.parameterAsBoolean(parameters, "PRIVATE", context)
         self._look = card_look(self, parameters, context)
         written = [path for path in self._paths.values() if path]
+        if not written:
+            raise QgsProcessingException(self._tr("No file was asked for: name at least one."))
         read = [self.plan(parameters, context), layout_file(self, parameters, context)]
         WholeOutputs(written, read=read)  # which refuses what cannot be written
         check_apart(written, [])
+        # Print layouts and pages of text belong to the main thread.
+        in_main_thread(lambda: write_each(self._papers()), feedback.isCanceled)
         return {"FEASIBLE": swim.feasible, **{name: path for name, path in self._paths.items() if path}}
 
-    def postProcessAlgorithm(self, context: QgsProcessingContext, feedback: QgsProcessingFeedback) -> dict[str, Any]:
-        """Print layouts and pages of text belong to the main thread."""
-        from ..cards.whole_files import write_whole
-
-        if self._sheet is None:
-            return {}
-        with refusals():
-            write_whole(self._writers())
-        return {}
-
-    def _writers(self) -> dict[str | Path, Callable[[Path], None]]:
+    def _papers(self) -> list[Paper]:
+        """Each paper asked for by itself: one that cannot be made keeps no other back."""
         from ..cards.card_text import card_text
         from ..cards.sheet_files import html_writer, pdf_writer
         from ..cards.wet_card import card_writers
@@ -164,15 +157,11 @@ class SwimCard(PlanAlgorithm):
 
         swim = without_marks(self._sheet.swim) if self._private else self._sheet.swim
         card, png, text, sheet, html = (self._paths[name] for name in FILES)
-        found: dict[str | Path, Callable[[Path], None]] = {}
-        if card or png:
-            found.update(card_writers(swim, card or None, png_path=png or None, look=self._look))
-        if text:
-            found[text] = text_writer(card_text(swim))
-        if sheet:
-            found[sheet] = pdf_writer(self._sheet)
-        if html:
-            found[html] = html_writer(self._sheet, QLocale().name()[:2])
-        if not found:
-            raise QgsProcessingException(self._tr("No file was asked for: name at least one."))
-        return found
+        pages = [path for path in (card, png) if path]
+        papers: list[Paper] = [
+            (pages, lambda: card_writers(swim, card or None, png_path=png or None, look=self._look)),
+            ([text], lambda: {text: text_writer(card_text(swim))}),
+            ([sheet], lambda: {sheet: pdf_writer(self._sheet)}),
+            ([html], lambda: {html: html_writer(self._sheet, QLocale().name()[:2])}),
+        ]
+        return [(paths, writers) for paths, writers in papers if all(paths) and paths]

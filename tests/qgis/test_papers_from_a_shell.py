@@ -35,9 +35,11 @@ def shell(qgis_app, tmp_path_factory):
 
     assert called("plugins", "enable", "tideleg").returncode == 0
 
-    def run(algorithm: str, *asked: str) -> dict[str, bytes]:
+    def run(algorithm: str, *asked: str, fails: bool = False) -> dict[str, bytes]:
         done = called("run", f"tideleg:{algorithm}", "--", f"PLAN={plan}", *SWIM, *asked)
-        assert done.returncode == 0, done.stdout + done.stderr
+        said = done.stdout + done.stderr
+        assert (done.returncode != 0) == fails, said
+        assert not fails or ("Results" not in done.stdout and "ERROR" in said), said
         return {path.name: path.read_bytes() for path in folder.iterdir() if path.is_file()}
 
     return folder, run
@@ -51,6 +53,27 @@ def test_card_and_sheet(shell) -> None:
     made = run("swimcard", "DEPART=2027-06-26T10:00", "PAPER=1", *outputs)
     assert made["card.pdf"][:5] == made["sheet.pdf"][:5] == b"%PDF-" and made["card.png"][:4] == b"\x89PNG"
     assert b"TURN BACK BY" in made["card.txt"] and b"<html" in made["sheet.html"]
+
+
+def test_a_card_that_does_not_fit_its_paper_makes_the_run_fail_and_keeps_no_other_paper_back(shell) -> None:
+    folder, run = shell
+    names = {"CARD": "none.pdf", "CARD_TEXT": "kept.txt", "SHEET": "kept.pdf"}
+    outputs = [f"{key}={folder / name}" for key, name in names.items()]
+    made = run("swimcard", "DEPART=2027-06-26T10:00", "PAPER=1", "SIDES=1", *outputs, fails=True)
+    assert "none.pdf" not in made and b"TURN BACK BY" in made["kept.txt"] and made["kept.pdf"][:5] == b"%PDF-"
+
+
+@pytest.mark.parametrize("card", ["/proc/c.pdf", "/dev/null/c.pdf"])
+def test_a_card_that_cannot_be_written_makes_planswim_fail_and_nothing_is_left(shell, card: str) -> None:
+    folder, run = shell
+    made = run("planswim", "DEPART=2027-06-26T10:00", f"CARD={card}", f"REPORT={folder / 'gone.json'}", fails=True)
+    assert "gone.json" not in made
+
+
+def test_a_seasons_cards_that_do_not_fit_make_the_run_fail(shell) -> None:
+    folder, run = shell
+    span = ("FROM=2027-06-14", "TO=2027-06-14", "STEP=60", "MOST=1", "PAPER=1", "SIDES=1")
+    assert "unfit.pdf" not in run("seasoncards", *span, f"CARDS={folder / 'unfit.pdf'}", fails=True)
 
 
 def test_a_seasons_cards(shell) -> None:
