@@ -32,8 +32,8 @@ def utc_moment(value: object, *, layer: str, row: object, field: str) -> datetim
     """The instant an attribute of a UTC column means, as an aware datetime in UTC.
 
     Takes a QDateTime of any time spec, whose digits are UTC where it has no zone, ISO 8601 text with Z or an offset, the
-    form `2026/06/21 10:05:00+00`, and aware datetimes. Text and datetime objects without a zone are refused: nothing says
-    whose clock they are of. Raises BadInputError for these and for what cannot be read.
+    form `2026/06/21 10:05:00+00`, and aware datetimes. Text and datetime objects without a zone are refused: nothing
+    says whose clock they are of. Raises BadInputError for these and for what cannot be read.
     """
     try:
         moment = _read(value)

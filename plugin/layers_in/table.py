@@ -40,6 +40,8 @@ NEEDED = {
     "stream_events": ("rate_kn",),
     "stream_areas": ("station",),
 }
+# Fields whose default changes a swim without a flag of its own.
+SAID = ("stay_min", "boat_kn", "pace_m_s", "path_factor", "max_hours", "range_m", "depth_limit_m")
 MOST_ROWS_NAMED = 10
 KINDLESS = (QgsWkbTypes.Type.NoGeometry, QgsWkbTypes.Type.Unknown)
 CLOCK_DIGITS = "yyyy-MM-ddTHH:mm:ss"
@@ -140,6 +142,9 @@ class Table:
                     ),
                     remedy=tr("Rename the field, add it, or read the layer into the plan with a field mapping"),
                 )
+            if field.name not in present and isinstance(field.default, float) and field.name in SAID:
+                words = tr("Layer '{name}' has no field '{field}': {value:g} is taken for every row.")
+                self._warnings.append(words.format(name=self.name, field=field.name, value=field.default))
 
     def _undrawn(self) -> bool:
         """Whether it is empty and without a kind, as the channels of a plan are before their first row."""

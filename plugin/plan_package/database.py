@@ -25,7 +25,9 @@ def read_pairs(path: Path) -> list[tuple[str, str | None]]:
     if "settings" not in table_names(path):
         return []
     with _reading(path) as connection:
-        return list(connection.execute("SELECT key, value FROM settings ORDER BY fid"))
+        pairs = connection.execute("SELECT key, value FROM settings ORDER BY fid")
+        # A column of numbers, as another program may have made it, gives numbers.
+        return [(key, None if value is None else str(value)) for key, value in pairs]
 
 
 def row_count(path: Path, table: str) -> int:

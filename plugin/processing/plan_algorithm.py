@@ -15,6 +15,7 @@ from qgis.core import (
     QgsProcessingParameterDefinition,
     QgsProcessingParameterEnum,
     QgsProcessingParameterFeatureSink,
+    QgsProcessingParameterFeatureSource,
     QgsProcessingParameterFile,
     QgsProcessingParameterFileDestination,
     QgsProcessingParameterNumber,
@@ -50,6 +51,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
     def __init__(self) -> None:
         super().__init__()
         self._refusal = ""
+        self._read_from: list[str] = []
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         """Read from the plan what will be needed."""
@@ -68,6 +70,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> bool:
         try:
+            self._read_from = self._files_of_layers(parameters, context)
             self._say_unsaved(parameters, context, feedback)
             self.gather(parameters, context)
         except (SwimPlanError, QgsProcessingException) as error:
@@ -82,6 +85,15 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
             raise QgsProcessingException(self._refusal)
         with refusals():
             return self.compute(parameters, context, feedback)
+
+    def _files_of_layers(self, parameters: dict[str, Any], context: QgsProcessingContext) -> list[str]:
+        """The files of the layers that are given."""
+        given = [
+            self.parameterAsVectorLayer(parameters, one.name(), context)
+            for one in self.parameterDefinitions()
+            if isinstance(one, QgsProcessingParameterFeatureSource) and parameters.get(one.name())
+        ]
+        return [file_of_layer(layer) for layer in given if layer is not None]
 
     def _say_unsaved(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -246,7 +258,7 @@ class PlanAlgorithm(QgsProcessingAlgorithm):
         layers_to = [file_of_sink(parameters.get(layer.parameter)) for layer, _ in sinks]
         check_apart(list(paths.values()), [file for file in layers_to if file])
         written = [*paths.values(), *layers_to]
-        outputs = WholeOutputs(written, read=[self.plan(parameters, context)])
+        outputs = WholeOutputs(written, read=[self.plan(parameters, context), *self._read_from])
         try:
             layers = write_sinks(self, sinks, parameters, context, styled=styled)
             write_whole({path: files[name]() for name, path in paths.items()})

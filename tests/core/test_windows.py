@@ -16,7 +16,7 @@ from tideleg.core.planar import PlanarArea, stretches_inside, stretches_of_many
 from tideleg.core.solve.plan_swim import plan_swim
 from tideleg.core.solve.swim import HOLD_LINE
 from tideleg.core.solve.windows.departures import swim_departures
-from tideleg.core.solve.windows.find_windows import departures_between, find_windows
+from tideleg.core.solve.windows.find_windows import _best, departures_between, find_windows
 from tideleg.core.solve.windows.limits import LIMITS
 from tideleg.core.water.field import StreamField
 from tideleg.core.water.stream import KNOWN, UNKNOWN, StreamSample
@@ -188,6 +188,18 @@ def test_window_ends_are_told_in_words_and_days_are_ranked() -> None:
     for window in found.windows:
         assert window.first <= window.best <= window.last
         assert window.best_min <= window.worst_min
+    off = timedelta(minutes=15)
+    long = [window for window in found.windows if window.last - window.first >= 3 * off]
+    assert long and all(window.first + off <= window.best <= window.last - off for window in long)
+
+
+def test_the_best_departure_is_never_the_last_before_what_closes_the_window() -> None:
+    """The later the quicker, until the channel's sailing: whoever leaves a little late must still be in the window."""
+    depart = np.arange(0.0, 7201.0, 600.0)
+    assert depart[_best(depart, 9000.0 - depart)] == 6000.0
+    assert depart[_best(depart, 9000.0 + depart)] == 1200.0
+    assert _best(depart[:4], 9000.0 - depart[:4]) == 2  # 0, 10, 20, 30 min: a third of them is off
+    assert _best(depart[:1], depart[:1]) == 0
 
 
 def test_story_6_range_that_gives_a_weak_stream_long_enough() -> None:

@@ -515,6 +515,19 @@ def test_a_path_that_qgis_takes_for_another_is_refused_and_never_answered_from_i
     assert not (tmp_path / "c%41.gpkg").exists()
 
 
+def test_a_layer_without_pace_and_stay_says_what_is_taken(plan: Path) -> None:
+    swimmers = drawn("NoGeometry", "name:string", (None, {"name": "Runa"}))
+    marks = drawn("Point", "name:string,kind:string", (point(LEDGE), {"name": "Here", "kind": "mark"}))
+    told = accepted(plan, MARKS=marks, SWIMMERS=swimmers).report["warnings"]
+    assert any("no field 'stay_min': 0 is taken" in one for one in told)
+
+
+def test_settings_in_a_column_of_numbers_are_read(plan: Path) -> None:
+    with closing(sqlite3.connect(plan)) as file, file:
+        file.execute("UPDATE settings SET value = CAST(value AS INTEGER) WHERE key = 'reserve_min'")
+    assert database.read_pairs(plan) and accepted(plan).ok
+
+
 def test_a_plan_without_its_settings_is_refused_and_not_swum_in_utc(plan: Path) -> None:
     with closing(sqlite3.connect(plan)) as file, file:
         file.execute("DROP TABLE settings")

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import json
 import shutil
 from pathlib import Path
 
 import pytest
 from qgis.core import QgsProject
-from swims import DEPART, Heard, digest, invented_bay, swim
+from swims import DEPART, Heard, digest, invented_bay, run, swim
 from tideleg.plan_package.store import open_layer
+from tideleg.processing.transits import TransitsOfMarks
 
 
 @pytest.fixture(scope="module")
@@ -53,3 +55,18 @@ def test_edits_that_are_not_saved_are_told_of_and_not_counted(plan: Path) -> Non
         marks.rollBack()
     finally:
         QgsProject.instance().removeMapLayer(marks.id())
+
+
+def test_the_file_of_a_layer_that_is_given_is_no_place_for_an_output(plan: Path) -> None:
+    landmarks = plan.parent / "landmarks.geojson"
+    rows = [((-28.50, 42.41), "Church"), ((-28.49, 42.42), "Mast")]
+    features = [
+        {"type": "Feature", "properties": {"name": name}, "geometry": {"type": "Point", "coordinates": place}}
+        for place, name in rows
+    ]
+    landmarks.write_text(json.dumps({"type": "FeatureCollection", "features": features}), encoding="utf-8")
+    before = landmarks.read_bytes()
+    asked = {"PLAN": str(plan), "LANDMARKS": str(landmarks), "DATE": "2027-06-26", "REPORT": str(landmarks)}
+    ran = run(TransitsOfMarks().create(), asked)
+    assert not ran.ok and "reads from" in ran.said
+    assert landmarks.read_bytes() == before
