@@ -10,7 +10,7 @@ from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, Qgs
 
 from ..layers_out.plan_layers import OutputLayer, output_crs
 from ..words import tr
-from .result_layers import PROPERTY
+from .result_layers import PROPERTY, forget_snapping
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -73,7 +73,9 @@ class AskedLayers:
         root = self._project.layerTreeRoot()
         nodes = (root.findLayer(one) for one in self._ids.values())
         groups = {id(node.parent()): node.parent() for node in nodes if node is not None}
-        self._project.removeMapLayers([one for one in self._ids.values() if one in self._project.mapLayers()])
+        found = [layer for one in self._ids.values() if (layer := self._project.mapLayer(one)) is not None]
+        forget_snapping(self._project, found)
+        self._project.removeMapLayers([layer.id() for layer in found])
         for group in groups.values():
             if group.customProperty(PROPERTY) and not group.children():
                 group.parent().removeChildNode(group)

@@ -6,9 +6,9 @@ plan is opened again.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 
-from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, QgsVectorLayer
+from qgis.core import QgsLayerTreeGroup, QgsMapLayer, QgsMemoryProviderUtils, QgsProject, QgsVectorLayer
 
 from ..core.results.swim_in_time import SwimInTime
 from ..core.results.swim_plan import SwimPlan
@@ -55,8 +55,9 @@ class ResultLayers:
     def remove(self) -> None:
         """Take the results out of the project, those too that a project saved with them has brought back empty."""
         root = self._project.layerTreeRoot()
-        ids = [one.id() for one in self._project.mapLayers().values() if one.customProperty(PROPERTY)]
-        self._project.removeMapLayers(ids)
+        found = [one for one in self._project.mapLayers().values() if one.customProperty(PROPERTY)]
+        forget_snapping(self._project, found)
+        self._project.removeMapLayers([one.id() for one in found])
         for group in [one for one in root.findGroups(True) if one.customProperty(PROPERTY) and not one.children()]:
             group.parent().removeChildNode(group)
         self._ids.clear()
@@ -76,6 +77,14 @@ class ResultLayers:
             layer = self.layer(output.parameter)
             if layer is not None:
                 _fill_one(layer, output, result)
+
+
+def forget_snapping(project: QgsProject, layers: Sequence[QgsMapLayer]) -> None:
+    """Take layers out of the project's snapping before they go: of those taken out while a project is being read QGIS
+    keeps the pointer, and crashes when it saves the project (tried in 3.22)."""
+    config = project.snappingConfig()
+    if layers and config.removeLayers(list(layers)):
+        project.setSnappingConfig(config)
 
 
 def _title(output: OutputLayer) -> str:
