@@ -117,7 +117,7 @@ def _band_of_width() -> QgsSimpleLineSymbolLayer:
     band.setPenJoinStyle(Qt.PenJoinStyle.RoundJoin)
     given = QgsProperty.fromExpression('"width_m" > 0')
     band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyLayerEnabled, given)
-    band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyStrokeWidth, QgsProperty.fromExpression('coalesce("width_m", 0)'))
+    band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyStrokeWidth, QgsProperty.fromField("width_m"))
     return band
 
 
