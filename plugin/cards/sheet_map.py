@@ -18,6 +18,7 @@ EDGE = 50.0
 LEAST_SPAN_M = 400.0
 LETTERS = 15.0
 NAME_CHARACTERS = 24
+SAME = 20.0  # places nearer than that on the picture are one to the eye
 LETTER_WIDTH = 0.55  # of a letter's height, on average
 
 
@@ -33,9 +34,9 @@ def sheet_map(sheet: ShoreSheet, *, with_drift: bool) -> str:
     tracks = [[(point.lon, point.lat) for point in leg.track] for leg in sheet.swim.legs]
     shapes += [drawn.line(track, "track") for track in tracks if len(track) > 1]
     shapes += [drawn.area_name(np.array(area.ring), f"{area.after_min:.0f} min") for area in areas]
-    places = {(place.name, place.lon, place.lat): None for place in distinct_places(sheet.swim)}
-    places.update({(one.name, one.lon, one.lat): None for one in sheet.landings if drawn.holds(one.lon, one.lat)})
-    shapes += drawn.places(list(places), named=not with_drift)
+    places = [(place.name, place.lon, place.lat) for place in distinct_places(sheet.swim)]
+    places += [(one.name, one.lon, one.lat) for one in sheet.landings if drawn.holds(one.lon, one.lat)]
+    shapes += drawn.places(drawn.apart(places), named=not with_drift)
     label = escape(tr("Map of the drift areas") if with_drift else tr("Map of the swim"))
     return (
         f'<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {WIDTH:.0f} {HEIGHT:.0f}" role="img" '
@@ -68,6 +69,7 @@ class _Drawn:
         span = np.maximum(high - low, LEAST_SPAN_M)
         self._m = float(max(span / (np.array([WIDTH, HEIGHT]) - 2.0 * EDGE)))
         self._taken: list[tuple[float, float, float, float]] = []
+        self._names: list[tuple[float, float, float, float]] = []
 
     def _xy(self, lonlat: np.ndarray) -> np.ndarray:
         away = (self._frame.to_xy(lonlat) - self._middle) / self._m
@@ -87,10 +89,25 @@ class _Drawn:
         x, y = self._xy(np.array([(lon, lat)]))[0]
         return bool(0.0 < x < WIDTH and 0.0 < y < HEIGHT)
 
+    def apart(self, places: list[tuple[str, float, float]]) -> list[tuple[str, float, float]]:
+        """The places, one that is the same on the map under the same name once."""
+        kept: dict[str, list[tuple[float, float]]] = {}
+        found = []
+        for name, lon, lat in places:
+            ((x, y),) = self._xy(np.array([(lon, lat)])).tolist()
+            if all(np.hypot(x - u, y - v) > SAME for u, v in kept.get(name, [])):
+                kept.setdefault(name, []).append((x, y))
+                found.append((name, lon, lat))
+        return found
+
     def area_name(self, ring: np.ndarray, words: str) -> str:
-        """At the top of the outline, where the areas, one inside the next, lie farthest apart."""
-        x, y = min(self._xy(ring).tolist(), key=lambda place: place[1])
-        return _text(x, max(y - 4.0, LETTERS), words, "middle", LETTERS - 3.0)
+        """On the outline, where it covers the least of other names; at the top where there is a choice."""
+        spots = sorted(self._xy(ring).tolist(), key=lambda place: place[1])
+        size, width = LETTERS - 3.0, LETTER_WIDTH * LETTERS * len(words)
+        boxes = [(x - width / 2.0, max(y - size - 4.0, 2.0)) for x, y in spots]
+        left, top = min(boxes, key=lambda box: _covered(*box, width, self._names))
+        self._names.append((left, top, left + width, top + LETTERS))
+        return _text(left + width / 2.0, top + size, words, "middle", size)
 
     def places(self, places: list[tuple[str, float, float]], *, named: bool) -> list[str]:
         """Spots, and their names where they cover the least of spots and of other names."""
@@ -109,18 +126,9 @@ class _Drawn:
         corners = [(x + 9.0, y - 0.5 * LETTERS), (x - 9.0 - width, y - 0.5 * LETTERS)]
         corners += [(x - 0.5 * width, y + (8.0 if below else -8.0 - LETTERS)) for below in (True, False)]
         corners += [(left, top + shift) for left, top in corners[:2] for shift in (-LETTERS, LETTERS)]
-        left, top = min(corners, key=lambda corner: self._covered(*corner, width))
+        left, top = min(corners, key=lambda corner: _covered(*corner, width, self._taken))
         self._taken.append((left, top, left + width, top + LETTERS))
         return _text(left, top + 0.85 * LETTERS, name, "start", LETTERS)
-
-    def _covered(self, left: float, top: float, width: float) -> float:
-        """How much of what is there a name would cover; outside the picture counts most."""
-        right, bottom = left + width, top + LETTERS
-        outside = (
-            max(0.0, 4.0 - left, right - WIDTH + 4.0) * LETTERS + max(0.0, 4.0 - top, bottom - HEIGHT + 4.0) * width
-        )
-        boxes = ((min(right, r) - max(left, x), min(bottom, b) - max(top, y)) for x, y, r, b in self._taken)
-        return 100.0 * outside + sum(across * up for across, up in boxes if across > 0.0 and up > 0.0)
 
     def scale_bar(self) -> str:
         length = max((step for step in SCALE_STEPS_M if step / self._m <= 140.0), default=SCALE_STEPS_M[0])
@@ -133,6 +141,14 @@ class _Drawn:
     def north(self) -> str:
         x, y = WIDTH - 28.0, 18.0
         return f'<path d="M{x} {y}l9 26l-9 -6l-9 6z" fill="#000000"/>' + _text(x, y + 44.0, tr("N"), "middle", LETTERS)
+
+
+def _covered(left: float, top: float, width: float, taken: list[tuple[float, float, float, float]]) -> float:
+    """How much of what is there a name would cover; outside the picture counts most."""
+    right, bottom = left + width, top + LETTERS
+    outside = max(0.0, 4.0 - left, right - WIDTH + 4.0) * LETTERS + max(0.0, 4.0 - top, bottom - HEIGHT + 4.0) * width
+    boxes = ((min(right, r) - max(left, x), min(bottom, b) - max(top, y)) for x, y, r, b in taken)
+    return 100.0 * outside + sum(across * up for across, up in boxes if across > 0.0 and up > 0.0)
 
 
 def _text(x: float, y: float, words: str, anchor: str, size: float) -> str:

@@ -13,14 +13,14 @@ from ..core.results.card import (
     clock_up,
     day_text,
     leg_state,
+    merged_flags,
     offset_text,
     position_text,
     whole_minutes,
-    worst_first,
 )
 from ..core.results.confidence import DriftArea
 from ..core.results.shore_sheet import ShoreSheet
-from ..core.results.swim_plan import Leg, Stop, SwimPlan
+from ..core.results.swim_plan import Flag, Leg, Stop, SwimPlan
 from ..core.solve.drift import AFTER_MIN
 from ..words import tr
 
@@ -29,10 +29,11 @@ MOST_FLAGS = 6
 
 @dataclass(frozen=True, kw_only=True)
 class Part:
-    """A part of the sheet: sentences, then a table. ``urgent`` stands out; ``numbers`` are to be rung;
-    ``picture`` names the map that goes with it, swim or drift."""
+    """A part of the sheet: sentences, then a table. ``urgent`` stands out; ``numbers`` are to be rung; ``big`` is the
+    one thing to be seen from afar; ``picture`` names the map that goes with it, swim or drift."""
 
     title: str
+    big: str = ""
     lines: tuple[str, ...] = ()
     heads: tuple[str, ...] = ()
     rows: tuple[tuple[str, ...], ...] = ()
@@ -48,10 +49,36 @@ def sheet_title(sheet: ShoreSheet) -> str:
 
 
 def sheet_parts(sheet: ShoreSheet) -> list[Part]:
-    """All parts, what is needed in an emergency first."""
+    """All parts: what is wrong with the plan first, then what is needed in an emergency."""
     about = (_alarm, _who, _story, _timeline, _landings, _drift)
     alarm, who, *others = (part(sheet) for part in about)
-    return [alarm, who, _where(), *others, _cautions()]
+    wrong = _wrong(sheet)
+    return [*wrong, alarm, who, _where(on_new_page=bool(wrong)), *others, _cautions()]
+
+
+def _only_if(sheet: ShoreSheet) -> str:
+    """What the times after a leg that cannot be swum hang on; empty where every leg can be."""
+    return "" if sheet.stuck is None else tr("only if leg {number} could be swum").format(number=sheet.stuck.number)
+
+
+def _wrong(sheet: ShoreSheet) -> list[Part]:
+    """Why the plan is not to be accepted; nothing where it is as it should be."""
+    lines = []
+    if sheet.stuck is not None:
+        words = tr("LEG {number}, FROM {start} TO {end}, CANNOT BE SWUM: {why}.")
+        leg = sheet.stuck
+        lines.append(words.format(number=leg.number, start=leg.start_name, end=leg.end_name, why=leg.reason))
+    lines += [_late_words(stop, sheet.swim) for stop in sheet.late_stops]
+    return [Part(title=tr("DO NOT ACCEPT THIS PLAN AS IT STANDS"), lines=tuple(lines), urgent=True)] if lines else []
+
+
+def _late_words(stop: Stop, swim: SwimPlan) -> str:
+    if stop.latest_leave is None:
+        words = tr("FROM {stop} NO WAY OUT IS SAFE when they are there, {arrive} to {leave}.")
+        return words.format(stop=stop.name, arrive=_moment(stop.arrive, swim), leave=_moment(stop.leave, swim))
+    words = tr("THE PLAN LEAVES {stop} AT {leave}, WHICH IS TOO LATE: its last safe minute is {latest}.")
+    latest = _moment(stop.latest_leave, swim, up=False)
+    return words.format(stop=stop.name, leave=_moment(stop.leave, swim), latest=latest)
 
 
 def _moment(moment: datetime | None, swim: SwimPlan, *, up: bool = True) -> str:
@@ -62,19 +89,27 @@ def _moment(moment: datetime | None, swim: SwimPlan, *, up: bool = True) -> str:
     return clock if moment.date() == swim.depart.date() else f"{clock} ({day_text(moment)})"
 
 
+def _hanging(words: str, sheet: ShoreSheet) -> str:
+    """The words, and what they hang on."""
+    only_if = _only_if(sheet)
+    return f"{words}, {only_if}" if only_if else words
+
+
 def _alarm(sheet: ShoreSheet) -> Part:
-    swim, numbers = sheet.swim, sheet.facts.numbers
+    swim, numbers, big = sheet.swim, sheet.facts.numbers, ""
     if swim.alarm is None:
         lines = [
             tr("This plan has no time of return: it cannot be swum as it stands, and there is no alarm time."),
             tr("Do not accept it: ask for a plan that has both."),
         ]
     else:
+        alarm = _moment(swim.alarm, swim, up=False)
+        big = tr("ALARM {alarm}").format(alarm=alarm)
         lines = [
-            tr("Back on shore, as planned: {home}.").format(home=_moment(swim.arrive, swim)),
             tr(
                 "ALARM at {alarm}: if nobody has told you by then that they are ashore, ring the emergency service."
-            ).format(alarm=_moment(swim.alarm, swim, up=False)),
+            ).format(alarm=_hanging(alarm, sheet)),
+            tr("Back on shore, as planned: {home}.").format(home=_hanging(_moment(swim.arrive, swim), sheet)),
             tr(
                 "Say: swimmers with a float are missing at sea; how many; when they left; where they were bound; the "
                 "places and the drift areas below; the colours of float and flag."
@@ -84,22 +119,24 @@ def _alarm(sheet: ShoreSheet) -> Part:
         ]
     if not numbers:
         lines.append(tr("No emergency number was typed. Write down the number of your sea rescue before they leave:"))
-    return Part(title=tr("If they are not back"), lines=tuple(lines), numbers=numbers or ("_" * 24,), urgent=True)
+    numbers = numbers or ("_" * 24,)
+    return Part(title=tr("If they are not back"), big=big, lines=tuple(lines), numbers=numbers, urgent=True)
 
 
 def _who(sheet: ShoreSheet) -> Part:
     facts, unsaid = sheet.facts, tr("not stated: ask before they leave")
     rows = [
         (tr("Swimmers"), sheet.swim.swimmer or unsaid),
+        (tr("How many"), unsaid if sheet.members is None else str(sheet.members)),
         (tr("Float"), facts.float_colours or unsaid),
         (tr("Flag"), facts.flag or unsaid),
     ]
     return Part(title=tr("Who"), rows=tuple(rows), lines=(facts.note,) if facts.note else ())
 
 
-def _where() -> Part:
+def _where(*, on_new_page: bool) -> Part:
     line = tr("Solid line: the way they expect to swim. Dashed: the straight legs. North is up.")
-    return Part(title=tr("Where"), lines=(line,), picture="swim")
+    return Part(title=tr("Where"), lines=(line,), picture="swim", on_new_page=on_new_page)
 
 
 def _story(sheet: ShoreSheet) -> Part:
@@ -107,9 +144,26 @@ def _story(sheet: ShoreSheet) -> Part:
     lines = [_leg_words(leg, swim) for leg in swim.legs]
     for stop in swim.stops[1:-1]:
         lines += _turn_back_words(stop, swim)
-    stops = [flag for flag in worst_first(swim.flags) if flag.severity in ("stop", "warn")][:MOST_FLAGS]
-    lines += [tr("To mind: {}").format(flag.message) for flag in stops]
-    return Part(title=tr("The plan in words"), lines=tuple(lines), on_new_page=True)
+    lines += [_late_words(stop, swim) for stop in sheet.late_stops]
+    told = {stop.name for stop in sheet.late_stops}
+    grave = tuple(
+        flag
+        for flag in swim.flags
+        if flag.severity in ("stop", "warn") and not (flag.kind == "over_time" and flag.name in told)
+    )
+    lines += [tr("To mind: {}").format(_brief(flag, legs)) for flag, legs in merged_flags(grave)[:MOST_FLAGS]]
+    # The map below what is wrong with the plan is on a new page, with room for words.
+    return Part(title=tr("The plan in words"), lines=tuple(lines), on_new_page=not _wrong(sheet))
+
+
+def _brief(flag: Flag, legs: list[int]) -> str:
+    """The few words of a card: how a channel is crossed is of no use ashore."""
+    words = flag.brief or flag.message
+    words = words if flag.name in words else f"{flag.name}: {words}"
+    if not legs:
+        return words
+    numbers = ", ".join(map(str, legs))
+    return (tr("leg {}, {}") if len(legs) == 1 else tr("legs {}, {}")).format(numbers, words)
 
 
 def _leg_words(leg: Leg, swim: SwimPlan) -> str:
@@ -140,18 +194,27 @@ def _turn_back_words(stop: Stop, swim: SwimPlan) -> list[str]:
 def _timeline(sheet: ShoreSheet) -> Part:
     swim = sheet.swim
     rows = []
+    late = sheet.late_stops
     for number, stop in enumerate(swim.stops):
-        place = position_text(stop.lon, stop.lat)
+        place, hangs = position_text(stop.lon, stop.lat), _hangs(number, sheet)
         if number:
-            rows.append((_moment(stop.arrive, swim), tr("arrive at {}").format(stop.name), place))
+            arrive = tr("arrive at {}").format(stop.name)
+            rows.append((_moment(stop.arrive, swim), _hanging(arrive, sheet) if hangs else arrive, place))
         if number + 1 < len(swim.stops):
-            rows.append((_moment(stop.leave, swim), tr("leave {}").format(stop.name), place))
+            leave = tr("leave {}").format(stop.name)
+            leave = tr("{leave}: TOO LATE").format(leave=leave) if stop in late else leave
+            rows.append((_moment(stop.leave, swim), _hanging(leave, sheet) if hangs else leave, place))
     if swim.alarm is not None:
-        rows.append((_moment(swim.alarm, swim, up=False), tr("ALARM, if not heard from"), ""))
+        rows.append((_moment(swim.alarm, swim, up=False), _hanging(tr("ALARM, if not heard from"), sheet), ""))
     zone = tr("Times are those of {zone} ({offset}).").format(zone=swim.zone, offset=offset_text(swim.depart))
     return Part(
         title=tr("Timeline"), lines=(zone,), heads=(tr("Time"), tr("What"), tr("Position (WGS84)")), rows=tuple(rows)
     )
+
+
+def _hangs(number: int, sheet: ShoreSheet) -> bool:
+    """Whether a stop lies after a leg that cannot be swum."""
+    return sheet.stuck is not None and number >= sheet.stuck.number
 
 
 def _landings(sheet: ShoreSheet) -> Part:

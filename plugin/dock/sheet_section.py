@@ -168,7 +168,7 @@ class SheetSection(WorkSection):
     def show_answer(self, answer: ShoreSheet) -> None:
         """Write both files, whole or not at all, and say where."""
         try:
-            write_whole({self._path: pdf_writer(answer), self._html: html_writer(answer, QLocale().name()[:2])})
+            write_whole({self._path: pdf_writer(answer), self._html: html_writer(answer, QLocale().name())})
         except SwimPlanError as error:
             self.note.setText(str(error))
             self._show_buttons(False)

@@ -162,6 +162,6 @@ class SwimCard(PlanAlgorithm):
             (pages, lambda: card_writers(swim, card or None, png_path=png or None, look=self._look)),
             ([text], lambda: {text: text_writer(card_text(swim))}),
             ([sheet], lambda: {sheet: pdf_writer(self._sheet)}),
-            ([html], lambda: {html: html_writer(self._sheet, QLocale().name()[:2])}),
+            ([html], lambda: {html: html_writer(self._sheet, QLocale().name())}),
         ]
         return [(paths, writers) for paths, writers in papers if all(paths) and paths]

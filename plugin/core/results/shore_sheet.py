@@ -5,8 +5,11 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import datetime
 
+from .card import leg_state
 from .confidence import DriftArea
-from .swim_plan import Stop, SwimPlan
+from .swim_plan import Leg, Stop, SwimPlan
+
+MINUTE_S = 60.0
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -38,13 +41,34 @@ class Landing:
 
 @dataclass(frozen=True, kw_only=True)
 class ShoreSheet:
-    """The sheet for the shore contact. ``drift`` are areas to look in; ``wind`` says what is reckoned of the wind."""
+    """The sheet for the shore contact. ``drift`` are areas to look in; ``wind`` says what is reckoned of the wind.
+
+    ``members`` is how many swim as a group, None where the plan has one swimmer, who may stand for several.
+    """
 
     swim: SwimPlan
     facts: ContactFacts
     exits: tuple[Landing, ...]
     drift: tuple[DriftArea, ...]
     wind: str
+    members: int | None = None
+
+    @property
+    def stuck(self) -> Leg | None:
+        """The first leg that is reached and cannot be swum, None where there is none; what follows hangs on it."""
+        return next((leg for leg in self.swim.legs if leg_state(leg) == "stuck"), None)
+
+    @property
+    def late_stops(self) -> tuple[Stop, ...]:
+        """The stops, as far as the legs can be swum, that the plan leaves more than a minute after their last safe one,
+        or that have none."""
+        reached = self.swim.stops[1:-1] if self.stuck is None else self.swim.stops[1 : self.stuck.number]
+        return tuple(stop for stop in reached if self._is_late(stop))
+
+    def _is_late(self, stop: Stop) -> bool:
+        if self.swim.turn_back is None or stop.leave is None or stop.arrive is None:
+            return False
+        return stop.latest_leave is None or (stop.leave - stop.latest_leave).total_seconds() > MINUTE_S
 
     @property
     def drift_after_return(self) -> tuple[DriftArea, ...]:

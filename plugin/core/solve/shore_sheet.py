@@ -44,4 +44,5 @@ def shore_sheet(
         exits=tuple(Landing(name=mark.name, lon=mark.lon, lat=mark.lat) for mark in request.exits),
         drift=areas,
         wind=wind_words(wind),
+        members=len(request.swimmer.members) or None,
     )
