@@ -8,10 +8,13 @@ import math
 import re
 import unicodedata
 
+from ..core.results.card import leg_state
+from ..core.results.file_contents import CAUTION
 from ..core.results.plain_values import iso_time
 from ..core.results.shared import MARKS_LEFT_OUT, without_marks
 from ..core.results.swim_plan import Leg, SwimPlan
 from ..core.words import spoken
+from ..words import tr
 
 # One decimal point everywhere whatever the machine's language; the unit stands in the name of the column.
 COLUMNS: tuple[tuple[str, int | None], ...] = (
@@ -38,6 +41,15 @@ COLUMNS: tuple[tuple[str, int | None], ...] = (
     ("feasible", None),
     ("reason", None),
 )
+OF_A_LEG_SWUM = (
+    "heading_true_deg",
+    "heading_mag_deg",
+    "card_heading",
+    "ground_speed_m_s",
+    "minutes",
+    "arrive",
+    "off_line_m",
+)
 HEADERS = {
     "start_name": "from",
     "end_name": "to",
@@ -59,20 +71,34 @@ _NO_TEXT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x9f\ud800-\udfff\ufffe\u
 def csv_text(plan: SwimPlan, *, private: bool = False) -> str:
     """A header and one row a leg, lines ending CRLF; unknown values are empty cells.
 
-    With ``private`` the marks are left out, and a column ``note`` more says so.
+    The last column, ``note``, says of each row what it is; with ``private`` the marks are left out.
     """
     plan = without_marks(plan) if private else plan
     out = io.StringIO(newline="")
     writer = csv.writer(out, lineterminator="\r\n")
-    said = [spoken(MARKS_LEFT_OUT)] if plan.marks_left_out else []
-    writer.writerow([HEADERS.get(name, name) for name, _ in COLUMNS] + ["note" for _ in said])
+    writer.writerow([HEADERS.get(name, name) for name, _ in COLUMNS] + ["note"])
     for leg in plan.legs:
-        writer.writerow([_cell(leg, name, decimals) for name, decimals in COLUMNS] + said)
+        writer.writerow([_cell(leg, name, decimals) for name, decimals in COLUMNS] + [harmless(row_note(leg, plan))])
     return out.getvalue()
 
 
+def row_note(leg: Leg, plan: SwimPlan) -> str:
+    """What a row is: predicted, of which route and zone, what it hangs on, and what is left out."""
+    about = tr("Leg of {route}; times in {zone}").format(route=plan.route, zone=plan.zone)
+    stuck = next((one.number for one in plan.legs if leg_state(one) == "stuck"), None)
+    hangs = stuck is not None and leg.number > stuck
+    only_if = [tr("Only if leg {number} could be swum").format(number=stuck)] if hangs else []
+    words = ". ".join([spoken(CAUTION), about, *only_if]) + "."
+    return f"{words} {spoken(MARKS_LEFT_OUT)}" if plan.marks_left_out else words
+
+
+def leg_value(leg: Leg, name: str) -> object:
+    """A leg's value as the table has it: no heading and no minutes of a leg that cannot be swum."""
+    return None if name in OF_A_LEG_SWUM and leg_state(leg) != "swim" else getattr(leg, name)
+
+
 def _cell(leg: Leg, name: str, decimals: int | None) -> str:
-    value = getattr(leg, name)
+    value = leg_value(leg, name)
     if value is None or (decimals is not None and math.isnan(value)):
         return ""
     if name in ("depart", "arrive"):

@@ -6,6 +6,7 @@ Source of the element order: the GPX 1.1 schema, https://www.topografix.com/GPX/
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import datetime, timezone
 from html import escape
 
 from ..core.errors import SwimPlanError
@@ -74,16 +75,17 @@ def way_points(plan: SwimPlan, options: GpsOptions) -> list[WayPoint]:
 
 
 def way_name(point: WayPoint) -> str:
-    """``L2-3``: the third point of leg 2."""
-    return f"L{point.leg}-{point.number}"
+    """``L2P3``: the third point of leg 2, in letters and figures that every receiver has."""
+    return f"L{point.leg}P{point.number}"
 
 
 def _metadata(plan: SwimPlan, way_count: int) -> list[str]:
+    departs = tr("Departure {when}.").format(when=f"{plan.depart:%Y-%m-%d %H:%M}")
     return [
         "<metadata>",
         element("name", plan.route),
-        element("desc", contents_words(plan, way_points=way_count)),
-        element("time", utc_text(plan.depart)),
+        element("desc", f"{contents_words(plan, way_points=way_count)} {departs}"),
+        element("time", utc_text(datetime.now(timezone.utc))),  # the schema's: when the file was made
         "</metadata>",
     ]
 

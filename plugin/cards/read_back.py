@@ -18,7 +18,7 @@ from ..core.results.plain_values import nearest_second
 from ..core.results.shared import without_marks
 from ..core.results.swim_plan import Leg, SwimPlan
 from ..words import tr
-from .csv_legs import COLUMNS, harmless
+from .csv_legs import COLUMNS, harmless, leg_value, row_note
 from .gps_options import GpsOptions
 from .gpx import way_points
 
@@ -113,12 +113,13 @@ def check_csv(path: Path, plan: SwimPlan, private: bool) -> None:
     if len(rows) != len(plan.legs):
         raise _differs("CSV", tr("rows"), len(rows), len(plan.legs))
     for leg, row in zip(plan.legs, rows):
-        columns = len(COLUMNS) + plan.marks_left_out  # which a note says in a column of its own
+        columns = len(COLUMNS) + 1  # and a note
         if len(row) != columns:
             raise _differs("CSV", tr("cells of row {}").format(leg.number), len(row), columns)
-        for (name, decimals), cell in zip(COLUMNS, row):
-            if not _same_cell(cell, getattr(leg, name), decimals):
-                raise _differs("CSV", f"{name} ({leg.number})", cell, getattr(leg, name))
+        told = [(name, leg_value(leg, name), decimals) for name, decimals in COLUMNS]
+        for (name, value, decimals), cell in zip([*told, ("note", row_note(leg, plan), None)], row):
+            if not _same_cell(cell, value, decimals):
+                raise _differs("CSV", f"{name} ({leg.number})", cell, value)
 
 
 def _same_cell(cell: str, value: object, decimals: int | None) -> bool:

@@ -2,6 +2,7 @@
 
 import csv
 import io
+from dataclasses import replace
 
 import pytest
 from plans import make_plan
@@ -25,7 +26,7 @@ def test_one_row_a_leg_with_units_in_the_headers():
 def test_lines_end_as_rfc_4180_says_and_are_equally_long():
     text = csv_text(make_plan(legs=3, names=('two\r\nlines, "quoted"',)))
     rows = list(csv.reader(io.StringIO(text, newline=""), strict=True))
-    assert {len(row) for row in rows} == {len(COLUMNS)} and text.endswith("\r\n")
+    assert {len(row) for row in rows} == {len(COLUMNS) + 1} and text.endswith("\r\n")
     assert rows[1][1] == 'two\r\nlines, "quoted"'
 
 
@@ -90,9 +91,31 @@ def test_a_shared_table_has_times_and_names_but_no_place_of_a_mark():
     for row in rows:
         hidden = "distance_m bearing_true_deg bearing_mag_deg heading_true_deg heading_mag_deg card_heading off_line_m"
         assert not any(row[name] for name in [*hidden.split(), "ground_speed_m_s", "stream_set_deg", "stream_kn"])
-        assert row["minutes_min"] and row["depart_iso"] and row["note"].startswith("Marks are left out for sharing")
+        assert row["minutes_min"] and row["depart_iso"] and "Marks are left out for sharing" in row["note"]
     assert [row["to"] for row in rows] == [leg.end_name for leg in plan.legs]
     assert [bool(row["to_lon_deg"]) for row in rows] == [False, False, True]  # only the exit
+
+
+def test_every_row_says_that_it_is_predicted_and_of_what():
+    for row in rows_of(make_plan(legs=2)):
+        assert row["note"] == "PREDICTED, not for navigation. Leg of Round of the sills; times in Atlantic/Azores."
+
+
+def test_a_leg_that_cannot_be_swum_has_no_heading_and_no_minutes_even_where_they_were_reckoned():
+    plan = make_plan(legs=3)
+    legs = (plan.legs[0], replace(plan.legs[1], feasible=False, reason="x"), plan.legs[2])
+    first, second, third = rows_of(replace(plan, legs=legs))
+    for name in ("heading_true_deg", "heading_mag_deg", "card_heading", "minutes_min", "arrive_iso"):
+        assert second[name] == "" and first[name] and third[name]
+    assert "Only if leg 2 could be swum" in third["note"] and "Only if" not in first["note"] + second["note"]
+
+
+def test_times_and_minutes_of_a_shared_table_are_whole_minutes():
+    plan = make_plan(legs=3)
+    assert any(not float(row["minutes_min"]).is_integer() for row in rows_of(plan))
+    for row in csv.DictReader(io.StringIO(csv_text(plan, private=True), newline="")):
+        assert float(row["minutes_min"]).is_integer()
+        assert row["depart_iso"][16:19] == row["arrive_iso"][16:19] == ":00"
 
 
 def test_negative_numbers_are_numbers_not_text():

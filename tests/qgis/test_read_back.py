@@ -93,7 +93,7 @@ def test_a_file_that_breaks_off_is_found(qgis_app, kind: str, share: float, monk
         ("CSV", lambda text: "".join(text.splitlines(keepends=True)[:-1]), "rows, 2 where the plan has 3"),
         ("CSV", lambda text: text.replace("2027-06-05T09:40:00+00:00", "soon", 1), "depart"),
         ("CSV", lambda text: text.replace(",700.0,", ",long,", 1), "distance_m"),
-        ("CSV", lambda text: text.rstrip() + ",more\r\n", "cells of row 3, 23 where the plan has 22"),
+        ("CSV", lambda text: text.rstrip() + ",more\r\n", "cells of row 3, 24 where the plan has 23"),
         ("CSV", lambda text: text.replace(",700.0,", ",700.1,", 1), "distance_m"),
     ],
 )

@@ -8,10 +8,14 @@ from __future__ import annotations
 import math
 import re
 from dataclasses import replace
+from datetime import datetime, timedelta
 
+from ..clock import later
 from ..errors import SwimPlanError
 from ..typed_position import position_from_text
 from ..words import marked
+from .card import whole_minutes
+from .plain_values import nearest_second
 from .swim_plan import Flag, Leg, Stop, SwimPlan
 from .turn_back import LeavingBand, StopTurnBack, TurnBack
 
@@ -45,7 +49,8 @@ def without_marks(plan: SwimPlan) -> SwimPlan:
     """The plan with marks and waypoints left out: no positions, bearings, headings, distances, depths or tracks.
 
     Entries and exits keep their places, everything its times, places their names; a name that holds a position becomes
-    a number. Numbers that are left out are NaN or None. A flag keeps its kind, gravity and leg.
+    a number. Times and minutes are whole minutes, rounded as a card prints them: finer ones would give a leg's length
+    to a metre. Numbers that are left out are NaN or None. A flag keeps its kind, gravity and leg.
     """
     names = _Names()
     return replace(
@@ -53,6 +58,10 @@ def without_marks(plan: SwimPlan) -> SwimPlan:
         route=names.of(plan.route, "Route"),
         title=names.of(plan.title, "Plan"),
         total_m=NOWHERE,
+        arrive=_up(plan.arrive),
+        total_min=_whole(plan.total_min),
+        swim_min=_whole(plan.swim_min),
+        alarm=_down(plan.alarm),
         legs=tuple(_leg(leg, plan, names) for leg in plan.legs),
         stops=tuple(_stop(stop, names) for stop in plan.stops),
         flags=tuple(_flag(flag) for flag in plan.flags),
@@ -100,7 +109,8 @@ def _leg(leg: Leg, plan: SwimPlan, names: _Names) -> Leg:
         ends[f"{end}_name"] = names.of(getattr(leg, f"{end}_name"))
         if stop.kind not in OPEN_KINDS:
             ends[f"{end}_lon"] = ends[f"{end}_lat"] = NOWHERE
-    return replace(leg, **ends, **PRIVATE_OF_A_LEG)
+    when = {"depart": _up(leg.depart), "arrive": _up(leg.arrive), "minutes": _whole(leg.minutes)}
+    return replace(leg, **when, **ends, **PRIVATE_OF_A_LEG)
 
 
 def _stop(stop: Stop, names: _Names) -> Stop:
@@ -108,13 +118,31 @@ def _stop(stop: Stop, names: _Names) -> Stop:
     # With a chart at hand a depth finds the mark on its contour. A note may say anything.
     depths = {"charted_depth_m": None, "depth_now_m": None, "depth_by_hour": (), "swing_m": None}
     exit_name = names.of_some(stop.exit)
-    return replace(stop, name=names.of(stop.name), exit=exit_name, note="", transits=(), **place, **depths)
+    when = {"arrive": _up(stop.arrive), "leave": _up(stop.leave)}
+    return replace(stop, name=names.of(stop.name), exit=exit_name, note="", transits=(), **when, **place, **depths)
 
 
 def _flag(flag: Flag) -> Flag:
     words = flag.kind.replace("_", " ")
     nowhere = ((NOWHERE, NOWHERE),)
     return Flag(kind=flag.kind, severity=flag.severity, message=words, brief=words, points=nowhere, leg=flag.leg)
+
+
+def _up(moment: datetime | None) -> datetime | None:
+    """The next whole minute, as a card prints arrivals and departures."""
+    if moment is None:
+        return None
+    moment = nearest_second(moment)
+    return later(moment, timedelta(seconds=-moment.second % 60))
+
+
+def _down(moment: datetime | None) -> datetime | None:
+    """The whole minute before, as a card prints an alarm."""
+    return None if moment is None else nearest_second(moment).replace(second=0)
+
+
+def _whole(minutes: float | None) -> float | None:
+    return None if minutes is None else float(whole_minutes(minutes))
 
 
 def _turn_back(found: TurnBack, names: _Names) -> TurnBack:
@@ -127,6 +155,8 @@ def _turn_back_stop(stop: StopTurnBack, names: _Names) -> StopTurnBack:
     return replace(
         stop,
         name=names.of(stop.name),
+        arrive=_up(stop.arrive),
+        leave=_up(stop.leave),
         lon=NOWHERE,
         lat=NOWHERE,
         bands=tuple(_band(band, names) for band in stop.bands),
