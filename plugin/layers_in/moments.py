@@ -31,9 +31,9 @@ _TEXT = re.compile(
 def utc_moment(value: object, *, layer: str, row: object, field: str) -> datetime:
     """The instant an attribute of a UTC column means, as an aware datetime in UTC.
 
-    Takes a QDateTime of any time spec, whose digits are UTC where it has no zone, ISO 8601 text with Z or an offset, the
-    form `2026/06/21 10:05:00+00`, and aware datetimes. Text and datetime objects without a zone are refused: nothing
-    says whose clock they are of. Raises BadInputError for these and for what cannot be read.
+    Takes a QDateTime of any time spec, ISO 8601 text with or without offset, the forms `2026/06/21 10:05:00+00` and
+    `2026-06-21 10:05:00`, and aware datetimes. Clock digits without a zone are UTC. A datetime object without a zone
+    comes from code, not from a column, and is refused. Raises BadInputError for it and for what cannot be read.
     """
     try:
         moment = _read(value)
@@ -45,10 +45,16 @@ def utc_moment(value: object, *, layer: str, row: object, field: str) -> datetim
             row=row,
             field=field,
             value=_shown(value),
-            allowed=tr("Allowed is a date and time with Z, for UTC, or with its offset"),
+            allowed=tr("Allowed is a date and time in UTC"),
             remedy=tr("Write it like 2027-06-05T09:40:00Z"),
         )
     return moment
+
+
+def is_without_zone(value: object) -> bool:
+    """Whether it is text with clock digits and no zone, which ``utc_moment`` takes for UTC."""
+    match = _TEXT.match(value.strip()) if isinstance(value, str) else None
+    return match is not None and match["offset"] is None
 
 
 def _read(value: object) -> datetime | None:
@@ -88,8 +94,6 @@ def _from_text(text: str) -> datetime | None:
     digits = [int(part[name]) for name in ("year", "month", "day", "hour", "minute")]
     microsecond = int((part["fraction"] or "0").ljust(6, "0"))
     moment = datetime(*digits, int(part["second"] or 0), microsecond, tzinfo=timezone.utc)
-    if part["offset"] is None:
-        return None  # digits of an unknown clock: they may be hours off
     if part["sign"] is None:
         return moment
     offset = timezone(timedelta(hours=int(part["off_hours"]), minutes=int(part["off_minutes"] or 0)))

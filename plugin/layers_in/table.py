@@ -28,7 +28,7 @@ from ..core.errors import BadInputError
 from ..plan_package.field_spec import FieldSpec, LayerSpec
 from ..plan_package.row_check import checked_value
 from ..words import tr
-from .moments import utc_moment
+from .moments import is_without_zone, utc_moment
 from .whole_shapes import whole_shapes
 
 PLAN_CRS = "EPSG:4326"
@@ -232,8 +232,16 @@ class Table:
         if _missing(raw):
             raw = field.default
         if raw is not None and field.kind == "datetime":
+            self._say_whose_clock(raw, field.name)
             raw = utc_moment(raw, layer=self.name, row=feature.id(), field=field.name)
         return checked_value(self._spec, feature.id(), field, _plain(raw, field))
+
+    def _say_whose_clock(self, raw: Any, field: str) -> None:
+        """Once for a layer: text without a zone may be of a clock that is hours off."""
+        words = tr("Layer '{name}', field '{field}': times without a zone were read as UTC. Write Z or their offset.")
+        told = words.format(name=self.name, field=field)
+        if is_without_zone(raw) and told not in self._warnings:
+            self._warnings.append(told)
 
 
 def _missing(raw: Any) -> bool:

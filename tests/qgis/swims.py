@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+import atexit
 import hashlib
 import json
 import math
+import shutil
+import tempfile
 from collections.abc import Iterable
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta, timezone
+from functools import cache, lru_cache
 from pathlib import Path
 from typing import Any
 
@@ -25,6 +29,7 @@ from qgis.core import (
 from tideleg.plan_package.store import append_rows
 from tideleg.processing.newplan import NewPlan
 from tideleg.processing.planswim import PlanSwim
+from tideleg.words import tr
 
 GEOD = Geod(ellps="WGS84")
 KNOT_M_S = 1852.0 / 3600.0
@@ -95,10 +100,24 @@ def _no_constant(name: str) -> None:
 
 
 def new_plan(path: Path, **parameters: object) -> Path:
-    """A plan made by tideleg:newplan."""
-    made = run(NewPlan().create(), {"PLAN": str(path), **parameters})
+    """A plan made by tideleg:newplan: once for all tests that ask for the same, which get a copy of their own."""
+    return Path(shutil.copy(_made_once(tr("Marks"), tuple(sorted(parameters.items()))), path))
+
+
+@cache
+def _made_once(_language: str, parameters: tuple[tuple[str, object], ...]) -> Path:
+    """``_language`` is a word in the language that the plan's forms are made in."""
+    path = Path(tempfile.mkdtemp(dir=_folder())) / "plan.gpkg"
+    made = run(NewPlan().create(), {"PLAN": str(path), **dict(parameters)})
     assert made.ok, made.said
     return Path(made.results["PLAN"])
+
+
+@lru_cache(maxsize=1)
+def _folder() -> str:
+    kept = tempfile.TemporaryDirectory(prefix="tideleg-plans-")
+    atexit.register(kept.cleanup)
+    return kept.name
 
 
 def swim(plan: Path | None, folder: Path, feedback: Heard | None = None, **parameters: object) -> Ran:
@@ -213,8 +232,13 @@ FILES = {"REPORT": "report.json", "GPX": "marks.gpx", "CARD": "card.pdf", "CSV":
 
 
 def invented_bay(path: Path) -> Path:
-    """A plan with something in every layer that planswim reads, read in a zone that has summer time."""
-    plan = new_plan(path, ZONE=ZONE, TITLE=TITLE)
+    """A plan with something in every layer that planswim reads, read in a zone that has summer time: a copy."""
+    return Path(shutil.copy(_bay(tr("Marks")), path))
+
+
+@cache
+def _bay(_language: str) -> Path:
+    plan = new_plan(Path(tempfile.mkdtemp(dir=_folder())) / "bay.gpkg", ZONE=ZONE, TITLE=TITLE)
     add_route(plan, "Ledge", SLIP, LEDGE, SLIP)
     add_swimmer(plan, 0.6, path_factor=1.1)
     marks = [
