@@ -8,6 +8,7 @@ from functools import partial
 from qgis.core import QgsApplication, QgsVectorLayer
 from qgis.gui import QgsGui, QgsMapCanvas
 from qgis.PyQt.QtCore import Qt
+from qgis.PyQt.QtGui import QKeyEvent
 from qgis.PyQt.QtWidgets import (
     QAction,
     QGridLayout,
@@ -23,6 +24,7 @@ from qgis.PyQt.QtWidgets import (
 
 from ..core.errors import SwimPlanError
 from ..core.typed_position import EXAMPLE
+from ..map_tools.lost_stops import lost_stops
 from ..map_tools.tool_box import ToolBox
 from ..words import tr
 from .plan_at_hand import PlanAtHand
@@ -94,6 +96,7 @@ class DrawSection(Section):
         self._session = session
         self._path = session.path
         self._last: str = ""  # the layer that was drawn into last, by its id
+        self._drawn_into: list[str] = []
         self.plan = PlanAtHand(session, self)
         self.tools = ToolBox(canvas, self.plan, self)
         self.tool_actions: dict[str, QAction] = {}
@@ -101,8 +104,9 @@ class DrawSection(Section):
         self.next = label()
         self.finish, self.back = QPushButton(), QPushButton()
         self.undo, self.redo = QPushButton(tr("Undo")), QPushButton(tr("Redo"))
+        self.save = QPushButton(tr("Save Drawing"))
         self.position, self.there = QLineEdit(), QPushButton()
-        self.done, self.problem = label(), label(strong=True)
+        self.done, self.lost, self.problem = label(), label(strong=True), label(strong=True)
         self._make_actions()
         self._lay_out()
         self._connect()
@@ -131,7 +135,7 @@ class DrawSection(Section):
         for number, button in enumerate(self.buttons.values()):
             grid.addWidget(button, *divmod(number, 2))
         steps = QGridLayout()
-        for number, button in enumerate((self.finish, self.back, self.undo, self.redo)):
+        for number, button in enumerate((self.finish, self.back, self.undo, self.redo, self.save)):
             button.setAutoDefault(False)
             steps.addWidget(button, *divmod(number, 2))
         typed = QHBoxLayout()
@@ -153,6 +157,7 @@ class DrawSection(Section):
         self.inside.addLayout(typed)
         self.inside.addLayout(steps)
         self.inside.addWidget(self.done)
+        self.inside.addWidget(self.lost)
         self.inside.addWidget(self.problem)
 
     def _connect(self) -> None:
@@ -162,6 +167,8 @@ class DrawSection(Section):
         self.back.clicked.connect(self._take_back)
         self.undo.clicked.connect(lambda: self._step(QUndoStack.undo))
         self.redo.clicked.connect(lambda: self._step(QUndoStack.redo))
+        self.save.clicked.connect(self._save)
+        self.tools.stepped.connect(lambda again: self._step(QUndoStack.redo if again else QUndoStack.undo))
         self.position.returnPressed.connect(self.take_position)
         self.there.clicked.connect(self.take_position)
         self.tools.changed.connect(self.refresh)
@@ -234,7 +241,7 @@ class DrawSection(Section):
     def _plan_changed(self) -> None:
         """Another plan, or none: what was being drawn belongs to the one before it."""
         if self._session.path != self._path:
-            self._path, self._last = self._session.path, ""
+            self._path, self._last, self._drawn_into = self._session.path, "", []
             self.tools.leave()
             self._refused("")
             self._say("")
@@ -257,8 +264,9 @@ class DrawSection(Section):
         """Something was drawn: it stands in the layer's edits. A route that was drawn is the one to plan."""
         layer = self.plan.layer(*self.tools.used.needs) if self.tools.used is not None else None
         self._last = layer.id() if layer is not None else ""
+        self._drawn_into = list(dict.fromkeys([*self._drawn_into, *filter(None, [self._last])]))
         self._refused("")
-        words = tr("'{}' is drawn and not saved yet: QGIS saves it with the layer's edits.")
+        words = tr("'{}' is drawn and not saved yet.")
         aside = self.tools.used.aside if self.tools.used is not None else ""
         self._say(f"{words.format(row or tr('(without a name)'))} {aside}".strip())
         if name == "routes" and row in self._session.routes:
@@ -269,8 +277,43 @@ class DrawSection(Section):
         layer = self._session.project.mapLayer(self._last) if self._last else None
         return layer if layer is not None and layer.isEditable() else None
 
+    def _unsaved(self) -> list[QgsVectorLayer]:
+        """The layers drawn into whose edits are not saved."""
+        layers = map(self._session.project.mapLayer, self._drawn_into)
+        return [layer for layer in layers if layer is not None and layer.isModified()]
+
+    def _save(self) -> None:
+        """Save the edits of the layers that were drawn into, as QGIS does; one goes on drawing."""
+        saved, refused = [], []
+        for layer in self._unsaved():
+            if layer.commitChanges(False):
+                saved.append(layer.name())
+            else:
+                refused.append(tr("'{}' was not saved: {}").format(layer.name(), " ".join(layer.commitErrors())))
+        self._say(tr("Saved: {}.").format(", ".join(saved)) if saved else "")
+        self._refused(" ".join(refused))
+        self._show_steps()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Esc in this section puts the tool away, as it does over the map."""
+        if event.key() == Qt.Key.Key_Escape and self.tools.used is not None:
+            self.tools.leave()
+            return
+        super().keyPressEvent(event)
+
+    def _show_lost(self) -> None:
+        """Stops that edits took off their mark, as long as those are not saved."""
+        layers = self._session.layers
+        lost = lost_stops(layers.layer("routes"), layers.layer("marks")) if layers is not None else []
+        self.lost.setText("\n".join(lost))
+        self.lost.setVisible(bool(lost))
+
     def _show_steps(self, *_: object) -> None:
-        """What can be undone and redone in the layer that was drawn into last."""
+        """What can be undone, redone and saved of what was drawn, and what it took away."""
+        self._show_lost()
+        unsaved = [layer.name() for layer in self._unsaved()]
+        self.save.setVisible(bool(unsaved))
+        self.save.setToolTip(tr("Save the edits of: {}").format(", ".join(unsaved)) if unsaved else "")
         layer = self._layer()
         stack = layer.undoStack() if layer is not None else None
         for button, can, words, tip in (

@@ -5,12 +5,11 @@ from __future__ import annotations
 from functools import partial
 from pathlib import Path
 
-from qgis.PyQt.QtCore import QTimeZone
 from qgis.PyQt.QtWidgets import QFileDialog, QGridLayout, QMenu, QPushButton, QWidget
 
-from ..core.clock import zone_named
 from ..core.errors import SwimPlanError
 from ..words import tr
+from .new_plan_form import NewPlanForm
 from .recent_plans import forget_plan, recent_plans
 from .sample_plan import has_sample, sample_plan
 from .section import Section, label
@@ -85,12 +84,19 @@ class PlanSection(Section):
             self.problem.show()
 
     def make_new(self) -> None:
-        """Show the dialog of the algorithm that makes a plan, and open what it made."""
-        from qgis import processing  # slow to import, so only when asked
+        """Ask for what a new plan needs, make it, and open it."""
+        form = NewPlanForm(self.window())
+        self.form = form
+        form.accepted.connect(lambda: self._open_made(form.made))
+        form.open()
 
-        made = processing.execAlgorithmDialog("tideleg:newplan", {"ZONE": own_zone()}).get("PLAN")
-        if made:
-            self._session.open_plan(made)
+    def _open_made(self, made: Path) -> None:
+        """Work on the new plan; the layers of the plan before it are folded away, for it lies elsewhere."""
+        layers = self._session.layers
+        before = layers.group() if layers is not None else None
+        if self._session.open_plan(made) and before is not None and before.parent() is not None:
+            before.setItemVisibilityChecked(False)
+            before.setExpanded(False)
 
     def choose_file(self) -> None:
         """Ask for a file and open it."""
@@ -114,12 +120,4 @@ class PlanSection(Section):
             forget_plan(path)
             self.refresh()
 
-
-def own_zone() -> str:
-    """The computer's own zone, which is most often that of the coast; UTC where it has none that can be named."""
-    name = bytes(QTimeZone.systemTimeZoneId()).decode("ascii", errors="ignore")
-    try:
-        zone_named(name)
-    except SwimPlanError:
-        return "UTC"
-    return name
+    form: NewPlanForm | None = None

@@ -13,6 +13,7 @@ from ..words import tr
 from .at_hand import GeometryType
 from .carry_tool import CarryTool
 from .edits import delete_vertex, insert_vertex, move_vertex
+from .lost_stops import lost_stops
 from .places import SNAP_PX, Place
 from .plan_tool import joined
 from .readings import depth_lines, position_line, ruler_words, variation_for
@@ -99,7 +100,7 @@ class EditRoute(CarryTool):
         self.drop()
         change, words = (insert_vertex, tr("Put stop into route")) if held.is_new else (move_vertex, tr("Move stop"))
         change(self.layer(), held.fid, held.vertex, place.lonlat, words)
-        self.drawn.emit("routes", held.route)
+        self._tell(held.route)
 
     def take_back(self) -> None:
         """Take out the vertex that is held or under the cursor."""
@@ -109,8 +110,17 @@ class EditRoute(CarryTool):
         self.drop()
         if not grip.is_new:
             delete_vertex(self.layer(), grip.fid, grip.vertex, tr("Take stop out of route"))
-            self.drawn.emit("routes", grip.route)
+            self._tell(grip.route)
+        else:
+            self.tip.hide()
+
+    def _tell(self, route: str) -> None:
+        """The route was changed: say at the cursor which stops no longer lie at their mark."""
         self.tip.hide()
+        lost = lost_stops(self.plan.layer(*self.needs), self.plan.marks_layer())
+        if lost:
+            self.say_here(lost)
+        self.drawn.emit("routes", route)
 
     def look(self, place: Place) -> list[str]:
         """What would be picked up; in hand, the legs as they would be."""

@@ -13,11 +13,11 @@ from .plan_tool import PlanTool
 from .row_adding import RowAdding
 from .row_form import RowAsked, free_name, names_in
 
-FIELDS = ("name", "kind", "stay_min")
+FIELDS = ("name", "kind", "stay_min", "charted_depth_m")
 
 
 class PlaceMark(PlanTool):
-    """A click asks for name, kind and stay; the mark is there once the form is filled in."""
+    """A click asks for name, kind, stay and charted depth; the mark is there once the form is filled in."""
 
     snaps_to_marks = False  # two marks at one place would be one stop with two names
 

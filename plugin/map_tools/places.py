@@ -94,7 +94,7 @@ class CanvasPlaces:
         for mark in marks:
             drawn = self.to_map((mark.lon, mark.lat))
             apart = self.pixels_apart(point, drawn) if drawn is not None else math.inf
-            if apart <= SNAP_PX or _within_name(lon, lat, mark):
+            if apart <= SNAP_PX or within_name(lon, lat, mark):
                 found.append((apart, mark.fid, mark))
         return min(found, key=lambda one: one[:2])[2] if found else None
 
@@ -112,7 +112,8 @@ class CanvasPlaces:
     _made: tuple[QgsCoordinateTransform, QgsCoordinateTransform] | None = None
 
 
-def _within_name(lon: float, lat: float, mark: MarkPlace) -> bool:
+def within_name(lon: float, lat: float, mark: MarkPlace) -> bool:
+    """Whether a route's vertex at a place takes the mark's name."""
     if abs(mark.lat - lat) * M_PER_DEG > 2.0 * TAKES_NAME_WITHIN_M:
         return False
     return geodesic_leg(lon, lat, mark.lon, mark.lat)[0] <= TAKES_NAME_WITHIN_M

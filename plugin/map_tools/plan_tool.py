@@ -211,9 +211,13 @@ class PlanTool(QgsMapTool):
 
     def refuse(self, words: str) -> None:
         """Say at the cursor, until it moves on, and in the dock why something was not done."""
-        self._refused_at = self._pixel
-        self.say([words])
+        self.say_here([words])
         self.refused.emit(words)
+
+    def say_here(self, lines: Sequence[str]) -> None:
+        """Show lines at the cursor until it moves on."""
+        self._refused_at = self._pixel
+        self.say(lines)
 
     def _look(self, event: QgsMapMouseEvent) -> None:
         self._place = self.where(event)

@@ -45,6 +45,7 @@ class RowAdding:
 
         def closed(code: int) -> None:
             self._form = None
+            self._canvas.setFocus()  # the tool's keys go on, Esc among them
             if not sip.isdeleted(layer):
                 layer.willBeDeleted.disconnect(layer_gone)
             if code != RowForm.DialogCode.Accepted:

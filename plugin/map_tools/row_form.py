@@ -21,11 +21,13 @@ from qgis.PyQt.QtWidgets import (
 )
 
 from ..core.errors import BadInputError, SwimPlanError
-from ..plan_package.field_spec import LayerSpec
+from ..plan_package.field_spec import FieldSpec, LayerSpec
 from ..plan_package.row_check import checked_value
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.words import schema_words
 from ..words import tr
+
+FEWEST_DECIMALS = 1  # minutes, metres and knots of what is drawn: more than that nobody means by hand
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -104,7 +106,7 @@ class RowForm(QDialog):
             one.setToolTip(schema_words(spec.help))
         widget.setAccessibleName(title)
         wrapper.setValues(self.feature.attribute(index), [])
-        _say_empty(widget)
+        _say_empty(widget, schema_words(spec.pattern_words))
         form.addRow(label, widget)
         self.wrappers[name] = wrapper
 
@@ -124,7 +126,8 @@ class RowForm(QDialog):
         try:
             value = checked_value(self.asked.spec, 0, self.asked.spec.field(name), _stripped(wrapper.value()))
         except BadInputError as error:  # which names a row; this one has no number yet
-            raise SwimPlanError(asked=f"'{title}'", allowed=error.allowed, remedy=error.remedy) from error
+            spec = self.asked.spec.field(name)
+            raise SwimPlanError(asked=f"'{title}'", allowed=_allowed(spec, error), remedy=error.remedy) from error
         if value is None and name in self.asked.needed:
             raise SwimPlanError(asked=tr("'{}' is empty").format(title), remedy=tr("Fill it in"))
         if name == "name" and value in self.asked.taken:
@@ -132,8 +135,16 @@ class RowForm(QDialog):
         return value
 
 
-def _say_empty(widget: QWidget) -> None:
-    """An empty field in plain words: QGIS's widgets show their own sign for it, which is NULL."""
+def _allowed(spec: FieldSpec, error: BadInputError) -> str:
+    """What a field may hold, in the words that its list shows."""
+    if not spec.choices:
+        return error.allowed
+    return tr("Choose one of: {}").format(", ".join(map(schema_words, spec.choices.values())))
+
+
+def _say_empty(widget: QWidget, form_words: str) -> None:
+    """An empty field in plain words: QGIS's widgets show their own sign for it, which is NULL. What a text must look
+    like stands in the empty field."""
     null = QgsApplication.nullRepresentation()
     if isinstance(widget, QComboBox):
         empty = widget.findText(f"({null})")
@@ -141,10 +152,14 @@ def _say_empty(widget: QWidget) -> None:
             widget.setItemText(empty, tr("(choose)"))
     elif isinstance(widget, QDoubleSpinBox):
         widget.setSpecialValueText(tr("not given"))
+        widget.setDecimals(FEWEST_DECIMALS)
     elif isinstance(widget, QPlainTextEdit) and widget.toPlainText() == null:
         widget.clear()
     elif isinstance(widget, QgsFilterLineEdit):
-        widget.setPlaceholderText("")
+        widget.setNullValue("")
+        if widget.text() == null:
+            widget.clear()
+        widget.setPlaceholderText(form_words)
 
 
 def _stripped(value: object) -> object:

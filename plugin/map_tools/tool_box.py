@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from qgis.gui import QgsMapCanvas, QgsMapTool
 from qgis.PyQt import sip
-from qgis.PyQt.QtCore import QObject, pyqtSignal
+from qgis.PyQt.QtCore import QEvent, QObject, pyqtSignal
+from qgis.PyQt.QtGui import QKeySequence
 
 from ..core.typed_position import position_from_text
 from .at_hand import PlanAtHand
@@ -18,11 +19,13 @@ from .plan_tool import PlanTool
 
 class ToolBox(QObject):
     """``tools`` by name. ``changed`` says that another tool is used, or that its hint is another; ``refused`` why
-    something was not done; ``drawn`` the plan's layer and the name of the row that was drawn or changed."""
+    something was not done; ``drawn`` the plan's layer and the name of the row that was drawn or changed; ``stepped``
+    that the keys of undo (False) or redo (True) were pressed over the map while a tool of ours is used."""
 
     changed = pyqtSignal()
     refused = pyqtSignal(str)
     drawn = pyqtSignal(str, str)
+    stepped = pyqtSignal(bool)
 
     def __init__(self, canvas: QgsMapCanvas, plan: PlanAtHand, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -44,6 +47,7 @@ class ToolBox(QObject):
             tool.drawn.connect(self.drawn)
             tool.left.connect(self.leave)
         canvas.mapToolSet.connect(self._tool_set)
+        canvas.installEventFilter(self)
 
     @property
     def used(self) -> PlanTool | None:
@@ -57,6 +61,18 @@ class ToolBox(QObject):
             self._before = self._canvas.mapTool()
         self._canvas.setMapTool(self.tools[name])
         self._canvas.setFocus()
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Undo and redo over the map are of the layer that was drawn into, whichever layer QGIS has chosen: the keys
+        are taken before QGIS's own entries see them."""
+        if event.type() in (QEvent.Type.ShortcutOverride, QEvent.Type.KeyPress) and self.used is not None:
+            for keys, again in ((QKeySequence.StandardKey.Undo, False), (QKeySequence.StandardKey.Redo, True)):
+                if event.matches(keys):
+                    event.accept()
+                    if event.type() == QEvent.Type.KeyPress:
+                        self.stepped.emit(again)
+                    return True
+        return super().eventFilter(watched, event)
 
     def leave(self) -> None:
         """Put the tool away; what was used before is used again. Edits stay as they are."""
@@ -84,6 +100,7 @@ class ToolBox(QObject):
     def release(self) -> None:
         """Before the dock goes: nothing stays on the canvas."""
         self.leave()
+        self._canvas.removeEventFilter(self)
         self._canvas.mapToolSet.disconnect(self._tool_set)
         for tool in self.tools.values():
             tool.release()

@@ -13,7 +13,6 @@ from qgis.PyQt.QtGui import QWheelEvent
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QAbstractSpinBox, QApplication, QComboBox, QSlider, QWidget
 from swims import DAY, LEDGE, TITLE, add_swimmer, invented_bay, new_plan, swum
-from tideleg.dock import plan_section
 from tideleg.dock.dock import TidelegDock
 from tideleg.dock.help_window import HelpWindow
 from tideleg.dock.plan_in_project import plans_in
@@ -207,14 +206,6 @@ def test_sections_come_as_they_can_be_used(at_desk, bay: Path, tmp_path: Path) -
     assert shown(dock) == {section.objectName() for section in dock.frames}
     dock.session.close_plan()
     assert shown(dock) == {"TidelegPlan"}
-
-
-@pytest.mark.parametrize(
-    ("told", "zone"), [(b"Pacific/Auckland", "Pacific/Auckland"), (b"", "UTC"), (b"UTC+03:00", "UTC"), (b"\xff", "UTC")]
-)
-def test_a_new_plan_is_asked_for_in_the_computers_own_zone(monkeypatch, told: bytes, zone: str) -> None:
-    monkeypatch.setattr(plan_section.QTimeZone, "systemTimeZoneId", lambda: told)
-    assert plan_section.own_zone() == zone
 
 
 def test_a_file_that_is_no_plan_is_refused_in_words_and_the_plan_before_it_stays(at_desk, bay: Path) -> None:
