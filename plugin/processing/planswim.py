@@ -19,6 +19,7 @@ from qgis.core import (
 )
 
 from ..version import tideleg_version
+from .file_options import add_private, is_private
 from .main_thread import in_main_thread
 from .plan_algorithm import PlanAlgorithm
 from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
@@ -54,6 +55,7 @@ class PlanSwim(PlanAlgorithm):
         super().__init__()
         self._request: SwimRequest | None = None
         self._plan: SwimPlan | None = None
+        self._options: Any = None
 
     def name(self) -> str:
         return "planswim"
@@ -101,6 +103,8 @@ class PlanSwim(PlanAlgorithm):
             self.addParameter(
                 QgsProcessingParameterFileDestination(name, words[name], ending, optional=True, createByDefault=default)
             )
+        # A report is all numbers, and layers are the plan's own: only what is handed round is written so.
+        add_private(self, self._tr("Leave the marks out of GPX, wet card and table, to share them"))
         self.addOutput(QgsProcessingOutputBoolean("FEASIBLE", self._tr("Can be swum")))
         self.addOutput(QgsProcessingOutputNumber("MINUTES", self._tr("Minutes in all")))
 
@@ -133,15 +137,21 @@ class PlanSwim(PlanAlgorithm):
         return super().checkParameterValues(parameters, context)
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        from ..cards.gps_options import options_of
         from ..layers_in.swim_in import request_from
+        from ..plan_package.settings import read_settings
 
         sources = self._sources(parameters, context)
         asked = replace(self.swim_asked(parameters, context), way=self.way(parameters, context))
-        self._request = request_from(self.plan(parameters, context) or None, sources, asked)
+        plan = self.plan(parameters, context)
+        self._request = request_from(plan or None, sources, asked)
+        settings = read_settings(plan) if plan else {}
+        self._options = options_of(settings, private=is_private(self, parameters, context))
 
     def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        from ..cards.read_back import unread_words
         from ..core.solve.plan_swim import plan_swim
         from ..core.solve.turn_back.turn_back import turn_back, with_turn_back
 
@@ -154,7 +164,12 @@ class PlanSwim(PlanAlgorithm):
             is_cancelled=feedback.isCanceled,
         )
         self._plan = with_turn_back(plan, found)
-        self.tell(feedback, self._plan.warnings, (f"[{flag.severity}] {flag.message}" for flag in self._plan.flags))
+        unread = unread_words(["GPX"]) if self.file_of(parameters, "GPX", context) else []
+        self.tell(
+            feedback,
+            (*self._plan.warnings, *unread),
+            (f"[{flag.severity}] {flag.message}" for flag in self._plan.flags),
+        )
         if feedback.isCanceled():
             return {}
         return self._write(parameters, context, feedback)
@@ -201,17 +216,18 @@ class PlanSwim(PlanAlgorithm):
         return [self.plan(parameters, context), *files]
 
     def _write_files(self, paths: dict[str, str]) -> None:
-        from ..cards.gps_options import GpsOptions
         from ..cards.swim_files import csv_writer, gpx_writer
         from ..cards.wet_card import card_writers
         from ..cards.whole_files import text_writer, write_whole
         from ..core.results.report import report_text
+        from ..core.results.shared import without_marks
 
         writers = {
             "REPORT": lambda: text_writer(report_text(self._plan, tideleg_version())),
-            "GPX": lambda: gpx_writer(self._plan, GpsOptions()),
-            "CSV": lambda: csv_writer(self._plan, GpsOptions()),
+            "GPX": lambda: gpx_writer(self._plan, self._options),
+            "CSV": lambda: csv_writer(self._plan, self._options),
         }
         found = {paths[name]: writer() for name, writer in writers.items() if paths[name]}
-        card = card_writers(self._plan, paths["CARD"]) if paths["CARD"] else {}
+        shown = without_marks(self._plan) if self._options.private else self._plan
+        card = card_writers(shown, paths["CARD"]) if paths["CARD"] else {}
         write_whole({**found, **card})

@@ -14,6 +14,7 @@ from qgis.core import (
 )
 
 from .card_look import add_card_look, card_look, layout_file
+from .file_options import add_private, is_private
 from .main_thread import in_main_thread
 from .plan_algorithm import INTEGER, PlanAlgorithm
 from .whole_outputs import WholeOutputs
@@ -68,6 +69,7 @@ class SeasonCards(PlanAlgorithm):
         self.add_way()
         self.add_number("MOST", self._tr("Days, at most"), 10, 1, 100, kind=INTEGER)
         add_card_look(self)
+        add_private(self, self._tr("Leave the marks out, to share the cards: no positions, headings or distances"))
         words = self._tr("Wet cards")
         self.addParameter(QgsProcessingParameterFileDestination("CARDS", words, "PDF (*.pdf)"))
         self.addOutput(QgsProcessingOutputNumber("COUNT", self._tr("Number of cards")))
@@ -81,6 +83,7 @@ class SeasonCards(PlanAlgorithm):
     def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        from ..core.results.shared import without_marks
         from ..core.solve.windows.find_windows import find_windows
 
         self._path = self.file_of(parameters, "CARDS", context)
@@ -104,6 +107,8 @@ class SeasonCards(PlanAlgorithm):
             self._plans.append(self._swum(parameters, context, depart, feedback))
             feedback.setProgress(FOUND_SHARE + (100.0 - FOUND_SHARE) * (number + 1) / len(best))
             feedback.pushInfo(f"{depart:%Y-%m-%d %H:%M}")
+        if is_private(self, parameters, context):
+            self._plans = [without_marks(plan) for plan in self._plans]
         self.tell(feedback, found.warnings, ())
         in_main_thread(self._write, feedback.isCanceled)  # print layouts belong there
         return {"CARDS": self._path, "COUNT": len(self._plans)}

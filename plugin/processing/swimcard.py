@@ -10,12 +10,12 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
-    QgsProcessingParameterBoolean,
     QgsProcessingParameterFileDestination,
 )
 from qgis.PyQt.QtCore import QLocale
 
 from .card_look import add_card_look, card_look, layout_file
+from .file_options import add_private, is_private
 from .main_thread import in_main_thread
 from .plan_algorithm import PlanAlgorithm, check_apart
 from .whole_outputs import Paper, WholeOutputs, write_each
@@ -89,8 +89,7 @@ class SwimCard(PlanAlgorithm):
         for name in (*FACTS, "NOTE"):
             self.add_text(name, words[name], optional=True)
         add_card_look(self)
-        words_private = self._tr("Leave the marks out, to share the card: no positions, headings or distances")
-        self.addParameter(QgsProcessingParameterBoolean("PRIVATE", words_private, defaultValue=False))
+        add_private(self, self._tr("Leave the marks out, to share the card: no positions, headings or distances"))
         for name, ending in FILES.items():
             self.addParameter(
                 QgsProcessingParameterFileDestination(
@@ -101,7 +100,7 @@ class SwimCard(PlanAlgorithm):
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
         why = self.wind_problem(parameters)
-        if not why and self.parameterAsBoolean(parameters, "PRIVATE", context):
+        if not why and is_private(self, parameters, context):
             sheets = [name for name in ("SHEET", "SHEET_HTML") if self.file_of(parameters, name, context)]
             if sheets:
                 why = self._tr("The shore contact's sheet says where you are and is not to be shared: leave {} empty.")
@@ -135,7 +134,7 @@ class SwimCard(PlanAlgorithm):
         swim = self._sheet.swim
         self.tell(feedback, swim.warnings, (f"[{flag.severity}] {flag.message}" for flag in swim.flags))
         self._paths = {name: self.file_of(parameters, name, context) for name in FILES}
-        self._private = self.parameterAsBoolean(parameters, "PRIVATE", context)
+        self._private = is_private(self, parameters, context)
         self._look = card_look(self, parameters, context)
         written = [path for path in self._paths.values() if path]
         if not written:

@@ -10,11 +10,11 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputBoolean,
-    QgsProcessingParameterBoolean,
     QgsProcessingParameterFileDestination,
 )
 
-from .plan_algorithm import INTEGER, PlanAlgorithm
+from .file_options import add_gps_options, add_private, gps_options
+from .plan_algorithm import PlanAlgorithm
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -35,6 +35,7 @@ class SwimFiles(PlanAlgorithm):
     def __init__(self) -> None:
         super().__init__()
         self._request: SwimRequest | None = None
+        self._options: Any = None
 
     def name(self) -> str:
         return "swimfiles"
@@ -52,7 +53,8 @@ class SwimFiles(PlanAlgorithm):
             "GPX: places as waypoints, the legs as a route, the predicted track with its times. KML, GeoJSON: places, "
             "legs, track and flags. CSV: the legs as a table, safe for spreadsheets. Text: the wet card.\n\n"
             "Length of names: what a small receiver shows, 6 to 10 letters; names stay different. Points on the way: "
-            "waypoints on the track really swum, every so many metres of each leg.\n"
+            "waypoints on the track really swum, every so many metres of each leg. What is left empty comes from the "
+            "plan's settings.\n"
             "Leave the marks out: for files to share. Entries and exits stay; marks have no positions, and there is "
             "nothing to find them by.\n\n"
             "Everything is predicted. Not for navigation. Marks are private: the other files say where they are."
@@ -64,12 +66,8 @@ class SwimFiles(PlanAlgorithm):
         self.add_text("DEPART", self._tr("Departure (date and time)"))
         self.add_swimmer()
         self.add_way()
-        self.add_number("NAME_LENGTH", self._tr("Letters of a name (6 to 10)"), None, 6, 10, kind=INTEGER)
-        capitals = self._tr("Names in capitals")
-        self.addParameter(QgsProcessingParameterBoolean("UPPER_CASE", capitals, defaultValue=False))
-        self.add_number("EVERY_M", self._tr("Points on the way every (m)"), None, 25, 100_000)
-        words = self._tr("Leave the marks out, to share the files")
-        self.addParameter(QgsProcessingParameterBoolean("PRIVATE", words, defaultValue=False))
+        add_gps_options(self)
+        add_private(self, self._tr("Leave the marks out, to share the files"))
         names = {
             "GPX": self._tr("Marks, route and track for a GPS"),
             "KML": self._tr("KML"),
@@ -86,29 +84,24 @@ class SwimFiles(PlanAlgorithm):
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
         from ..layers_in.swim_in import request_from
+        from ..plan_package.settings import read_settings
 
         asked = replace(self.swim_asked(parameters, context), way=self.way(parameters, context))
-        self._request = request_from(self.plan(parameters, context), {}, asked)
+        plan = self.plan(parameters, context)
+        self._request = request_from(plan, {}, asked)
+        self._options = gps_options(self, parameters, context, read_settings(plan))
 
     def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
-        from ..cards.gps_options import GpsOptions
         from ..cards.read_back import DRIVERS, unread_words
         from ..cards.swim_files import WRITERS
 
         wanted = [name for name in FILES if self.file_of(parameters, name, context)]
         if not wanted:
             raise QgsProcessingException(self._tr("No file was asked for: name at least one."))
-        length, every_m = (self.number(parameters, name, context) for name in ("NAME_LENGTH", "EVERY_M"))
-        options = GpsOptions(
-            name_length=None if length is None else int(length),
-            upper_case=self.parameterAsBoolean(parameters, "UPPER_CASE", context),
-            every_m=every_m,
-            private=self.parameterAsBoolean(parameters, "PRIVATE", context),
-        )
         swim = self.swum(self._request, feedback)
         sentences = (f"[{one.severity}] {one.message}" for one in swim.flags)
         self.tell(feedback, (*swim.warnings, *unread_words(DRIVERS.keys() & set(wanted))), sentences)
-        writers = {name: lambda name=name: WRITERS[name](swim, options) for name in FILES}
+        writers = {name: lambda name=name: WRITERS[name](swim, self._options) for name in FILES}
         return {"FEASIBLE": swim.feasible, **self.write(parameters, context, [], writers)}

@@ -76,6 +76,16 @@ def test_a_seasons_cards_that_do_not_fit_make_the_run_fail(shell) -> None:
     assert "unfit.pdf" not in run("seasoncards", *span, f"CARDS={folder / 'unfit.pdf'}", fails=True)
 
 
+def test_files_for_a_gps(shell) -> None:
+    folder, run = shell
+    names = {"GPX": "s.gpx", "KML": "s.kml", "GEOJSON": "s.geojson", "CSV": "s.csv", "TEXT": "s.txt"}
+    outputs = [f"{key}={folder / name}" for key, name in names.items()]
+    made = run("swimfiles", "DEPART=2027-06-26T10:00", "EVERY_M=300", "NAME_LENGTH=6", "UPPER_CASE=true", *outputs)
+    assert b"<name>L1P1</name>" in made["s.gpx"] and b"<kml" in made["s.kml"]
+    assert b"FeatureCollection" in made["s.geojson"] and made["s.csv"].startswith(b"number,")
+    assert b"TURN BACK BY" in made["s.txt"]
+
+
 def test_a_seasons_cards(shell) -> None:
     folder, run = shell
     span = ("FROM=2027-06-14", "TO=2027-06-15", "STEP=60", "MOST=2")

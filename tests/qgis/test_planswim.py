@@ -138,7 +138,7 @@ def test_parameters_are_the_agreed_ones_and_only_the_departure_is_needed(qgis_ap
     assert [name for name, one in parameters.items() if one.flags() & one.Flag.FlagAdvanced] == list(GIVEN)
     assert parameters["HEADING_MODE"].defaultValue() == 0
     assert len(parameters["HEADING_MODE"].options()) == 3
-    assert set(NAMES[-8:]) <= {output.name() for output in algorithm.outputDefinitions()}
+    assert set(NAMES[-9:-1]) <= {output.name() for output in algorithm.outputDefinitions()}
 
 
 # ---------------------------------------------------------------- outputs

@@ -75,6 +75,15 @@ def test_its_fonts_are_in_the_pdf_and_nothing_is_a_picture(plan: Path, tmp_path:
     assert len(pictures.splitlines()) == 2  # its heads
 
 
+def test_cards_to_share_have_no_headings_and_no_positions(plan: Path, tmp_path: Path) -> None:
+    pdf = tmp_path / "shared.pdf"
+    about = {"TO": "2027-06-14", "MOST": 1, "PRIVATE": True}
+    ran = run(SeasonCards().create(), {"PLAN": str(plan), **SPAN, **about, "CARDS": str(pdf)})
+    assert ran.ok, ran.said
+    text = " ".join(" ".join(pages(pdf)).split())
+    assert "Marks are left out" in text and not re.search(r"\b\d{3}M\b|\d\d°\d\d\.\d{3}", text)
+
+
 def test_a_span_without_a_window_writes_nothing_and_says_why(plan: Path, tmp_path: Path) -> None:
     pdf = tmp_path / "season.pdf"
     asked = {**SPAN, "FROM": "2031-01-01", "TO": "2031-01-02", "CARDS": str(pdf)}

@@ -13,12 +13,12 @@ from xml.etree import ElementTree
 import pytest
 from plans import make_plan
 from swims import DAY, LAT, LON, add_constant_stream, add_route, add_swimmer, moved, new_plan, point, run
-from tideleg.cards import swim_files
+from tideleg.cards import read_back, swim_files
 from tideleg.cards.gps_options import GpsOptions
 from tideleg.cards.gpx import gpx_text
 from tideleg.cards.whole_files import write_whole
 from tideleg.core.errors import SwimPlanError
-from tideleg.plan_package.store import append_rows
+from tideleg.plan_package.store import append_rows, write_settings
 from tideleg.processing.planswim import PlanSwim
 from tideleg.processing.swimfiles import SwimFiles
 
@@ -95,6 +95,41 @@ def test_points_on_the_way_lie_on_the_bowed_track_so_far_apart(plan: Path) -> No
     for here, there in zip([track[0], *way], way):
         assert 90.0 < distance_m(here, there) <= 100.5  # along the track, straight across a little less
     assert all(min(distance_m(one, other) for other in track) < 12.0 for one in way)
+
+
+def names_in(gpx: str) -> set[str]:
+    return {one.findtext(f"{GPX}name") for one in ElementTree.fromstring(gpx).iter(f"{GPX}wpt")}
+
+
+def test_what_the_plans_settings_say_of_the_gps_holds_where_nothing_is_asked(plan: Path) -> None:
+    write_settings(plan, {"gps_name_length": "7", "gps_upper_case": "1", "gps_every_m": "200"})
+    gpx = plan.with_name("by planswim.gpx")
+    ran = run(PlanSwim().create(), {"PLAN": str(plan), "DEPART": f"{DAY}T10:00", "GPX": str(gpx)})
+    assert ran.ok, ran.said
+    for text in (files(plan)["GPX"], gpx.read_text(encoding="utf-8")):
+        names = names_in(text)
+        assert {"L1P1", "L2P1"} <= names and all(len(name) <= 7 and name == name.upper() for name in names)
+        assert "L1P8" not in names
+    assert "L1P8" in names_in(files(plan, EVERY_M=100.0)["GPX"])
+
+
+def test_planswims_files_to_share_hold_no_way_to_the_mark_and_its_report_is_whole(plan: Path) -> None:
+    paths = {key: str(plan.with_name(f"p{key}")) for key in ("GPX", "CSV", "REPORT")}
+    ran = run(PlanSwim().create(), {"PLAN": str(plan), "DEPART": f"{DAY}T10:00", "PRIVATE": True, **paths})
+    assert ran.ok, ran.said
+    for key in ("GPX", "CSV"):
+        text = Path(paths[key]).read_text(encoding="utf-8")
+        assert f"{REEF[1]:.4f}" not in text and ran.report["legs"][0]["card_heading"] not in text
+        assert "Marks are left out for sharing" in text
+    assert ran.report["legs"][0]["distance_m"] > 0.0
+
+
+def test_a_file_that_this_gdal_cannot_read_again_is_told_of(plan: Path, monkeypatch) -> None:
+    monkeypatch.setitem(read_back.DRIVERS, "GPX", ("none such",))
+    for algorithm in (PlanSwim(), SwimFiles()):
+        asked = {"PLAN": str(plan), "DEPART": f"{DAY}T10:00", "GPX": str(plan.with_name("s.gpx"))}
+        ran = run(algorithm.create(), asked)
+        assert ran.ok and any("GPX file is not read again" in words for words in ran.warnings), ran.warnings
 
 
 def test_kml_and_geojson_hold_places_legs_and_track_and_nothing_from_elsewhere(plan: Path) -> None:
