@@ -116,6 +116,20 @@ def proposed_name(swim: SwimPlan) -> str:
     return f"{route or tr('route')} {swim.depart:%Y-%m-%d %H%M}"
 
 
+def file_name(file: TakeFile, swim: SwimPlan) -> str:
+    """What a file of the swim is called; one made to share ends in that word, and is never taken for another."""
+    return f"{proposed_name(swim)}{Path(f'x{file.ending}').stem[1:]}{_shared(swim)}{file.suffix}"
+
+
+def folder_name(swim: SwimPlan) -> str:
+    """What a folder of the swim's files is called."""
+    return f"{proposed_name(swim)}{_shared(swim)}"
+
+
+def _shared(swim: SwimPlan) -> str:
+    return tr(" shared") if swim.marks_left_out else ""
+
+
 def write_one(file: TakeFile, swim: SwimPlan, path: Path) -> None:
     """Write one file whole or not at all. SwimPlanError where it cannot be written."""
     write_whole({path: file.writer(swim)})
@@ -126,9 +140,9 @@ def write_all(files: Iterable[TakeFile], swim: SwimPlan, parent: Path) -> Path:
 
     A folder that is there already is left as it is: the new one gets a number.
     """
-    folder = _new_folder(parent, proposed_name(swim))
+    folder = _new_folder(parent, folder_name(swim))
     try:
-        write_whole({folder / f"{proposed_name(swim)}{file.ending}": file.writer(swim) for file in files})
+        write_whole({folder / file_name(file, swim): file.writer(swim) for file in files})
     except BaseException:
         with suppress(OSError):  # somebody else has put something into it meanwhile
             folder.rmdir()

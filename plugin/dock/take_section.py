@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -12,6 +12,7 @@ from qgis.PyQt.QtWidgets import QCheckBox, QFileDialog, QGridLayout, QHBoxLayout
 from qgis.utils import OverrideCursor
 
 from ..cards.gps_options import GpsOptions, options_of
+from ..cards.read_back import DRIVERS, unread_words
 from ..core.errors import SwimPlanError
 from ..core.results.card import leg_state
 from ..core.results.shared import without_marks
@@ -22,7 +23,7 @@ from .card_choice import CardChoice
 from .desktop import may_replace, open_on_desktop
 from .section import Section, label
 from .session import PLANNING, TURNING, Session
-from .take_files import TakeFile, proposed_name, take_files, write_all, write_one
+from .take_files import TakeFile, file_name, folder_name, take_files, write_all, write_one
 
 REPORT = "report"  # which is all numbers: there is none to share
 
@@ -53,6 +54,7 @@ class TakeSection(Section):
         self.card.problem.connect(self._say)
         self.share.toggled.connect(self.refresh)
         session.swim_changed.connect(self.refresh)
+        session.asked_changed.connect(self._outdated)
         session.plan_changed.connect(self._plan_changed)
         self._plan_changed()
 
@@ -136,20 +138,20 @@ class TakeSection(Section):
     def _take(self, file: TakeFile, _checked: bool = False) -> None:
         """Ask where to and write one file."""
         shown = self._session.swim
-        path = self._ask_file(file, self._session.path.parent / f"{proposed_name(shown)}{file.ending}")
+        path = self._ask_file(file, self._session.path.parent / file_name(file, self._swim()))
         if path is not None:
-            self._write(shown, lambda swim: write_one(file, swim, path) or path)
+            self._write(shown, [file], lambda swim: write_one(file, swim, path) or path)
 
     def _take_all(self) -> None:
         """Ask where to and write all files into a new folder there."""
         shown = self._session.swim
-        words = tr("Folder in Which to Make '{}'").format(proposed_name(shown))
+        words = tr("Folder in Which to Make '{}'").format(folder_name(self._swim()))
         parent = QFileDialog.getExistingDirectory(self, words, str(self._session.path.parent))
         if parent:
             files = [file for key, file in self.files.items() if key != REPORT or not self.share.isChecked()]
-            self._write(shown, lambda swim: write_all(files, swim, Path(parent)))
+            self._write(shown, files, lambda swim: write_all(files, swim, Path(parent)))
 
-    def _write(self, shown: SwimPlan, write: Callable[[SwimPlan], Path]) -> None:
+    def _write(self, shown: SwimPlan, files: Sequence[TakeFile], write: Callable[[SwimPlan], Path]) -> None:
         """Write the swim that was asked for, unless it has changed while the dialog was open."""
         if self._session.swim is not shown or self.reason():
             self._say(tr("The swim has changed meanwhile: nothing was written."))
@@ -160,7 +162,13 @@ class TakeSection(Section):
         except SwimPlanError as error:
             self._say(str(error))
             return
-        self._say(tr("Written: {}").format(written), written)
+        unread = unread_words(file.key.upper() for file in files if file.key.upper() in DRIVERS)
+        self._say(" ".join([tr("Written: {}").format(written), *unread]), written)
+
+    def _outdated(self, *_: object) -> None:
+        """Another swim is shown, or will be: what was written is not of it, and is not opened from here any more."""
+        if self._written is not None:
+            self._say("")
 
     def _ask_file(self, file: TakeFile, proposed: Path) -> Path | None:
         """Where to; None where the user gives up. A file that is there already is asked about."""

@@ -14,6 +14,7 @@ from qgis.PyQt.QtCore import QObject, QTimer, QUrl, pyqtSlot
 from qgis.PyQt.QtGui import QDesktopServices
 from qgis.PyQt.QtWidgets import QApplication, QDialog, QDialogButtonBox, QFileDialog, QLineEdit, QMessageBox
 from swims import DAY, FILES, digest, invented_bay, left_in, swum
+from tideleg.cards import read_back
 from tideleg.core.errors import SwimPlanError
 from tideleg.dock import take_files
 from tideleg.dock.dock import TidelegDock
@@ -94,6 +95,11 @@ def without_dates(pdf: Path) -> bytes:
     return re.sub(rb"/CreationDate[^\n]*|<xmp:[^\n]*|uuid:[^\n<]*", b"", pdf.read_bytes())
 
 
+def undated(gpx: Path) -> str:
+    """A GPX file without the moment it was made at."""
+    return re.sub(r"<time>[^<]*</time>", "", gpx.read_text(encoding="utf-8"), count=1)
+
+
 def test_everything_is_what_planswim_writes(dock, tmp_path: Path) -> None:
     folder = tmp_path / "algorithm"
     folder.mkdir()
@@ -105,7 +111,7 @@ def test_everything_is_what_planswim_writes(dock, tmp_path: Path) -> None:
     made = tmp_path / NAME
     assert left_in(made) == sorted(NAME + ending for ending in ENDINGS.values())
     assert json.loads((made / f"{NAME} report.json").read_text(encoding="utf-8")) == report
-    assert (made / f"{NAME}.gpx").read_bytes() == Path(files["GPX"]).read_bytes()
+    assert undated(made / f"{NAME}.gpx") == undated(Path(files["GPX"]))
     assert (made / f"{NAME} legs.csv").read_bytes() == Path(files["CSV"]).read_bytes()
     assert without_dates(made / f"{NAME} card.pdf") == without_dates(Path(files["CARD"]))
     words = (made / f"{NAME} card.txt").read_text(encoding="utf-8")
@@ -310,6 +316,30 @@ def test_without_a_plan_there_is_nothing_to_take(qgis_app) -> None:
         assert not dock.take.isEnabled() and dock.take.hint.text() == "Open a plan first."
 
 
+def test_what_was_written_is_not_opened_any_more_when_another_swim_is_asked_for(dock, tmp_path: Path) -> None:
+    answers = Answers(accepted(tmp_path / "taken.gpx"))
+    dock.take.buttons["gpx"].click()
+    assert answers.answered and dock.take.open_it.isVisibleTo(dock.take)
+    dock.session.step_departure(1)
+    assert not dock.take.open_it.isVisibleTo(dock.take) and not dock.take.open_folder.isVisibleTo(dock.take)
+    assert "taken.gpx" not in dock.take.note.text()
+
+
+def test_a_single_file_to_share_is_proposed_under_a_name_that_says_so(dock, tmp_path: Path) -> None:
+    dock.take.share.click()
+    seen: list[Path] = []
+    answers = Answers(accepted(tmp_path / "taken.csv", seen))
+    dock.take.buttons["csv"].click()
+    assert answers.answered and seen == [tmp_path / f"{NAME} legs shared.csv"]
+
+
+def test_a_file_that_this_gdal_cannot_read_again_is_told_of(dock, tmp_path: Path, monkeypatch) -> None:
+    monkeypatch.setitem(read_back.DRIVERS, "GPX", ("none such",))
+    answers = Answers(accepted(tmp_path / "taken.gpx"))
+    dock.take.buttons["gpx"].click()
+    assert answers.answered and "GPX file is not read again" in dock.take.note.text()
+
+
 def test_what_is_written_to_share_says_when_and_not_where(dock: TidelegDock, tmp_path: Path) -> None:
     take = dock.take
     take.share.click()
@@ -319,6 +349,8 @@ def test_what_is_written_to_share_says_when_and_not_where(dock: TidelegDock, tmp
     assert answers.answered, take.note.text()
     folder = next(path for path in tmp_path.iterdir() if path.is_dir() and "1000" in path.name)
     names = [path.name for path in folder.iterdir()]
+    # Never to be taken for those with the marks.
+    assert folder.name == f"{NAME} shared" and all(Path(name).stem.endswith(" shared") for name in names), names
     assert not any(name.endswith(".json") and "report" in name for name in names) and len(names) >= 4
     leg = dock.session.swim.legs[0]
     for path in folder.iterdir():
