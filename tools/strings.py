@@ -98,7 +98,7 @@ def schema_texts() -> list[str]:
     for layer in LAYERS:
         found += [layer.title, layer.help]
         for field in layer.fields:
-            found += [field.alias, field.help, field.group, *(field.choices or {}).values()]
+            found += [field.alias, field.help, field.group, *(field.choices or {}).values(), field.pattern_words]
     return [text for text in found if text]
 
 
@@ -130,7 +130,7 @@ def faults(name: str, tree: ast.Module) -> list[str]:
             found.append(f"{where} {ast.unparse(node)[:70]}: only a plain text can be gathered")
         elif asked is not None and called(node) != KEPT and id(node) not in inside:
             found.append(f"{where} {ast.unparse(node)[:70]}: asked for at import, before the language is known")
-        plain = shown_plain(node) + (refused_plain(node) if not name.startswith("plan_package") else [])
+        plain = shown_plain(node) + refused_plain(node)
         found += [f"{where} {called(node)}: {text!r} is not translated" for text in plain]
     return found + returned_plain(name, tree)
 

@@ -10,45 +10,125 @@
         <translation>die Datei kann nicht geschrieben werden</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>1 more flag: read the report.</source>
-        <translation>1 weitere Meldung: siehe Bericht.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>{count} more flags: read the report.</source>
-        <translation>{count} weitere Meldungen: siehe Bericht.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_flags.py"/>
         <location filename="../cards/card_text.py"/>
         <source>No flags. Feasible is not safe.</source>
         <translation>Keine Meldungen. Machbar heißt nicht sicher.</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_flags.py"/>
+        <source>{count} more flags, {grave} of them stops or warnings: read the report.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>1 more flag: read the report.</source>
+        <translation>1 weitere Meldung: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>{count} more flags: read the report.</source>
+        <translation>{count} weitere Meldungen: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
         <source>STOP:</source>
         <translation>STOPP:</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_flags.py"/>
         <source>WARNING:</source>
         <translation>WARNUNG:</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_flags.py"/>
         <source>note:</source>
         <translation>Hinweis:</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_flags.py"/>
+        <source>crosses a channel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>touches an area with rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>crosses land</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>longer than the swimmer's range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>longer than there is time for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <location filename="../layers_out/time_layers.py"/>
+        <source>cannot be swum</source>
+        <translation>nicht schwimmbar</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>in the dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>too shallow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>too deep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <location filename="../cards/card_text.py"/>
+        <location filename="../cards/day_curves.py"/>
+        <location filename="../cards/day_words.py"/>
+        <source>stream not known</source>
+        <translation>Strom nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>stream beyond its tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <location filename="../cards/day_curves.py"/>
+        <source>tide not known</source>
+        <translation>Gezeit nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>water to drink</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
+        <source>pace and limits are guesses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_flags.py"/>
         <location filename="../core/results/card.py"/>
         <location filename="../core/solve/drift_areas.py"/>
         <source>leg {number}</source>
         <translation>Abschnitt {number}</translation>
     </message>
     <message>
-        <location filename="../cards/card_foot.py"/>
+        <location filename="../cards/card_flags.py"/>
         <source>legs {first} and {last}</source>
         <translation>Abschnitte {first} und {last}</translation>
     </message>
@@ -142,17 +222,6 @@
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
-        <location filename="../core/results/shared.py"/>
-        <source>Marks are left out for sharing: no positions, headings or distances.</source>
-        <translation>Zum Weitergeben ohne Marken: keine Positionen, Kurse und Entfernungen.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_parts.py"/>
-        <source>Left out: all but the legs and limits.</source>
-        <translation>Nur Abschnitte und Grenzen stehen hier.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_parts.py"/>
         <source>sketch</source>
         <translation>Skizze</translation>
     </message>
@@ -173,8 +242,40 @@
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
+        <source>headings home</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>tides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>alarm, tides, depths</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <location filename="../cards/read_back.py"/>
+        <source>flags</source>
+        <translation>Meldungen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>HOME from {place}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
         <source>Not on this card: {parts}.</source>
         <translation>Nicht auf dieser Karte: {parts}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <location filename="../core/results/shared.py"/>
+        <source>Marks are left out for sharing: no positions, headings or distances.</source>
+        <translation>Zum Weitergeben ohne Marken: keine Positionen, Kurse und Entfernungen.</translation>
     </message>
     <message>
         <location filename="../cards/card_templates.py"/>
@@ -300,13 +401,6 @@
     </message>
     <message>
         <location filename="../cards/card_text.py"/>
-        <location filename="../cards/day_curves.py"/>
-        <location filename="../cards/day_words.py"/>
-        <source>stream not known</source>
-        <translation>Strom nicht bekannt</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_text.py"/>
         <source>stream sets {set} true, {rate} kn</source>
         <translation>Strom setzt {set} rechtweisend, {rate} kn</translation>
     </message>
@@ -327,9 +421,14 @@
         <translation>nach {set} rechtweisend</translation>
     </message>
     <message>
-        <location filename="../cards/day_curves.py"/>
-        <source>tide not known</source>
-        <translation>Gezeit nicht bekannt</translation>
+        <location filename="../cards/csv_legs.py"/>
+        <source>Leg of {route}; times in {zone}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/csv_legs.py"/>
+        <source>Only if leg {number} could be swum</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/day_curves.py"/>
@@ -710,6 +809,11 @@
         <translation>Die Punkte weiter auseinander legen</translation>
     </message>
     <message>
+        <location filename="../cards/gpx.py"/>
+        <source>Departure {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../cards/leg_rows.py"/>
         <source>leave</source>
         <translation>ab</translation>
@@ -804,11 +908,6 @@
         <location filename="../cards/read_back.py"/>
         <source>segments of the track</source>
         <translation>Abschnitte der Spur</translation>
-    </message>
-    <message>
-        <location filename="../cards/read_back.py"/>
-        <source>flags</source>
-        <translation>Meldungen</translation>
     </message>
     <message>
         <location filename="../cards/read_back.py"/>
@@ -922,6 +1021,31 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
+        <source>only if leg {number} could be swum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>LEG {number}, FROM {start} TO {end}, CANNOT BE SWUM: {why}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>DO NOT ACCEPT THIS PLAN AS IT STANDS</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>FROM {stop} NO WAY OUT IS SAFE when they are there, {arrive} to {leave}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>THE PLAN LEAVES {stop} AT {leave}, WHICH IS TOO LATE: its last safe minute is {latest}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
         <source>This plan has no time of return: it cannot be swum as it stands, and there is no alarm time.</source>
         <translation>Dieser Plan hat keine Rückkehrzeit: so, wie er ist, ist er nicht schwimmbar, und es gibt keine Alarmzeit.</translation>
     </message>
@@ -932,13 +1056,18 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
-        <source>Back on shore, as planned: {home}.</source>
-        <translation>Zurück an Land, wie geplant: {home}.</translation>
+        <source>ALARM {alarm}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>ALARM at {alarm}: if nobody has told you by then that they are ashore, ring the emergency service.</source>
         <translation>ALARM um {alarm}: wenn bis dahin niemand gesagt hat, dass sie an Land sind, den Notruf anrufen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>Back on shore, as planned: {home}.</source>
+        <translation>Zurück an Land, wie geplant: {home}.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -979,6 +1108,11 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
+        <source>How many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
         <source>Float</source>
         <translation>Boje</translation>
     </message>
@@ -1015,6 +1149,16 @@
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
+        <source>leg {}, {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>legs {}, {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
         <source>From {start} to {end}: cannot be swum ({why}).</source>
         <translation>Von {start} nach {end}: nicht schwimmbar ({why}).</translation>
     </message>
@@ -1037,6 +1181,11 @@
         <location filename="../cards/sheet_words.py"/>
         <source>leave {}</source>
         <translation>ab {}</translation>
+    </message>
+    <message>
+        <location filename="../cards/sheet_words.py"/>
+        <source>{leave}: TOO LATE</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -1173,8 +1322,24 @@
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
+        <source>TURN BACK BY, to {exit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <location filename="../cards/ways_home.py"/>
+        <source>{head} (goes on)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
         <source>Turn-back times of {count} more stops: read the report.</source>
         <translation>Umkehrzeiten von {count} weiteren Halten: siehe Bericht.</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>THE PLAN LEAVES TOO LATE: {clock}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1193,8 +1358,38 @@
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
-        <source>ELSE EXIT {exit}</source>
-        <translation>SONST AUSSTIEG {exit}</translation>
+        <source>to {exit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>on a bad day not safe at all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>as predicted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>on a bad day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>on a bad day only from {first} on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>as predicted {clock}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
+        <source>the plan leaves at {clock}: not on a bad day</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1203,23 +1398,13 @@
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
-        <source>on a bad day {clock}</source>
-        <translation>an schlechtem Tag {clock}</translation>
+        <source>ELSE EXIT {exit}</source>
+        <translation>SONST AUSSTIEG {exit}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
-        <source>bad day: from {first} to {last}</source>
-        <translation>schlechter Tag: {first} bis {last}</translation>
-    </message>
-    <message>
-        <location filename="../cards/turn_back_block.py"/>
-        <source>THE PLAN LEAVES AT {clock}</source>
-        <translation>DER PLAN GEHT UM {clock}</translation>
-    </message>
-    <message>
-        <location filename="../cards/turn_back_block.py"/>
-        <source>not safe at all</source>
-        <translation>gar nicht sicher</translation>
+        <source>ELSE EXIT {exit}, from {clock} on</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1235,6 +1420,21 @@
         <location filename="../cards/ways_home.py"/>
         <source>HOME from {place} to {exit}, leave at</source>
         <translation>HEIM von {place} nach {exit}, ab</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>From {clock} on: see LATE.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>TOO LATE after {clock}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>Later rows are not on this card: it covers leaving until {clock}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../cards/ways_home.py"/>
@@ -1402,6 +1602,11 @@
     </message>
     <message>
         <location filename="../core/chart/marks.py"/>
+        <source>{count} marks lie at one stop ({names}); the nearest counts: {name}, kind {kind}, stay {stay_min:g} min.</source>
+        <translation>{count} Marken liegen an einem Halt ({names}); es gilt die nächste: {name}, Art {kind}, Aufenthalt {stay_min:g} min.</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/marks.py"/>
         <location filename="../dock/order_section.py"/>
         <location filename="../dock/reach_section.py"/>
         <location filename="../layers_out/styling.py"/>
@@ -1529,11 +1734,13 @@
     </message>
     <message>
         <location filename="../core/errors.py"/>
+        <location filename="../plan_package/row_check.py"/>
         <source>Times carry a zone or an offset</source>
         <translation>Zeiten haben eine Zone oder einen Versatz</translation>
     </message>
     <message>
         <location filename="../core/errors.py"/>
+        <location filename="../plan_package/row_check.py"/>
         <source>Write the offset, for example 2027-06-05T09:40+00:00</source>
         <translation>Den Versatz dazuschreiben, zum Beispiel 2027-06-05T09:40+00:00</translation>
     </message>
@@ -2697,6 +2904,72 @@
         <translation>Für die Umkehr werden nur die {most} nächsten Ausstiege angesehen; nicht dabei: {left}.</translation>
     </message>
     <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <location filename="../core/solve/turn_back/turn_back.py"/>
+        <source>Turn back: {words}</source>
+        <translation>Umkehr: {words}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>on arriving at {name} at {arrive} no exit is reached in time.</source>
+        <translation>bei Ankunft in {name} um {arrive} ist kein Ausstieg rechtzeitig zu erreichen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>From {name} no exit is reached in time</source>
+        <translation>Von {name} ist kein Ausstieg rechtzeitig zu erreichen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>leave {name} not before {until}: on arriving at {arrive} no exit is reached in time.</source>
+        <translation>{name} nicht vor {until} verlassen: Bei Ankunft um {arrive} ist kein Ausstieg rechtzeitig zu erreichen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>Leave {name} not before {until}</source>
+        <translation>{name} nicht vor {until} verlassen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>the plan leaves {name} at {leave}, after {last}, the last safe minute.</source>
+        <translation>der Plan verlässt {name} um {leave}, nach {last}, der letzten sicheren Minute.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>The plan leaves {name} at {leave}: too late after {last}</source>
+        <translation>Der Plan verlässt {name} um {leave}: nach {last} zu spät</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>never safe</source>
+        <translation>nie sicher</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>safe until {last}</source>
+        <translation>sicher bis {last}</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>the plan leaves {name} at {leave} for {planned_exit}, which is {until}: take {exit}.</source>
+        <translation>der Plan verlässt {name} um {leave} nach {planned_exit}, das ist {until}: {exit} nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>From {name} to {planned_exit} is too late: take {exit}</source>
+        <translation>Von {name} nach {planned_exit} zu spät: {exit} nehmen</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>on a bad day (slower, more or less stream, turning early or late) no exit is reached in time from {name}, not even leaving on arrival at {arrive}.</source>
+        <translation>an einem schlechten Tag (langsamer, mehr oder weniger Strom, früher oder später kenternd) ist von {name} kein Ausstieg rechtzeitig zu erreichen, auch nicht bei Aufbruch sofort nach Ankunft um {arrive}.</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/turn_back/late_leaving.py"/>
+        <source>the plan leaves {name} at {leave}; on a bad day that is too late after {bad}.</source>
+        <translation>der Plan verlässt {name} um {leave}; an einem schlechten Tag ist das nach {bad} zu spät.</translation>
+    </message>
+    <message>
         <location filename="../core/solve/turn_back/leaving.py"/>
         <source>the stream</source>
         <translation>der Strom</translation>
@@ -2710,51 +2983,6 @@
         <location filename="../core/solve/turn_back/turn_back.py"/>
         <source>Turn back: its times are those of the stops between the ends of the route.</source>
         <translation>Umkehr: Ihre Zeiten sind die der Halte zwischen den Enden der Route.</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>Turn back: {words}</source>
-        <translation>Umkehr: {words}</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>on arriving at {name} at {arrive} no exit is reached in time.</source>
-        <translation>bei Ankunft in {name} um {arrive} ist kein Ausstieg rechtzeitig zu erreichen.</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>leave {name} not before {stop:%H:%M}: on arriving at {arrive} no exit is reached in time.</source>
-        <translation>{name} nicht vor {stop:%H:%M} verlassen: Bei Ankunft um {arrive} ist kein Ausstieg rechtzeitig zu erreichen.</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>the plan leaves {name} at {leave}, after {latest_leave:%H:%M}, the last safe minute.</source>
-        <translation>der Plan verlässt {name} um {leave}, nach {latest_leave:%H:%M}, der letzten sicheren Minute.</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>never safe</source>
-        <translation>nie sicher</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>safe until {latest_planned_exit:%H:%M}</source>
-        <translation>sicher bis {latest_planned_exit:%H:%M}</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>the plan leaves {name} at {leave} for {planned_exit}, which is {until}: take {exit}.</source>
-        <translation>der Plan verlässt {name} um {leave} nach {planned_exit}, das ist {until}: {exit} nehmen.</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>on a bad day (slower, more or less stream, turning early or late) no exit is reached in time from {name}, not even leaving on arrival at {arrive}.</source>
-        <translation>an einem schlechten Tag (langsamer, mehr oder weniger Strom, früher oder später kenternd) ist von {name} kein Ausstieg rechtzeitig zu erreichen, auch nicht bei Aufbruch sofort nach Ankunft um {arrive}.</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/turn_back/turn_back.py"/>
-        <source>the plan leaves {name} at {leave}; on a bad day that is too late after {bad}.</source>
-        <translation>der Plan verlässt {name} um {leave}; an einem schlechten Tag ist das nach {bad} zu spät.</translation>
     </message>
     <message>
         <location filename="../core/solve/windows/chart_limits.py"/>
@@ -3976,6 +4204,11 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
+        <source>Save Drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
         <source>P&amp;osition</source>
         <translation>P&amp;osition</translation>
     </message>
@@ -4028,14 +4261,29 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
-        <source>'{}' is drawn and not saved yet: QGIS saves it with the layer's edits.</source>
-        <translation>„{}“ ist gezeichnet und noch nicht gespeichert: QGIS speichert es mit den Änderungen des Layers.</translation>
+        <source>'{}' is drawn and not saved yet.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
         <location filename="../dock/plan_marks.py"/>
         <source>(without a name)</source>
         <translation>(ohne Namen)</translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>'{}' was not saved: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Saved: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/draw_section.py"/>
+        <source>Save the edits of: {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -4132,6 +4380,156 @@
         <location filename="../dock/latest_work.py"/>
         <source>Tideleg has a defect here: {}. The log messages say more.</source>
         <translation>Tideleg hat hier einen Fehler: {}. Das Protokoll sagt mehr.</translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>New Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <location filename="../dock/plan_section.py"/>
+        <location filename="../processing/newplan.py"/>
+        <location filename="../processing/readchart.py"/>
+        <location filename="../processing/text_reading.py"/>
+        <source>Plans (*.gpkg)</source>
+        <translation>Pläne (*.gpkg)</translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Where to Keep the Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>such as Autumn swims</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>may stay empty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <location filename="../processing/newplan.py"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>What the plan is called in the dock, in the layers and on the cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../processing/readtides.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Where the plan is kept: one GeoPackage (.gpkg)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Time zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>The clock of the coast; type a part of its name to find it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Datum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>The level that depths and heights of tide are counted from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Tide port</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Whose tides give the heights, where the plan has several ports</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Make Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>&amp;Title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>&amp;File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Time &amp;zone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>&amp;Datum</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Tide &amp;port</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>No file is named</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>A plan is kept in one file of yours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>Name one that ends in .gpkg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>{} is there already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <source>A new plan replaces no file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <location filename="../map_tools/row_form.py"/>
+        <source>Give it another name</source>
+        <translation>Einen anderen Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../dock/new_plan_form.py"/>
+        <location filename="../processing/newplan.py"/>
+        <source>New plan</source>
+        <translation>Neuer Plan</translation>
     </message>
     <message>
         <location filename="../dock/order_rows.py"/>
@@ -4441,7 +4839,23 @@
         <translation>Tideleg: liest den Plan um den Mauszeiger</translation>
     </message>
     <message>
+        <location filename="../dock/plan_in_project.py"/>
+        <source>Another file has taken the plan's place, and edits are not saved: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_in_project.py"/>
+        <source>They belong to the file before, and saving them would lose them with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/plan_in_project.py"/>
+        <source>Copy the rows that you need, roll the edits back in QGIS, and paste them into the new file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../dock/plan_section.py"/>
+        <location filename="../entry.py"/>
         <location filename="../processing/newplan.py"/>
         <location filename="../processing/plan_algorithm.py"/>
         <location filename="../processing/planswim.py"/>
@@ -4499,14 +4913,6 @@
         <location filename="../dock/plan_section.py"/>
         <source>Open Plan</source>
         <translation>Plan öffnen</translation>
-    </message>
-    <message>
-        <location filename="../dock/plan_section.py"/>
-        <location filename="../processing/newplan.py"/>
-        <location filename="../processing/readchart.py"/>
-        <location filename="../processing/text_reading.py"/>
-        <source>Plans (*.gpkg)</source>
-        <translation>Pläne (*.gpkg)</translation>
     </message>
     <message>
         <location filename="../dock/plan_section.py"/>
@@ -4893,8 +5299,8 @@ max.</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
-        <source>Minutes for the leg, rounded up</source>
-        <translation>Minuten für den Abschnitt, aufgerundet</translation>
+        <source>Minutes from leaving to arriving, as the clock shows them</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
@@ -4922,15 +5328,13 @@ nach</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
-        <source>Ground
-m/s</source>
-        <translation>Grund
-m/s</translation>
+        <source>Ground</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
-        <source>Speed made good over the ground, metres a second</source>
-        <translation>Geschwindigkeit über Grund, Meter je Sekunde</translation>
+        <source>Speed made good over the ground, in knots like the stream, and in metres a second</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
@@ -5049,6 +5453,16 @@ bis {}</translation>
         <location filename="../dock/session.py"/>
         <source>Layer '{}' is filtered: the rows that its filter hides are not in the plan.</source>
         <translation>Layer „{}“ ist gefiltert: die Zeilen, die sein Filter verbirgt, sind nicht im Plan.</translation>
+    </message>
+    <message>
+        <location filename="../dock/session.py"/>
+        <source>Another file has taken the plan's place: it was read anew.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/session.py"/>
+        <source>The plan's time zone was changed in its file: {} before, {} now. The departure is the same moment.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/session.py"/>
@@ -5184,6 +5598,7 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/sheet_section.py"/>
+        <location filename="../processing/whole_outputs.py"/>
         <source>Nothing was written</source>
         <translation>Nichts wurde geschrieben</translation>
     </message>
@@ -5224,6 +5639,7 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
+        <location filename="../entry.py"/>
         <source>Swim</source>
         <translation>Tour</translation>
     </message>
@@ -5314,8 +5730,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
-        <source>Pace through the water, m/s; the lowest step means the swimmer's own</source>
-        <translation>Tempo durchs Wasser, m/s; die unterste Stufe ist das des Schwimmers</translation>
+        <source>Pace through the water, m/s; emptied, or 0, it is the swimmer's own</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
@@ -5377,6 +5793,11 @@ bis {}</translation>
         <location filename="../dock/swim_section.py"/>
         <source>&amp;Headings</source>
         <translation>&amp;Kurse</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>own, {:.2f} m/s</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../dock/tables/cell_editors.py"/>
@@ -6011,6 +6432,7 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/tables_section.py"/>
+        <location filename="../entry.py"/>
         <source>More</source>
         <translation>Mehr</translation>
     </message>
@@ -6156,6 +6578,7 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
+        <location filename="../plan_package/placing.py"/>
         <source>Choose another folder</source>
         <translation>Einen anderen Ordner wählen</translation>
     </message>
@@ -6719,6 +7142,16 @@ letzte</translation>
     </message>
     <message>
         <location filename="../entry.py"/>
+        <source>Read Data</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../entry.py"/>
+        <source>Take Along</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../entry.py"/>
         <source>Tideleg dock</source>
         <translation>Tideleg-Bedienfeld</translation>
     </message>
@@ -7155,11 +7588,14 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/plan_append.py"/>
+        <location filename="../plan_package/geopackage.py"/>
         <source>no reason given</source>
         <translation>kein Grund genannt</translation>
     </message>
     <message>
         <location filename="../layers_in/plan_append.py"/>
+        <location filename="../plan_package/database.py"/>
+        <location filename="../plan_package/geopackage.py"/>
         <source>A plan is a GeoPackage that nothing else is writing to</source>
         <translation>Ein Plan ist ein GeoPackage, in das sonst nichts schreibt</translation>
     </message>
@@ -7412,6 +7848,7 @@ letzte</translation>
     <message>
         <location filename="../layers_in/swim_chart.py"/>
         <location filename="../map_tools/row_form.py"/>
+        <location filename="../plan_package/row_check.py"/>
         <source>Fill it in</source>
         <translation>Bitte ausfüllen</translation>
     </message>
@@ -7547,13 +7984,25 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
-        <source>Layer '{name}': 1 row {words}.</source>
-        <translation>Layer „{name}“: 1 Zeile {words}.</translation>
+        <source>Layer '{name}': 1 row {words}: {rows}.</source>
+        <translation>Layer „{name}“: 1 Zeile {words}: {rows}.</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
-        <source>Layer '{name}': {count} rows {words}.</source>
-        <translation>Layer „{name}“: {count} Zeilen {words}.</translation>
+        <source>Layer '{name}': {count} rows {words}: {rows}.</source>
+        <translation>Layer „{name}“: {count} Zeilen {words}: {rows}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <location filename="../plan_package/row_check.py"/>
+        <source>The layer holds {geometry}</source>
+        <translation>Der Layer enthält {geometry}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Convert the geometry or choose another layer</source>
+        <translation>Die Geometrie umwandeln oder einen anderen Layer wählen</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
@@ -7567,6 +8016,11 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
+        <source>Layer '{name}' has no field '{field}': {value:g} is taken for every row.</source>
+        <translation>Layer „{name}“ hat kein Feld „{field}“: Für jede Zeile gilt {value:g}.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
         <source>A layer with places needs a coordinate reference system; this one has none</source>
         <translation>Ein Layer mit Orten braucht ein Koordinatenbezugssystem; dieser hat keines</translation>
     </message>
@@ -7574,16 +8028,6 @@ letzte</translation>
         <location filename="../layers_in/table.py"/>
         <source>Set the layer's coordinate reference system in its properties</source>
         <translation>Das Koordinatenbezugssystem in den Eigenschaften des Layers setzen</translation>
-    </message>
-    <message>
-        <location filename="../layers_in/table.py"/>
-        <source>The layer holds {geometry}</source>
-        <translation>Der Layer enthält {geometry}</translation>
-    </message>
-    <message>
-        <location filename="../layers_in/table.py"/>
-        <source>Convert the geometry or choose another layer</source>
-        <translation>Die Geometrie umwandeln oder einen anderen Layer wählen</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
@@ -7625,6 +8069,11 @@ letzte</translation>
         <location filename="../layers_in/table.py"/>
         <source>Add vertices along the edge, or clip the layer to the area of the plan</source>
         <translation>Stützpunkte entlang der Kante einfügen, oder den Layer auf das Gebiet des Plans beschneiden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>Layer '{name}', field '{field}': times without a zone were read as UTC. Write Z or their offset.</source>
+        <translation>Layer „{name}“, Feld „{field}“: Zeiten ohne Zone wurden als UTC gelesen. Z oder ihren Versatz dazuschreiben.</translation>
     </message>
     <message>
         <location filename="../layers_in/tides_in.py"/>
@@ -7788,6 +8237,7 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/whole_shapes.py"/>
+        <location filename="../plan_package/row_check.py"/>
         <source>no geometry</source>
         <translation>keine Geometrie</translation>
     </message>
@@ -8149,11 +8599,6 @@ letzte</translation>
         <translation>Zeit nicht bekannt</translation>
     </message>
     <message>
-        <location filename="../layers_out/time_layers.py"/>
-        <source>cannot be swum</source>
-        <translation>nicht schwimmbar</translation>
-    </message>
-    <message>
         <location filename="../layers_out/time_styles.py"/>
         <source>Swimmer, at the time shown</source>
         <translation>Schwimmer, zur gezeigten Zeit</translation>
@@ -8476,6 +8921,21 @@ letzte</translation>
         <translation>In den Projekteigenschaften das Bearbeiten erlauben oder die Datei freigeben, dann noch einmal versuchen</translation>
     </message>
     <message>
+        <location filename="../map_tools/lost_stops.py"/>
+        <source>'{route}' no longer stops at {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/lost_stops.py"/>
+        <source>Stop {number} of '{route}' no longer lies at {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/lost_stops.py"/>
+        <source>its stay of {stay} min is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../map_tools/mark_lines.py"/>
         <source>Place an entry to see distance and bearing from it</source>
         <translation>Einen Einstieg setzen, um Abstand und Peilung von ihm zu sehen</translation>
@@ -8657,8 +9117,8 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
-        <source>Give it another name</source>
-        <translation>Einen anderen Namen geben</translation>
+        <source>Choose one of: {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
@@ -8671,6 +9131,230 @@ letzte</translation>
         <translation>nicht angegeben</translation>
     </message>
     <message>
+        <location filename="../plan_package/database.py"/>
+        <source>The new plan {name} did not come out whole ({verdict})</source>
+        <translation>Der neue Plan {name} ist nicht heil herausgekommen ({verdict})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <location filename="../plan_package/styles.py"/>
+        <source>Check free space on the disk and try again</source>
+        <translation>Freien Platz auf der Platte prüfen und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>The plan {path} was to be replaced while it is open</source>
+        <translation>Der Plan {path} sollte ersetzt werden, während er offen ist</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>No other program or project may have it open</source>
+        <translation>Kein anderes Programm oder Projekt darf ihn offen haben</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <location filename="../plan_package/placing.py"/>
+        <source>Remove its layers from open projects and try again</source>
+        <translation>Seine Layer aus offenen Projekten nehmen und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>there is no such file</source>
+        <translation>es gibt keine solche Datei</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>The plan {path} could not be written ({error})</source>
+        <translation>Der Plan {path} konnte nicht geschrieben werden ({error})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>Save or drop the edits of its layers and try again</source>
+        <translation>Die Änderungen seiner Layer speichern oder verwerfen und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>The plan {path} could not be read ({error})</source>
+        <translation>Der Plan {path} konnte nicht gelesen werden ({error})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>Another program is writing to it</source>
+        <translation>Ein anderes Programm schreibt gerade hinein</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>Close it there, then try again</source>
+        <translation>Ihn dort schließen, dann noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>The plan {path} could not be read ({reason})</source>
+        <translation>Der Plan {path} konnte nicht gelesen werden ({reason})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>A plan is one GeoPackage file</source>
+        <translation>Ein Plan ist eine GeoPackage-Datei</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/database.py"/>
+        <source>Check the path, or make a new plan</source>
+        <translation>Den Pfad prüfen, oder einen neuen Plan anlegen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>one of {names}, or another text</source>
+        <translation>eines von {names}, oder ein anderer Text</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>one of {names}</source>
+        <translation>eines von {names}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>a date and time with its UTC offset</source>
+        <translation>Datum und Uhrzeit mit Versatz zu UTC</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <location filename="../plan_package/odd_numbers.py"/>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <location filename="../plan_package/odd_numbers.py"/>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>{noun} above {low:g} to {high:g}{unit}</source>
+        <translation>{noun} über {low:g} bis {high:g}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>{noun} from {low:g} to {high:g}{unit}</source>
+        <translation>{noun} von {low:g} bis {high:g}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>{noun} above {low:g}{unit}</source>
+        <translation>{noun} über {low:g}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>{noun} of at least {low:g}{unit}</source>
+        <translation>{noun}, mindestens {low:g}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/field_spec.py"/>
+        <source>{noun} of at most {high:g}{unit}</source>
+        <translation>{noun}, höchstens {high:g}{unit}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/geopackage.py"/>
+        <source>The plan {path} could not be written ({said})</source>
+        <translation>Der Plan {path} konnte nicht geschrieben werden ({said})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/geopackage.py"/>
+        <source>Check the folder's permissions and free space, end edits of its layers, and try again</source>
+        <translation>Rechte des Ordners und freien Platz prüfen, Änderungen seiner Layer beenden und noch einmal versuchen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/odd_numbers.py"/>
+        <source>It is {noun}, or nothing at all (NULL)</source>
+        <translation>Es ist {noun}, oder gar nichts (NULL)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/odd_numbers.py"/>
+        <source>Set it to NULL, which means unknown</source>
+        <translation>Auf NULL setzen, das heißt unbekannt</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/odd_numbers.py"/>
+        <source>Correct it, with a point before decimals</source>
+        <translation>Berichtigen, mit einem Punkt vor den Nachkommastellen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/offsets.py"/>
+        <source>Times in this table are stored in UTC</source>
+        <translation>Zeiten stehen in dieser Tabelle in UTC</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/offsets.py"/>
+        <source>Store it in UTC, like 2027-06-05T09:40:00Z</source>
+        <translation>In UTC ablegen, etwa 2027-06-05T09:40:00Z</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>The plan was to be written to {path}</source>
+        <translation>Der Plan sollte nach {path} geschrieben werden</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>A plan is a GeoPackage and its name ends in {suffix}</source>
+        <translation>Ein Plan ist ein GeoPackage, und sein Name endet auf {suffix}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>Use {name}{suffix}</source>
+        <translation>{name}{suffix} verwenden</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>The folder must exist</source>
+        <translation>Den Ordner muss es geben</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>Make the folder {parent} or choose another</source>
+        <translation>Den Ordner {parent} anlegen oder einen anderen wählen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>The plan was to be written to {path}, which is already there</source>
+        <translation>Der Plan sollte nach {path} geschrieben werden, und das gibt es schon</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>An existing plan is not written over unless that is asked for</source>
+        <translation>Ein vorhandener Plan wird nur überschrieben, wenn das verlangt ist</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>Choose another name, or ask for the old plan to be replaced</source>
+        <translation>Einen anderen Namen wählen, oder den alten Plan ersetzen lassen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>The plan was to be written to {target} ({strerror})</source>
+        <translation>Der Plan sollte nach {target} geschrieben werden ({strerror})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>The folder must be writable</source>
+        <translation>In den Ordner muss geschrieben werden können</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>The plan could not be put in place as {target} ({strerror})</source>
+        <translation>Der Plan konnte nicht als {target} abgelegt werden ({strerror})</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/placing.py"/>
+        <source>No other program may have the file open</source>
+        <translation>Kein anderes Programm darf die Datei offen haben</translation>
+    </message>
+    <message>
         <location filename="../plan_package/project.py"/>
         <source>{} (lines)</source>
         <translation>{} (Linien)</translation>
@@ -8679,6 +9363,181 @@ letzte</translation>
         <location filename="../plan_package/project.py"/>
         <source>{} (areas)</source>
         <translation>{} (Flächen)</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>The layer has the fields {names}</source>
+        <translation>Der Layer hat die Felder {names}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Drop the value or give it one of these names</source>
+        <translation>Den Wert weglassen oder ihm einen dieser Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>The table holds no geometry</source>
+        <translation>Die Tabelle hat keine Geometrie</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Pass None</source>
+        <translation>None übergeben</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>A row needs a {geometry}</source>
+        <translation>Eine Zeile braucht {geometry}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Draw it or leave the row out</source>
+        <translation>Zeichnen oder die Zeile weglassen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>The field must be filled: {what}</source>
+        <translation>Das Feld muss gefüllt sein: {what}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Allowed is {what}</source>
+        <translation>Erlaubt ist {what}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Correct the value</source>
+        <translation>Den Wert berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Correct the value, or leave it empty</source>
+        <translation>Den Wert berichtigen, oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>latitude {lat:g}</source>
+        <translation>Breite {lat:g}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Latitude is from -90 to 90 deg</source>
+        <translation>Die Breite liegt von -90 bis 90 Grad</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>longitude {lon:g}</source>
+        <translation>Länge {lon:g}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Longitude is from -360 to 360 deg</source>
+        <translation>Die Länge liegt von -360 bis 360 Grad</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Reproject the layer to EPSG:4326, longitude before latitude</source>
+        <translation>Den Layer nach EPSG:4326 umprojizieren, Länge vor Breite</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>Write a name of the IANA time zone list, such as Europe/Lisbon, Pacific/Auckland or UTC</source>
+        <translation>Einen Namen aus der Zeitzonenliste der IANA schreiben, wie Europe/Lisbon, Pacific/Auckland oder UTC</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>The plan {path} has no such table: its time zone and reserve are not known</source>
+        <translation>Der Plan {path} hat keine solche Tabelle: Seine Zeitzone und Reserve sind nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>Bring the table back from a copy, or make a new plan</source>
+        <translation>Die Tabelle aus einer Kopie zurückholen, oder einen neuen Plan anlegen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>The settings are {names}</source>
+        <translation>Einstellungen sind {names}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>Use one of these keys</source>
+        <translation>Einen dieser Schlüssel verwenden</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>The plan {path} is of version {version}, made by a newer plugin</source>
+        <translation>Der Plan {path} hat Version {version}, von einer neueren Erweiterung</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>This plugin reads plans up to version {version}</source>
+        <translation>Diese Erweiterung liest Pläne bis Version {version}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>Update the plugin</source>
+        <translation>Die Erweiterung aktualisieren</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>The path {path} has '{found}' in it, which QGIS reads as something else</source>
+        <translation>Im Pfad {path} steht „{found}“, das QGIS als etwas anderes liest</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>Paths of plans have no | and no % before two figures or letters from A to F</source>
+        <translation>Pfade von Plänen haben kein | und kein % vor zwei Ziffern oder Buchstaben von A bis F</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/settings.py"/>
+        <source>Rename the file or the folder</source>
+        <translation>Die Datei oder den Ordner umbenennen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>The file {path} must be a plan with this layer</source>
+        <translation>Die Datei {path} muss ein Plan mit diesem Layer sein</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>Make a new plan, or copy the file again if it is damaged</source>
+        <translation>Einen neuen Plan anlegen, oder die Datei neu kopieren, wenn sie beschädigt ist</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>The plan's layer lacks this field</source>
+        <translation>Dem Layer des Plans fehlt dieses Feld</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>Bring the plan up to date, or make a new one</source>
+        <translation>Den Plan auf den neuesten Stand bringen, oder einen neuen anlegen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>A plan has the layers {names}</source>
+        <translation>Ein Plan hat die Layer {names}</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>Use one of these names</source>
+        <translation>Einen dieser Namen verwenden</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>The plan {path} lacks this layer</source>
+        <translation>Dem Plan {path} fehlt dieser Layer</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/store.py"/>
+        <source>Make a new plan, or bring this one up to date</source>
+        <translation>Einen neuen Plan anlegen, oder diesen auf den neuesten Stand bringen</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/styles.py"/>
+        <source>The style of layer {name} could not be stored in {path} ({refusal})</source>
+        <translation>Der Stil des Layers {name} konnte nicht in {path} abgelegt werden ({refusal})</translation>
     </message>
     <message>
         <location filename="../processing/bestorder.py"/>
@@ -8980,9 +9839,29 @@ In diesen Zeiten ist keine Reserve. Eine Vorhersage, keine Beobachtung; machbar 
         <translation>Minuten der Route</translation>
     </message>
     <message>
-        <location filename="../processing/newplan.py"/>
-        <source>New plan</source>
-        <translation>Neuer Plan</translation>
+        <location filename="../processing/file_options.py"/>
+        <source>Letters of a name (6 to 10)</source>
+        <translation>Buchstaben eines Namens (6 bis 10)</translation>
+    </message>
+    <message>
+        <location filename="../processing/file_options.py"/>
+        <source>Names in capitals</source>
+        <translation>Namen in Großbuchstaben</translation>
+    </message>
+    <message>
+        <location filename="../processing/file_options.py"/>
+        <source>Points on the way every (m)</source>
+        <translation>Punkte auf dem Weg alle (m)</translation>
+    </message>
+    <message>
+        <location filename="../processing/main_thread.py"/>
+        <source>QGIS was too busy to lay out the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/main_thread.py"/>
+        <source>Run it again when QGIS answers</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../processing/newplan.py"/>
@@ -9005,11 +9884,6 @@ Bezugsniveau: der Name des Niveaus, von dem aus Kartentiefen und Höhen der Geze
 Ersetzen: ohne das bleibt eine Datei, die schon da ist, unberührt.
 
 Ein Plan enthält, was sein Ersteller hineintut. Ein Gebiet, das nicht gezeichnet ist, ist damit nicht erlaubt, und ein Strom, der nicht bekannt ist, ist nicht null.</translation>
-    </message>
-    <message>
-        <location filename="../processing/newplan.py"/>
-        <source>Title</source>
-        <translation>Titel</translation>
     </message>
     <message>
         <location filename="../processing/newplan.py"/>
@@ -9075,6 +9949,11 @@ Ein Plan enthält, was sein Ersteller hineintut. Ein Gebiet, das nicht gezeichne
         <location filename="../processing/place_asked.py"/>
         <source>Choose a point on the map</source>
         <translation>Einen Punkt auf der Karte wählen</translation>
+    </message>
+    <message>
+        <location filename="../processing/plan_algorithm.py"/>
+        <source>Edits of these layers of the plan are not saved yet, and not counted here: {}. Save them first.</source>
+        <translation>Änderungen an diesen Layern des Plans sind noch nicht gespeichert und zählen hier nicht: {}. Erst speichern.</translation>
     </message>
     <message>
         <location filename="../processing/plan_algorithm.py"/>
@@ -9168,6 +10047,11 @@ Strom, der nicht bekannt ist, wird nie für keinen genommen: der Abschnitt wird 
         <location filename="../processing/planswim.py"/>
         <source>Name of the swimmer</source>
         <translation>Name des Schwimmers</translation>
+    </message>
+    <message>
+        <location filename="../processing/planswim.py"/>
+        <source>Leave the marks out of GPX, wet card and table, to share them</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../processing/planswim.py"/>
@@ -9483,13 +10367,6 @@ Leer heißt nicht bekannt, nie Stauwasser. Stromrichtungen sind, wohin das Wasse
     </message>
     <message>
         <location filename="../processing/readstreams.py"/>
-        <location filename="../processing/readtides.py"/>
-        <location filename="../plan_package/schema.py"/>
-        <source>File</source>
-        <translation>Datei</translation>
-    </message>
-    <message>
-        <location filename="../processing/readstreams.py"/>
         <source>Text</source>
         <translation>Text</translation>
     </message>
@@ -9683,6 +10560,11 @@ Gezeiten und Ströme müssen bis ans Ende der Spanne reichen: Tage ohne sie zäh
     </message>
     <message>
         <location filename="../processing/seasoncards.py"/>
+        <source>Leave the marks out, to share the cards: no positions, headings or distances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
         <source>Wet cards</source>
         <translation>Nasskarten</translation>
     </message>
@@ -9838,33 +10720,11 @@ Eine Vorhersage, keine Beobachtung; machbar heißt nicht sicher; nie allein tauc
 
 GPX: places as waypoints, the legs as a route, the predicted track with its times. KML, GeoJSON: places, legs, track and flags. CSV: the legs as a table, safe for spreadsheets. Text: the wet card.
 
-Length of names: what a small receiver shows, 6 to 10 letters; names stay different. Points on the way: waypoints on the track really swum, every so many metres of each leg.
+Length of names: what a small receiver shows, 6 to 10 letters; names stay different. Points on the way: waypoints on the track really swum, every so many metres of each leg. What is left empty comes from the plan's settings.
 Leave the marks out: for files to share. Entries and exits stay; marks have no positions, and there is nothing to find them by.
 
 Everything is predicted. Not for navigation. Marks are private: the other files say where they are.</source>
-        <translation>Plant eine Tour und schreibt sie für ein GPS und für andere Programme. Jede Datei wird zurückgelesen und mit dem Plan verglichen, bevor sie behalten wird.
-
-GPX: Orte als Wegpunkte, die Abschnitte als Route, die vorhergesagte Spur mit ihren Zeiten. KML, GeoJSON: Orte, Abschnitte, Spur und Meldungen. CSV: die Abschnitte als Tabelle, ungefährlich für Tabellenprogramme. Text: die Nasskarte.
-
-Länge der Namen: was ein kleiner Empfänger zeigt, 6 bis 10 Buchstaben; Namen bleiben verschieden. Punkte auf dem Weg: Wegpunkte auf der wirklich geschwommenen Spur, alle so viele Meter jedes Abschnitts.
-Marken weglassen: für Dateien zum Weitergeben. Ein- und Ausstiege bleiben; Marken haben keine Positionen, und nichts führt zu ihnen.
-
-Alles ist vorhergesagt. Nicht für die Schifffahrt. Marken sind privat: die anderen Dateien sagen, wo sie liegen.</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimfiles.py"/>
-        <source>Letters of a name (6 to 10)</source>
-        <translation>Buchstaben eines Namens (6 bis 10)</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimfiles.py"/>
-        <source>Names in capitals</source>
-        <translation>Namen in Großbuchstaben</translation>
-    </message>
-    <message>
-        <location filename="../processing/swimfiles.py"/>
-        <source>Points on the way every (m)</source>
-        <translation>Punkte auf dem Weg alle (m)</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../processing/swimfiles.py"/>
@@ -10044,6 +10904,21 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../processing/whole_outputs.py"/>
         <source>Choose another file</source>
         <translation>Eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Asked to write {}, which is a plan</source>
+        <translation>Nach {} sollte geschrieben werden, und das ist ein Plan</translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Written were: {}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Not written: {}. {}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../processing/whole_outputs.py"/>
@@ -10267,6 +11142,11 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
+        <source>HH:MM each day, a date YYYY-MM-DD, a date and time, or --MMDD each year</source>
+        <translation>HH:MM an jedem Tag, ein Datum JJJJ-MM-TT, Datum und Uhrzeit, oder --MMTT in jedem Jahr</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
         <source>To (plan's zone)</source>
         <translation>Bis (Zone des Plans)</translation>
     </message>
@@ -10294,6 +11174,11 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../plan_package/schema.py"/>
         <source>The day somebody last read the rule, YYYY-MM-DD.</source>
         <translation>Der Tag, an dem zuletzt jemand die Regel gelesen hat, YYYY-MM-DD.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>a date YYYY-MM-DD</source>
+        <translation>ein Datum JJJJ-MM-TT</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>
@@ -11549,6 +12434,11 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../plan_package/schema.py"/>
         <source>HH:MM each day in the plan's zone, or one date and time.</source>
         <translation>HH:MM täglich in der Zone des Plans, oder ein Tag mit Uhrzeit.</translation>
+    </message>
+    <message>
+        <location filename="../plan_package/schema.py"/>
+        <source>HH:MM each day, or a date and time</source>
+        <translation>HH:MM an jedem Tag, oder Datum und Uhrzeit</translation>
     </message>
     <message>
         <location filename="../plan_package/schema.py"/>

@@ -9,6 +9,7 @@ from contextvars import ContextVar
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 
 BUSY_S = 10.0
 _patience_s = ContextVar("how long a read waits for another program", default=BUSY_S)
@@ -106,8 +107,8 @@ def settle(path: Path) -> None:
         verdict = connection.execute("PRAGMA quick_check").fetchone()[0]
     if verdict != "ok":
         raise SwimPlanError(
-            asked=f"The new plan {path.name} did not come out whole ({verdict})",
-            remedy="Check free space on the disk and try again",
+            asked=tr("The new plan {name} did not come out whole ({verdict})").format(name=path.name, verdict=verdict),
+            remedy=tr("Check free space on the disk and try again"),
         )
 
 
@@ -123,9 +124,9 @@ def settle_before_replacing(path: Path) -> None:
             connection.execute("PRAGMA journal_mode = DELETE")
     except sqlite3.OperationalError as error:
         raise SwimPlanError(
-            asked=f"The plan {path} was to be replaced while it is open",
-            allowed="No other program or project may have it open",
-            remedy="Remove its layers from open projects and try again",
+            asked=tr("The plan {path} was to be replaced while it is open").format(path=path),
+            allowed=tr("No other program or project may have it open"),
+            remedy=tr("Remove its layers from open projects and try again"),
         ) from error
     except sqlite3.DatabaseError:
         # Not a database at all, so its name's journal belongs to nothing.
@@ -140,7 +141,7 @@ def _journal(path: Path, ending: str) -> Path:
 @contextmanager
 def _reading(path: Path) -> Iterator[sqlite3.Connection]:
     if not path.is_file():
-        raise _not_a_plan(path, "there is no such file")
+        raise _not_a_plan(path, tr("there is no such file"))
     try:
         with closing(
             sqlite3.connect(path.absolute().as_uri() + "?mode=ro", uri=True, timeout=_patience_s.get())
@@ -159,9 +160,9 @@ def _writing(path: Path) -> Iterator[sqlite3.Connection]:
             yield connection
     except sqlite3.Error as error:
         raise SwimPlanError(
-            asked=f"The plan {path} could not be written ({error})",
-            allowed="A plan is a GeoPackage that nothing else is writing to",
-            remedy="Save or drop the edits of its layers and try again",
+            asked=tr("The plan {path} could not be written ({error})").format(path=path, error=error),
+            allowed=tr("A plan is a GeoPackage that nothing else is writing to"),
+            remedy=tr("Save or drop the edits of its layers and try again"),
         ) from error
 
 
@@ -181,17 +182,17 @@ def _is_held(error: sqlite3.OperationalError) -> bool:
 
 def _held(path: Path, error: sqlite3.OperationalError) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"The plan {path} could not be read ({error})",
-        allowed="Another program is writing to it",
-        remedy="Close it there, then try again",
+        asked=tr("The plan {path} could not be read ({error})").format(path=path, error=error),
+        allowed=tr("Another program is writing to it"),
+        remedy=tr("Close it there, then try again"),
     )
 
 
 def _not_a_plan(path: Path, reason: str) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"The plan {path} could not be read ({reason})",
-        allowed="A plan is one GeoPackage file",
-        remedy="Check the path, or make a new plan",
+        asked=tr("The plan {path} could not be read ({reason})").format(path=path, reason=reason),
+        allowed=tr("A plan is one GeoPackage file"),
+        remedy=tr("Check the path, or make a new plan"),
     )
 
 

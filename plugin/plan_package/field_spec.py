@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from ..words import tr
+from .words import schema_words
+
 KINDS = ("text", "integer", "real", "datetime")
 GEOMETRIES = ("Point", "LineString", "Polygon", "LineString or Polygon", "none")
 
@@ -68,26 +71,28 @@ class FieldSpec:
     def allowed_words(self) -> str:
         """What the field may hold, in words for an error message."""
         if self.choices:
-            return "one of " + ", ".join(self.allowed) + (", or another text" if self.open_list else "")
+            words = tr("one of {names}, or another text") if self.open_list else tr("one of {names}")
+            return words.format(names=", ".join(self.allowed))
         if self.pattern:
-            return self.pattern_words
+            return schema_words(self.pattern_words)
         if self.kind == "datetime":
-            return "a date and time with its UTC offset"
+            return tr("a date and time with its UTC offset")
         if self.kind == "text":
-            return "text"
+            return tr("text")
         return self._number_words()
 
     def _number_words(self) -> str:
-        noun = "a whole number" if self.kind == "integer" else "a number"
+        noun = tr("a whole number") if self.kind == "integer" else tr("a number")
         unit = f" {self.unit}" if self.unit else ""
         low, high = self.minimum, self.maximum
+        about = {"noun": noun, "low": low, "high": high, "unit": unit}
         if low is not None and high is not None:
-            return f"{noun} {'above' if self.above_minimum else 'from'} {low:g} to {high:g}{unit}"
+            between = tr("{noun} above {low:g} to {high:g}{unit}") if self.above_minimum else None
+            return (between or tr("{noun} from {low:g} to {high:g}{unit}")).format(**about)
         if low is not None:
-            return f"{noun} {'above' if self.above_minimum else 'of at least'} {low:g}{unit}"
-        if high is not None:
-            return f"{noun} of at most {high:g}{unit}"
-        return noun
+            above = tr("{noun} above {low:g}{unit}") if self.above_minimum else None
+            return (above or tr("{noun} of at least {low:g}{unit}")).format(**about)
+        return noun if high is None else tr("{noun} of at most {high:g}{unit}").format(**about)
 
 
 @dataclass(frozen=True, kw_only=True)

@@ -9,6 +9,7 @@ from pathlib import Path
 from osgeo import gdal, ogr, osr
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from .field_spec import FieldSpec, LayerSpec
 
 UTC_FLAG = 100  # GDAL's time zone flag for UTC (ogr_core.h, OGRField.Date.TZFlag); GDAL then stores a trailing Z
@@ -64,7 +65,11 @@ class GeoPackage:
         if spec.has_geometry:
             reference = osr.SpatialReference()
             reference.ImportFromEPSG(epsg)
-        options = [f"IDENTIFIER={spec.name}", f"DESCRIPTION={spec.help}", "FID=fid"]
+        options = [
+            f"IDENTIFIER={spec.name}",
+            f"DESCRIPTION={spec.help}",
+            "FID=fid",
+        ]
         if spec.has_geometry:
             options.append("GEOMETRY_NAME=geom")
         geometry_type = _GEOMETRY_TYPES[spec.geometry]
@@ -163,9 +168,9 @@ def _succeeds(action) -> bool:  # noqa: ANN001
 
 
 def _failure(path: Path) -> SwimPlanError:
-    said = gdal.GetLastErrorMsg() or "no reason given"
+    said = gdal.GetLastErrorMsg() or tr("no reason given")
     return SwimPlanError(
-        asked=f"The plan {path} could not be written ({said})",
-        allowed="A plan is a GeoPackage that nothing else is writing to",
-        remedy="Check the folder's permissions and free space, end edits of its layers, and try again",
+        asked=tr("The plan {path} could not be written ({said})").format(path=path, said=said),
+        allowed=tr("A plan is a GeoPackage that nothing else is writing to"),
+        remedy=tr("Check the folder's permissions and free space, end edits of its layers, and try again"),
     )

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from ..core.errors import BadInputError
+from ..words import tr
 from .database import first_row_where, quoted, table_columns
 from .field_spec import FieldSpec, LayerSpec
 from .schema import LAYERS
@@ -30,14 +31,16 @@ def _check(path: Path, spec: LayerSpec, fields: Sequence[FieldSpec]) -> None:
     for field, value in zip(fields, values):
         if not _is_due(field, value):
             empty = isinstance(value, str) and not value.strip()
-            noun = "a whole number" if field.kind == "integer" else "a number"
+            noun = tr("a whole number") if field.kind == "integer" else tr("a number")
             raise BadInputError(
                 layer=spec.name,
                 row=row,
                 field=field.name,
                 value=value,
-                allowed=f"It is {noun}, or nothing at all (NULL)",
-                remedy="Set it to NULL, which means unknown" if empty else "Correct it, with a point before decimals",
+                allowed=tr("It is {noun}, or nothing at all (NULL)").format(noun=noun),
+                remedy=tr("Set it to NULL, which means unknown")
+                if empty
+                else tr("Correct it, with a point before decimals"),
             )
 
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from osgeo import gdal
 
 from ..core.errors import BadInputError
+from ..words import tr
 from .schema import LAYERS
 
 # The end of a text such as 2027-06-05T11:40:00+02:00. QGIS 3.22 reads its digits and drops the offset without a word.
@@ -31,6 +32,6 @@ def check_offsets(plan: str | Path) -> None:
                     row=row.GetFID(),
                     field=field.name,
                     value=row.GetFieldAsString(field.name),
-                    allowed="Times in this table are stored in UTC",
-                    remedy="Store it in UTC, like 2027-06-05T09:40:00Z",
+                    allowed=tr("Times in this table are stored in UTC"),
+                    remedy=tr("Store it in UTC, like 2027-06-05T09:40:00Z"),
                 )

@@ -10,6 +10,7 @@ from contextlib import contextmanager
 from pathlib import Path
 
 from ..core.errors import SwimPlanError
+from ..words import tr
 from . import database
 
 SUFFIX = ".gpkg"
@@ -38,21 +39,21 @@ def placed_whole(path: str | Path, *, overwrite: bool = False) -> Iterator[Path]
 def _checked_target(path: Path, *, overwrite: bool) -> Path:
     if path.suffix.lower() != SUFFIX:
         raise SwimPlanError(
-            asked=f"The plan was to be written to {path}",
-            allowed=f"A plan is a GeoPackage and its name ends in {SUFFIX}",
-            remedy=f"Use {path.name}{SUFFIX}",
+            asked=tr("The plan was to be written to {path}").format(path=path),
+            allowed=tr("A plan is a GeoPackage and its name ends in {suffix}").format(suffix=SUFFIX),
+            remedy=tr("Use {name}{suffix}").format(name=path.name, suffix=SUFFIX),
         )
     if not path.parent.is_dir():
         raise SwimPlanError(
-            asked=f"The plan was to be written to {path}",
-            allowed="The folder must exist",
-            remedy=f"Make the folder {path.parent} or choose another",
+            asked=tr("The plan was to be written to {path}").format(path=path),
+            allowed=tr("The folder must exist"),
+            remedy=tr("Make the folder {parent} or choose another").format(parent=path.parent),
         )
     if path.is_dir() or (path.exists() and not overwrite):
         raise SwimPlanError(
-            asked=f"The plan was to be written to {path}, which is already there",
-            allowed="An existing plan is not written over unless that is asked for",
-            remedy="Choose another name, or ask for the old plan to be replaced",
+            asked=tr("The plan was to be written to {path}, which is already there").format(path=path),
+            allowed=tr("An existing plan is not written over unless that is asked for"),
+            remedy=tr("Choose another name, or ask for the old plan to be replaced"),
         )
     return path
 
@@ -62,9 +63,11 @@ def _workshop(target: Path) -> Path:
         return Path(tempfile.mkdtemp(prefix=".tideleg-", dir=target.parent))
     except OSError as error:
         raise SwimPlanError(
-            asked=f"The plan was to be written to {target} ({error.strerror})",
-            allowed="The folder must be writable",
-            remedy="Choose another folder",
+            asked=tr("The plan was to be written to {target} ({strerror})").format(
+                target=target, strerror=error.strerror
+            ),
+            allowed=tr("The folder must be writable"),
+            remedy=tr("Choose another folder"),
         ) from error
 
 
@@ -73,7 +76,9 @@ def _move(draft: Path, target: Path) -> None:
         os.replace(draft, target)
     except OSError as error:
         raise SwimPlanError(
-            asked=f"The plan could not be put in place as {target} ({error.strerror})",
-            allowed="No other program may have the file open",
-            remedy="Remove its layers from open projects and try again",
+            asked=tr("The plan could not be put in place as {target} ({strerror})").format(
+                target=target, strerror=error.strerror
+            ),
+            allowed=tr("No other program may have the file open"),
+            remedy=tr("Remove its layers from open projects and try again"),
         ) from error

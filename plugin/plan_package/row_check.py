@@ -13,6 +13,7 @@ from qgis.PyQt.QtCore import QDateTime, Qt, QVariant
 
 from ..core.errors import BadInputError
 from ..layers_in.moments import utc_moment
+from ..words import tr
 from .field_spec import FieldSpec, LayerSpec
 
 LARGEST_LATITUDE_DEG = 90.0
@@ -38,8 +39,10 @@ def checked_values(layer: LayerSpec, row: int, values: Mapping[str, object]) -> 
                 row=row,
                 field=name,
                 value=value,
-                allowed="The layer has the fields " + ", ".join(field.name for field in layer.fields),
-                remedy="Drop the value or give it one of these names",
+                allowed=tr("The layer has the fields {names}").format(
+                    names=", ".join(field.name for field in layer.fields)
+                ),
+                remedy=tr("Drop the value or give it one of these names"),
             )
     return {
         field.name: checked_value(layer, row, field, values.get(field.name, field.default)) for field in layer.fields
@@ -64,13 +67,23 @@ def checked_geometry(layer: LayerSpec, row: int, geometry: QgsGeometry | None) -
     """
     if not layer.has_geometry:
         if geometry is not None and not geometry.isNull():
-            raise _wrong_geometry(layer, row, geometry, "The table holds no geometry", "Pass None")
+            raise _wrong_geometry(layer, row, geometry, tr("The table holds no geometry"), tr("Pass None"))
         return [None]
     if geometry is None or geometry.isNull() or geometry.isEmpty():
-        raise _wrong_geometry(layer, row, None, f"A row needs a {layer.geometry}", "Draw it or leave the row out")
+        raise _wrong_geometry(
+            layer,
+            row,
+            None,
+            tr("A row needs a {geometry}").format(geometry=layer.geometry),
+            tr("Draw it or leave the row out"),
+        )
     if _TYPE_NAMES.get(geometry.type()) not in layer.geometry_types:
         raise _wrong_geometry(
-            layer, row, geometry, f"The layer holds {layer.geometry}", "Convert the geometry or choose another layer"
+            layer,
+            row,
+            geometry,
+            tr("The layer holds {geometry}").format(geometry=layer.geometry),
+            tr("Convert the geometry or choose another layer"),
         )
     return [_checked_part(layer, row, part) for part in _flat_parts(geometry)]
 
@@ -83,8 +96,8 @@ def checked_value(layer: LayerSpec, row: int, field: FieldSpec, value: object) -
                 layer=layer.name,
                 row=row,
                 field=field.name,
-                allowed=f"The field must be filled: {field.allowed_words()}",
-                remedy="Fill it in",
+                allowed=tr("The field must be filled: {what}").format(what=field.allowed_words()),
+                remedy=tr("Fill it in"),
             )
         return None
     if field.kind == "text":
@@ -133,28 +146,27 @@ def _checked_moment(layer: str, row: object, field: FieldSpec, value: object) ->
             row=row,
             field=field.name,
             value=value if isinstance(value, str) else str(value),
-            allowed="Times carry a zone or an offset",
-            remedy="Write the offset, for example 2027-06-05T09:40+00:00",
+            allowed=tr("Times carry a zone or an offset"),
+            remedy=tr("Write the offset, for example 2027-06-05T09:40+00:00"),
         )
     return utc_moment(value, layer=layer, row=row, field=field.name).astimezone(timezone.utc)
 
 
 def _refusal(layer: str, row: object, field: FieldSpec, value: object) -> BadInputError:
-    empty = "" if field.required else ", or leave it empty"
     return BadInputError(
         layer=layer,
         row=row,
         field=field.name,
         value=value,
-        allowed=f"Allowed is {field.allowed_words()}",
-        remedy=f"Correct the value{empty}",
+        allowed=tr("Allowed is {what}").format(what=field.allowed_words()),
+        remedy=tr("Correct the value") if field.required else tr("Correct the value, or leave it empty"),
     )
 
 
 def _wrong_geometry(
     layer: LayerSpec, row: int, geometry: QgsGeometry | None, allowed: str, remedy: str
 ) -> BadInputError:
-    value = "no geometry" if geometry is None else QgsWkbTypes.displayString(geometry.wkbType())
+    value = tr("no geometry") if geometry is None else QgsWkbTypes.displayString(geometry.wkbType())
     return BadInputError(layer=layer.name, row=row, field="geometry", value=value, allowed=allowed, remedy=remedy)
 
 
@@ -170,9 +182,19 @@ def _checked_part(layer: LayerSpec, row: int, part: QgsGeometry) -> bytes:
     for vertex in part.vertices():
         longitude_deg, latitude_deg = vertex.x(), vertex.y()
         if not abs(latitude_deg) <= LARGEST_LATITUDE_DEG:
-            raise _off_the_globe(layer, row, f"latitude {latitude_deg:g}", "Latitude is from -90 to 90 deg")
+            raise _off_the_globe(
+                layer,
+                row,
+                tr("latitude {lat:g}").format(lat=latitude_deg),
+                tr("Latitude is from -90 to 90 deg"),
+            )
         if not abs(longitude_deg) <= LARGEST_LONGITUDE_DEG:
-            raise _off_the_globe(layer, row, f"longitude {longitude_deg:g}", "Longitude is from -360 to 360 deg")
+            raise _off_the_globe(
+                layer,
+                row,
+                tr("longitude {lon:g}").format(lon=longitude_deg),
+                tr("Longitude is from -360 to 360 deg"),
+            )
     return bytes(part.asWkb())
 
 
@@ -183,5 +205,5 @@ def _off_the_globe(layer: LayerSpec, row: int, value: str, allowed: str) -> BadI
         field="geometry",
         value=value,
         allowed=allowed,
-        remedy="Reproject the layer to EPSG:4326, longitude before latitude",
+        remedy=tr("Reproject the layer to EPSG:4326, longitude before latitude"),
     )

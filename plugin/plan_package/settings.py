@@ -8,13 +8,18 @@ from pathlib import Path
 
 from ..core.clock import zone_named
 from ..core.errors import BadInputError, SwimPlanError
+from ..words import tr
 from . import database
 from .row_check import checked_text
 from .schema import PACKAGE_VERSION, SETTING_BY_KEY, VERSION_KEY, default_settings
 
 TABLE = "settings"
 _NOT_PLAIN = re.compile(r"%[0-9A-Fa-f]{2}|\|")
-ZONE_REMEDY = "Write a name of the IANA time zone list, such as Europe/Lisbon, Pacific/Auckland or UTC"
+
+
+def zone_remedy() -> str:
+    """How a zone is written."""
+    return tr("Write a name of the IANA time zone list, such as Europe/Lisbon, Pacific/Auckland or UTC")
 
 
 def read_settings(path: str | Path) -> dict[str, str]:
@@ -27,8 +32,8 @@ def read_settings(path: str | Path) -> dict[str, str]:
     if TABLE not in database.table_names(path):
         raise BadInputError(
             layer=TABLE,
-            allowed=f"The plan {path} has no such table: its time zone and reserve are not known",
-            remedy="Bring the table back from a copy, or make a new plan",
+            allowed=tr("The plan {path} has no such table: its time zone and reserve are not known").format(path=path),
+            remedy=tr("Bring the table back from a copy, or make a new plan"),
         )
     return settings_of(database.read_pairs(path))
 
@@ -56,8 +61,8 @@ def checked_settings(settings: Mapping[str, str]) -> dict[str, str]:
                 row=key,
                 field="key",
                 value=key,
-                allowed="The settings are " + ", ".join(SETTING_BY_KEY),
-                remedy="Use one of these keys",
+                allowed=tr("The settings are {names}").format(names=", ".join(SETTING_BY_KEY)),
+                remedy=tr("Use one of these keys"),
             )
         _check_one(key, text)
     return dict(settings)
@@ -70,9 +75,11 @@ def require_readable(path: Path) -> None:
     version = package_version(path)
     if version > PACKAGE_VERSION:
         raise SwimPlanError(
-            asked=f"The plan {path} is of version {version}, made by a newer plugin",
-            allowed=f"This plugin reads plans up to version {PACKAGE_VERSION}",
-            remedy="Update the plugin",
+            asked=tr("The plan {path} is of version {version}, made by a newer plugin").format(
+                path=path, version=version
+            ),
+            allowed=tr("This plugin reads plans up to version {version}").format(version=PACKAGE_VERSION),
+            remedy=tr("Update the plugin"),
         )
 
 
@@ -81,9 +88,11 @@ def require_plain_path(path: Path) -> None:
     found = _NOT_PLAIN.search(str(path.absolute()))
     if found is not None:
         raise SwimPlanError(
-            asked=f"The path {path} has '{found.group()}' in it, which QGIS reads as something else",
-            allowed="Paths of plans have no | and no % before two figures or letters from A to F",
-            remedy="Rename the file or the folder",
+            asked=tr("The path {path} has '{found}' in it, which QGIS reads as something else").format(
+                path=path, found=found.group()
+            ),
+            allowed=tr("Paths of plans have no | and no % before two figures or letters from A to F"),
+            remedy=tr("Rename the file or the folder"),
         )
 
 
@@ -106,5 +115,5 @@ def _check_zone(name: str) -> None:
         zone_named(name)
     except SwimPlanError as error:
         raise BadInputError(
-            layer=TABLE, row="zone", field="value", value=name, allowed=error.allowed, remedy=ZONE_REMEDY
+            layer=TABLE, row="zone", field="value", value=name, allowed=error.allowed, remedy=zone_remedy()
         ) from error

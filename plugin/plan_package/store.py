@@ -8,6 +8,7 @@ from pathlib import Path
 from qgis.core import QgsGeometry, QgsVectorLayer
 
 from ..core.errors import BadInputError
+from ..words import tr
 from . import database
 from .geopackage import GeoPackage
 from .placing import placed_whole
@@ -81,8 +82,8 @@ def open_layer(path: str | Path, layer_name: str, *, geometry_type: str = "") ->
     if not layer.isValid():
         raise BadInputError(
             layer=spec.name,
-            allowed=f"The file {path} must be a plan with this layer",
-            remedy="Make a new plan, or copy the file again if it is damaged",
+            allowed=tr("The file {path} must be a plan with this layer").format(path=path),
+            remedy=tr("Make a new plan, or copy the file again if it is damaged"),
         )
     return layer
 
@@ -93,8 +94,8 @@ def _require_fields(spec: LayerSpec, present: list[str]) -> None:
             raise BadInputError(
                 layer=spec.name,
                 field=field.name,
-                allowed="The plan's layer lacks this field",
-                remedy="Bring the plan up to date, or make a new one",
+                allowed=tr("The plan's layer lacks this field"),
+                remedy=tr("Bring the plan up to date, or make a new one"),
             )
 
 
@@ -103,13 +104,13 @@ def _spec(path: Path, layer_name: str) -> LayerSpec:
     if spec is None:
         raise BadInputError(
             layer=layer_name,
-            allowed="A plan has the layers " + ", ".join(LAYER_BY_NAME),
-            remedy="Use one of these names",
+            allowed=tr("A plan has the layers {names}").format(names=", ".join(LAYER_BY_NAME)),
+            remedy=tr("Use one of these names"),
         )
     if layer_name not in database.table_names(path):
         raise BadInputError(
             layer=layer_name,
-            allowed=f"The plan {path} lacks this layer",
-            remedy="Make a new plan, or bring this one up to date",
+            allowed=tr("The plan {path} lacks this layer").format(path=path),
+            remedy=tr("Make a new plan, or bring this one up to date"),
         )
     return spec

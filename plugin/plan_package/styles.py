@@ -12,6 +12,7 @@ from ..core.errors import SwimPlanError
 from ..layers_out.styles.map_tips import plan_tip
 from ..layers_out.styles.plan_labels import SOUNDINGS_TO_SCALE, plan_labeling
 from ..layers_out.styles.plan_symbols import plan_renderer
+from ..words import tr
 from . import database
 from .field_spec import LayerSpec
 from .forms import give_form
@@ -36,8 +37,10 @@ def _store_one(path: Path, spec: LayerSpec) -> None:
     refusal = layer.saveStyleToDatabase(spec.name, spec.help, True, "")
     if refusal:
         raise SwimPlanError(
-            asked=f"The style of layer {spec.name} could not be stored in {path} ({refusal})",
-            remedy="Check free space on the disk and try again",
+            asked=tr("The style of layer {name} could not be stored in {path} ({refusal})").format(
+                name=spec.name, path=path, refusal=refusal
+            ),
+            remedy=tr("Check free space on the disk and try again"),
         )
 
 

@@ -84,12 +84,12 @@ class NewPlan(QgsProcessingAlgorithm):
 
     def checkParameterValues(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[bool, str]:
         from ..core.clock import zone_named
-        from ..plan_package.settings import ZONE_REMEDY
+        from ..plan_package.settings import zone_remedy
 
         try:
             zone_named(self._zone(parameters, context))
         except SwimPlanError as error:
-            return False, f"ZONE: {error.asked}. {error.allowed}. {ZONE_REMEDY}."
+            return False, f"ZONE: {error.asked}. {error.allowed}. {zone_remedy()}."
         return super().checkParameterValues(parameters, context)
 
     def processAlgorithm(
