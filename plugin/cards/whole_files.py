@@ -12,17 +12,26 @@ from ..core.errors import SwimPlanError
 from ..words import tr
 
 
+# How files of a kind begin and end.
+ENDS = {b"%PDF": b"%%EOF", b"\x89PNG": b"IEND"}
+ENDS_WITHIN = 1024
+
+
 def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
     """Write each file with its function, which gets the path to write to.
 
     Nothing is moved to its place before all are written; drafts are removed if one fails. SwimPlanError where the
     folder cannot be written to.
     """
-    drafts = {Path(path): Path(path).with_name(f".draft-{os.getpid()}-{Path(path).name}") for path in files}
+    drafts = {
+        Path(path): Path(path).with_name(f".draft-{os.getpid()}-{number}{Path(path).suffix}")
+        for number, path in enumerate(files)
+    }
     try:
         for path, write in files.items():
             Path(path).parent.mkdir(parents=True, exist_ok=True)
             write(drafts[Path(path)])
+            _check_whole(Path(path), drafts[Path(path)])
         for path, draft in drafts.items():
             draft.replace(path)
     except OSError as error:
@@ -35,6 +44,22 @@ def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
             # A folder that is none has no drafts to remove; its own error is the one to tell.
             with suppress(OSError):
                 draft.unlink(missing_ok=True)
+
+
+def _check_whole(path: Path, draft: Path) -> None:
+    """SwimPlanError where a picture or a PDF was cut short: Qt says nothing of a disk that is full."""
+    with draft.open("rb") as file:
+        head = file.read(8)
+        file.seek(0, os.SEEK_END)
+        file.seek(max(file.tell() - ENDS_WITHIN, 0))
+        tail = file.read()
+    ends = next((end for start, end in ENDS.items() if head.startswith(start)), b"")
+    if not head or ends not in tail:
+        raise SwimPlanError(
+            asked=tr("{} could not be written whole").format(path),
+            allowed=tr("What was there before stays"),
+            remedy=tr("Check free space on the disk and try again"),
+        )
 
 
 def text_writer(text: str) -> Callable[[Path], None]:
