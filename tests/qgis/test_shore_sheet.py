@@ -171,6 +171,30 @@ def browser() -> Iterator[str]:
     yield found
 
 
+def test_no_clock_time_is_broken_over_two_lines_on_any_screen(plan: Path, browser: str) -> None:
+    sheet(plan, WIND_FROM=90.0, WIND_KN=20.0)
+    frames = "".join(
+        f'<iframe src="sheet.html" width="{wide}" height="700"></iframe>' for wide in (320, 400, 500, 600, 800)
+    )
+    around = plan.with_name("around.html")
+    around.write_text(
+        f"<body>{frames}<script>onload=()=>{{let all=[...document.querySelectorAll('iframe')].map(f=>"
+        "[...f.contentDocument.querySelectorAll('.clock')].map(c=>c.getClientRects().length));"
+        "document.title=all.map(a=>a.length+':'+Math.max(...a)).join(' ')}</script>",
+        encoding="utf-8",
+    )
+    title = re.search(r"<title>([^<]*)</title>", dumped(browser, around))[1].split()
+    assert len(title) == 5 and all(int(one.split(":")[0]) > 20 and one.endswith(":1") for one in title), title
+
+
+def dumped(browser: str, page: Path) -> str:
+    """The page as the browser has it in the end."""
+    flags = ["--headless", "--no-sandbox", "--disable-gpu", "--allow-file-access-from-files"]
+    flags += ["--virtual-time-budget=4000", f"--user-data-dir={page.parent / 'browser'}"]
+    command = [browser, *flags, "--dump-dom", page.as_uri()]
+    return subprocess.run(command, capture_output=True, text=True, timeout=120, check=True).stdout
+
+
 def test_on_a_telephone_nothing_is_wider_than_the_screen(plan: Path, browser: str) -> None:
     sheet(plan, EMERGENCY="Rescue +00 12 34", NOTE="W" * 80)
     # A page around it asks how wide the sheet wants to be in a frame as wide as a telephone.
@@ -182,14 +206,6 @@ def test_on_a_telephone_nothing_is_wider_than_the_screen(plan: Path, browser: st
         "document.title=d.scrollWidth+' '+d.clientWidth}</script>",
         encoding="utf-8",
     )
-    flags = [
-        "--headless",
-        "--no-sandbox",
-        "--disable-gpu",
-        "--allow-file-access-from-files",
-        "--virtual-time-budget=4000",
-    ]
-    command = [browser, *flags, f"--user-data-dir={plan.parent / 'browser'}", "--dump-dom", around.as_uri()]
-    dumped = subprocess.run(command, capture_output=True, text=True, timeout=120, check=True).stdout
-    wanted, shown = (int(part) for part in re.search(r"<title>(\d+) (\d+)</title>", dumped).groups())
+    title = re.search(r"<title>(\d+) (\d+)</title>", dumped(browser, around))
+    wanted, shown = (int(part) for part in title.groups())
     assert PHONE_PX - 20 <= shown <= PHONE_PX and wanted <= shown
