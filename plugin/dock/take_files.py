@@ -11,7 +11,7 @@ from pathlib import Path
 
 from ..cards.gps_options import GpsOptions
 from ..cards.swim_files import card_text_writer, csv_writer, geojson_writer, gpx_writer, kml_writer
-from ..cards.wet_card import CardLook, write_card
+from ..cards.wet_card import CardLook, card_writers
 from ..cards.whole_files import text_writer, write_whole
 from ..core.errors import SwimPlanError
 from ..core.results.report import report_text
@@ -56,7 +56,8 @@ def take_files(
             tip=tr("The card to carry on the water, as a PDF to print black on white"),
             ending=tr(" card") + ".pdf",
             kind=tr("PDF (*.pdf)"),
-            writer=lambda swim: lambda path: write_card(swim, path, look=look()),
+            # Laid out when it is written, like the others' texts; ``write_whole`` is what calls it.
+            writer=lambda swim: lambda path: card_writers(swim, path, look=look())[path](path),
         ),
         TakeFile(
             key="text",
