@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from functools import partial
 from typing import TYPE_CHECKING
 
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import Qt, QTranslator
 from qgis.PyQt.QtGui import QIcon
-from qgis.PyQt.QtWidgets import QAction
+from qgis.PyQt.QtWidgets import QAction, QMenu
 
 from .dock.help_pages import docs_folder
 from .processing.provider import ICON, TidelegProvider
@@ -24,6 +25,19 @@ MENU = "Tideleg"
 GUIDE = "user-guide.md"
 
 
+def submenus() -> list[tuple[str, tuple[str, ...]]]:
+    """The sub-menus in the order of the job, each with the algorithms in it by their modules."""
+    return [
+        (tr("Plan"), ("newplan",)),
+        (tr("Read Data"), ("readchart", "readtides", "readstreams", "confidence")),
+        (
+            tr("Swim"),
+            ("planswim", "departurewindows", "turnback", "reach", "fastestpath", "bestorder", "transits", "streamat"),
+        ),
+        (tr("Take Along"), ("swimcard", "seasoncards", "swimfiles")),
+    ]
+
+
 class TidelegPlugin:
     """The plugin as QGIS sees it. `iface` is None when only Processing runs (qgis_process)."""
 
@@ -32,6 +46,7 @@ class TidelegPlugin:
         self.translator: QTranslator | None = None
         self.provider: TidelegProvider | None = None
         self.menu_actions: list[QAction] = []
+        self.menus: list[QMenu] = []
         self.help_action: QAction | None = None
         self.dock_action: QAction | None = None
         self.dock: TidelegDock | None = None
@@ -48,19 +63,27 @@ class TidelegPlugin:
         parent = self.iface.mainWindow()
         self.add_dock_action(QAction(icon, tr("Tideleg dock"), parent))
         self.add_walk(QAction(icon, tr("Walk through the sample"), parent))
-        for algorithm in self.provider.algorithms():
-            self.add_to_menu(QAction(icon, f"{algorithm.displayName()}…", parent), algorithm.id())
+        self.add_algorithms()
         if docs_folder() is not None:
             self.help_action = QAction(icon, tr("Tideleg user guide"), parent)
             self.help_action.triggered.connect(lambda: self.show_help(GUIDE))
             self.iface.addPluginToMenu(MENU, self.help_action)
             self.iface.pluginHelpMenu().addAction(self.help_action)
 
-    def add_to_menu(self, action: QAction, algorithm_id: str) -> None:
-        """Put an entry under Plugins > Tideleg that opens the algorithm's dialog."""
-        action.triggered.connect(lambda: open_algorithm(algorithm_id))
-        self.iface.addPluginToMenu(MENU, action)
-        self.menu_actions.append(action)
+    def add_algorithms(self) -> None:
+        """Put the algorithms under Plugins > Tideleg, by what they are for; one that no sub-menu names goes last."""
+        algorithms = {one.name(): one for one in self.provider.algorithms()}
+        listed = submenus()
+        others = tuple(sorted(algorithms.keys() - {name for _, names in listed for name in names}))
+        for title, names in [*listed, *([(tr("More"), others)] if others else [])]:
+            menu = QMenu(title, self.iface.mainWindow())
+            for name in names:
+                if name in algorithms:  # one that cannot be loaded is missing
+                    action = menu.addAction(f"{algorithms[name].displayName()}…")
+                    action.triggered.connect(partial(open_algorithm, algorithms[name].id()))
+            if not menu.isEmpty():
+                self.iface.addPluginToMenu(MENU, menu.menuAction())
+            self.menus.append(menu)
 
     def add_dock_action(self, action: QAction) -> None:
         """Put the entry that shows and hides the dock into the menu and the toolbar."""
@@ -141,6 +164,10 @@ class TidelegPlugin:
             self.iface.removePluginMenu(MENU, action)
             action.deleteLater()
         self.menu_actions.clear()
+        for menu in self.menus:
+            self.iface.removePluginMenu(MENU, menu.menuAction())
+            menu.deleteLater()
+        self.menus.clear()
         if self.provider is not None:
             QgsApplication.processingRegistry().removeProvider(self.provider)
             self.provider = None
@@ -148,7 +175,7 @@ class TidelegPlugin:
         self.translator = None
 
 
-def open_algorithm(algorithm_id: str) -> None:
+def open_algorithm(algorithm_id: str, _checked: bool = False) -> None:
     """Open the Processing dialog of one algorithm."""
     from qgis import processing  # slow to import, so only when asked
 

@@ -12,18 +12,25 @@ from ..cards.day_export import write_day_pictures
 from ..core.errors import SwimPlanError
 from ..core.results.day_strip import DayStrip
 from ..words import tr
+from .new_plan_form import plain_name
 
 KINDS = ("pdf", "png", "svg")
 
 
 class DayExportButton(QPushButton):
-    """``strip`` gives the day to save, None while there is none; ``told`` says where it went, or why it did not."""
+    """``strip`` gives the day to save, None while there is none, ``beside`` the plan's file and the route, from which the
+    file is named; ``told`` says where it went, or why it did not."""
 
     told = pyqtSignal(str)
 
-    def __init__(self, strip: Callable[[], DayStrip | None], parent: QWidget | None = None) -> None:
+    def __init__(
+        self,
+        strip: Callable[[], DayStrip | None],
+        beside: Callable[[], tuple[Path | None, str]],
+        parent: QWidget | None = None,
+    ) -> None:
         super().__init__(parent)
-        self._strip = strip
+        self._strip, self._beside = strip, beside
         self.setText(tr("Save Picture"))
         self.setToolTip(tr("Save the picture of this day as a PDF, PNG or SVG file"))
         self.setAccessibleName(tr("Save the picture of this day"))
@@ -47,9 +54,15 @@ class DayExportButton(QPushButton):
         self.told.emit(tr("Saved to {}").format(path))
         return True
 
+    def proposed_name(self) -> str:
+        """The file without its ending: route and date, beside the plan."""
+        strip, (plan, route) = self._strip(), self._beside()
+        day = f"{strip.start:%Y-%m-%d}" if strip is not None else tr("day")
+        name = f"{plain_name(route) or tr('route')} {day}"
+        return str(plan.parent / name) if plan is not None else name
+
     def _ask(self, kind: str) -> None:
-        strip = self._strip()
-        name = f"{strip.start:%Y-%m-%d}.{kind}" if strip is not None else f"day.{kind}"
+        name = f"{self.proposed_name()}.{kind}"
         kinds = {"pdf": tr("PDF (*.pdf)"), "png": tr("PNG (*.png)"), "svg": tr("SVG (*.svg)")}
         path, _ = QFileDialog.getSaveFileName(self, tr("Save Picture of the Day"), name, kinds[kind])
         if path:

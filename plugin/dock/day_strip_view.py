@@ -157,9 +157,11 @@ class DayStripView(QWidget):
         self._read(self.axis().moment_at(place.x()) if among else None)
 
     def mouseReleaseEvent(self, event: QEvent) -> None:
-        """Let the handle go."""
+        """Let the handle go; what is read is of where the pointer is now, not of where the drag began."""
         self._held = None
         super().mouseReleaseEvent(event)
+        place = self._place(event)
+        self._read(self.axis().moment_at(place.x()) if self._is_among_times(place) else None)
         self.update()
 
     def leaveEvent(self, event: QEvent) -> None:

@@ -69,6 +69,8 @@ class TidelegDock(QgsDockWidget):
         self.session.plan_changed.connect(self._plan_changed)
         self.session.choices_changed.connect(self._show_what_can_be_done)
         self.time.looked_at.connect(self.results.show_in_time)
+        self.swim.whole.clicked.connect(self.show_whole_swim)
+        self.walk.whole_asked.connect(self.show_whole_swim)
         self.closed.connect(self._closed)
         self.opened.connect(self._opened)
         QgsProject.instance().readProject.connect(self._project_read)
@@ -131,6 +133,13 @@ class TidelegDock(QgsDockWidget):
         """Show the place of a row on the map; one without a place moves nothing."""
         if row.points:
             self.look.go_to(row.points)
+
+    def show_whole_swim(self) -> None:
+        """Show the planned swim on the map, all of its legs."""
+        swim = self.session.swim
+        if swim is not None and swim.legs:
+            ends = [(leg.start_lon, leg.start_lat) for leg in swim.legs[:1]]
+            self.look.go_to([*ends, *((leg.end_lon, leg.end_lat) for leg in swim.legs)], flash=False)
 
     def release(self) -> None:
         """Before the dock goes: stop planning, take the results off the map, let go of the project."""

@@ -19,6 +19,7 @@ from .section import label
 ALGORITHM = "tideleg:newplan"
 NOT_IN_NAMES = '<>:"/\\|?*%'  # of files, on one system or another
 WIDTH_CHARACTERS = 70
+MOST_IN_NAME = 60  # letters: a name takes up to four bytes for each, and file systems end at 255
 
 
 class NewPlanForm(QDialog):
@@ -157,10 +158,15 @@ def documents() -> Path:
     return Path(found or QStandardPaths.writableLocation(place.HomeLocation))
 
 
+def plain_name(words: str) -> str:
+    """Words as the name of a file, on any system; empty where nothing is left of them."""
+    kept = "".join(" " if one in NOT_IN_NAMES or not one.isprintable() else one for one in words)
+    return " ".join(kept.split()).strip(". ")[:MOST_IN_NAME]
+
+
 def free_file(folder: Path, title: str) -> Path:
     """A file for a plan of this title that is not there yet."""
-    name = "".join(" " if one in NOT_IN_NAMES or not one.isprintable() else one for one in title)
-    name = " ".join(name.split()).strip(".") or tr("New plan")
+    name = plain_name(title) or tr("New plan")
     names = (f"{name}.gpkg" if number == 1 else f"{name} {number}.gpkg" for number in range(1, 10_000))
     return next((path for path in (folder / one for one in names) if not path.exists()), folder / f"{name}.gpkg")
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 
 from ..core.clock import elapsed
+from ..core.quantities import knots_from_m_s
 from ..core.results.card import (
     card_angle,
     clock_down,
@@ -16,6 +17,7 @@ from ..core.results.card import (
     whole_minutes,
     worst_first,
 )
+from ..core.results.plain_values import nearest_second
 from ..core.results.swim_plan import Leg, SwimPlan
 from ..core.results.turn_back import LeavingBand, StopTurnBack
 from ..words import tr
@@ -41,10 +43,10 @@ def leg_headers() -> list[tuple[str, str]]:
     return [
         (tr("To"), tr("The stop at the end of the leg")),
         (tr("Hold"), tr("Heading to hold on the compass, degrees magnetic, as on the card")),
-        (tr("Min"), tr("Minutes for the leg, rounded up")),
+        (tr("Min"), tr("Minutes from leaving to arriving, as the clock shows them")),
         (tr("Leave,\narrive"), tr("Clock times in the plan's zone, rounded up")),
         (tr("Stream\nto"), tr("Mean stream on the leg: degrees true it runs towards, and its rate in knots")),
-        (tr("Ground\nm/s"), tr("Speed made good over the ground, metres a second")),
+        (tr("Ground"), tr("Speed made good over the ground, in knots like the stream, and in metres a second")),
     ]
 
 
@@ -59,15 +61,28 @@ def _leg_row(leg: Leg, step_deg: float) -> Row:
     if state != "swim":
         words = tr("Cannot be swum: {}") if state == "stuck" else tr("Not reached: {}")
         return Row(cells=(leg.end_name, words.format(leg.reason)), points=points, severity="stop")
-    speed = tr("not known") if leg.ground_speed_m_s is None else f"{leg.ground_speed_m_s:.2f}"
-    times = (whole_minutes(leg.minutes), f"{clock_up(leg.depart)}\n{clock_up(leg.arrive)}")
+    speed = ground_words(leg)
+    times = (clock_minutes(leg), f"{clock_up(leg.depart)}\n{clock_up(leg.arrive)}")
     return Row(cells=(leg.end_name, _held(leg, step_deg), *times, stream_words(leg), speed), points=points)
+
+
+def clock_minutes(leg: Leg) -> str:
+    """The minutes between the two clock times, each rounded up: leaving and they give arriving."""
+    leave, arrive = (-(-nearest_second(moment).timestamp() // 60.0) for moment in (leg.depart, leg.arrive))
+    return str(round(arrive - leave))
 
 
 def _held(leg: Leg, step_deg: float) -> str:
     """``095M`` and, where new headings are taken on the way, each with its time on a line of its own."""
     later = [f"{moment} {heading}" for moment, heading in heading_changes(leg, step_deg)]
     return "\n".join([leg.card_heading or tr("not known"), *later])
+
+
+def ground_words(leg: Leg) -> str:
+    """``1.3 kn`` and, below it, ``0.66 m/s``: in the stream's unit and in that of a pace."""
+    if leg.ground_speed_m_s is None:
+        return tr("not known")
+    return f"{knots_from_m_s(leg.ground_speed_m_s):.1f} kn\n{leg.ground_speed_m_s:.2f} m/s"
 
 
 def stream_words(leg: Leg) -> str:
@@ -79,12 +94,14 @@ def stream_words(leg: Leg) -> str:
 
 
 def mind_rows(swim: SwimPlan, notes: list[str]) -> list[Row]:
-    """Every flag, gravest first; then what the plan could not know, which has no place."""
+    """Every flag, gravest first, its few words on a line before the whole of it; then what the plan could not know, which
+    has no place."""
     found = []
     for flag in worst_first(swim.flags):
         named = flag.leg is None or names_a_leg(flag.message)
         where = "" if named else tr("Leg {}: ").format(flag.leg)
-        words = f"{severity_word(flag.severity)}. {where}{flag.message}"
+        first = [flag.brief] if flag.brief and flag.brief != flag.message else []
+        words = f"{severity_word(flag.severity)}. {where}" + "\n".join([*first, flag.message])
         found.append(Row(cells=(words,), points=flag.points, severity=flag.severity))
     said = list(dict.fromkeys([*notes, *swim.warnings]))
     return found + [Row(cells=(f"{severity_word('note')}. {words}",), severity="note") for words in said]

@@ -25,6 +25,14 @@ def label(text: str = "", *, strong: bool = False) -> QLabel:
     return made
 
 
+def keep_room(*widgets: QWidget) -> None:
+    """What comes and goes keeps its place while it is hidden, so that nothing below it jumps."""
+    for widget in widgets:
+        policy = widget.sizePolicy()
+        policy.setRetainSizeWhenHidden(True)
+        widget.setSizePolicy(policy)
+
+
 def side_by_side(first: QWidget, *others: QWidget) -> QWidget:
     """The first takes the room that is left over, the others stand after it."""
     whole = QWidget()

@@ -87,6 +87,14 @@ class Session(QObject):
         hidden = [words.format(name) for name in self.layers.filtered()] if self.layers is not None else []
         return [*filter(None, [self.file_note]), *hidden]
 
+    def own_pace_m_s(self) -> float | None:
+        """The pace of those who are ticked, the slowest of them; None where the plan does not give it."""
+        layer = self.layers.layer("swimmers") if self.layers is not None else None
+        rows = layer.getFeatures() if layer is not None and layer.fields().indexOf("pace_m_s") >= 0 else ()
+        paces = [row["pace_m_s"] for row in rows if row["name"] in self.ticked]
+        known = [float(pace) for pace in paces if isinstance(pace, (int, float))]
+        return min(known) if known and len(known) == len(paces) else None
+
     def asked(self) -> dict[str, object]:
         """The fields of ``SwimAsked`` for the swim that is chosen; a plan must be open."""
         return {

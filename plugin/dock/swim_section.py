@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from qgis.PyQt.QtCore import QSignalBlocker, Qt
+from qgis.PyQt.QtGui import QValidator
 from qgis.PyQt.QtWidgets import (
     QDateTimeEdit,
     QDoubleSpinBox,
@@ -23,12 +24,29 @@ from ..words import tr
 from .asking import choice_box
 from .departure import STEP_MIN, digits_of, zone_words
 from .rows import headline
-from .section import Section, label, side_by_side
+from .section import Section, keep_room, label, side_by_side
 from .session import PLANNING, SETTLED, TURNING, Session
 
 PACE_STEP_M_S = 0.05
 MOST_NAMES_SHOWN = 4
 HEADING_EVERY_MIN = (1, 120)
+
+
+class PaceBox(QDoubleSpinBox):
+    """Asks for a pace; emptied, or 0, it is the swimmers' own, which its lowest step shows."""
+
+    def validate(self, text: str, place: int) -> tuple:
+        """What leads to no pace is a way to the swimmers' own, not a mistake."""
+        if not self._digits(text).strip("0.,"):
+            return QValidator.State.Acceptable, text, place
+        return super().validate(text, place)
+
+    def valueFromText(self, text: str) -> float:
+        """The pace typed."""
+        return super().valueFromText(text) if self._digits(text).strip("0.,") else self.minimum()
+
+    def _digits(self, text: str) -> str:
+        return "" if text == self.specialValueText() else text.replace(self.suffix(), "").strip()
 
 
 class SwimSection(Section):
@@ -44,12 +62,13 @@ class SwimSection(Section):
         self.depart = QDateTimeEdit()
         self.earlier, self.later = QToolButton(), QToolButton()
         self.zone = label()
-        self.pace = QDoubleSpinBox()
+        self.pace = PaceBox()
         self.way, self.every = choice_box(), QSpinBox()
         self.headline = label(strong=True)
         self.status = label()
         self.stop = QPushButton(tr("Stop"))
         self.again = QPushButton(tr("Plan Again"))
+        self.whole = QPushButton(tr("Whole Swim"))
         self._set_up()
         self._lay_out()
         self.route.activated.connect(lambda number: session.choose_route(self.route.itemText(number)))
@@ -90,7 +109,7 @@ class SwimSection(Section):
             self.depart: (tr("Departure"), tr("Date and time in the plan's zone")),
             self.earlier: (tr("Ten minutes earlier"), tr("Leave ten minutes earlier")),
             self.later: (tr("Ten minutes later"), tr("Leave ten minutes later")),
-            self.pace: (tr("Pace"), tr("Pace through the water, m/s; the lowest step means the swimmer's own")),
+            self.pace: (tr("Pace"), tr("Pace through the water, m/s; emptied, or 0, it is the swimmer's own")),
             self.way: (
                 tr("Headings"),
                 tr("Keep a heading for the leg, take new ones on the way, or follow the ruler line"),
@@ -98,6 +117,7 @@ class SwimSection(Section):
             self.every: (tr("Minutes between new headings"), tr("Minutes for which a heading is held")),
             self.stop: (tr("Stop planning"), tr("Stop planning")),
             self.again: (tr("Plan again"), tr("Plan the swim as it is chosen here")),
+            self.whole: (tr("Whole swim"), tr("Show the whole swim on the map")),
         }
         for widget, (name, tip) in about.items():
             widget.setAccessibleName(name)
@@ -123,8 +143,11 @@ class SwimSection(Section):
                 name.setBuddy(buddy)
             form.addRow(name, field)
         self.inside.addLayout(form)
-        self.inside.addWidget(self.headline)
+        self.inside.addWidget(side_by_side(self.headline, self.whole))
         self.inside.addWidget(side_by_side(self.status, self.stop, self.again))
+        for words in (self.headline, self.status):
+            words.setMinimumHeight(2 * self.fontMetrics().lineSpacing())  # it wraps where it is long
+        keep_room(self.headline, self.status, self.stop)
 
     def show_choices(self) -> None:
         """Show what may be chosen and what is."""
@@ -142,6 +165,9 @@ class SwimSection(Section):
         if session.depart is not None:
             self.depart.setDateTime(digits_of(session.depart))
             self.zone.setText(zone_words(session.depart, session.zone_name))
+        own = session.own_pace_m_s()
+        words = tr("The swimmer's own") if own is None else tr("own, {:.2f} m/s").format(own)
+        self.pace.setSpecialValueText(words)
         self.pace.setValue(self.pace.minimum() if session.pace_m_s is None else session.pace_m_s)
         self.way.setCurrentIndex(session.way.mode)
         self.every.setValue(round(session.way.heading_every_s / 60.0))
@@ -167,6 +193,7 @@ class SwimSection(Section):
         swim = session.swim if session.stage != PLANNING else None
         self.headline.setText(headline(swim) if swim is not None else "")
         self.headline.setVisible(swim is not None)
+        self.whole.setEnabled(swim is not None)
         stopped = tr("Stopped.") if session.was_stopped else session.problem
         on_its_way = {PLANNING: tr("Planning…"), TURNING: tr("Working out when to turn back…"), SETTLED: stopped}
         self.status.setText(on_its_way[session.stage])

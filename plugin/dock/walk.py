@@ -6,6 +6,7 @@ from collections.abc import Iterable
 
 from qgis.core import QgsSettings
 from qgis.gui import QgsScrollArea
+from qgis.PyQt.QtCore import pyqtSignal
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from ..words import tr
@@ -19,7 +20,12 @@ KEY = "tideleg/walk_offered"
 
 
 class Walk(QFrame):
-    """Hidden, offering itself once where no plan is open, or at one of its steps. Nothing of the dock is blocked."""
+    """Hidden, offering itself once where no plan is open, or at one of its steps. Nothing of the dock is blocked.
+
+    ``whole_asked``: the map is to show the whole swim.
+    """
+
+    whole_asked = pyqtSignal()
 
     def __init__(
         self, session: Session, frames: Iterable[SectionFrame], area: QgsScrollArea, parent: QWidget | None = None
@@ -107,6 +113,8 @@ class Walk(QFrame):
         self.next.setText(tr("Next") if number + 1 < len(self.steps) else tr("Done"))
         self._show_buttons(self.back, self.next, *([self.end] if number + 1 < len(self.steps) else []))
         frame.section.setCollapsed(False)
+        if step.whole:
+            self.whole_asked.emit()
         self._outline = Outline()
         frame.place.addWidget(self._outline, 0, 0)
         self._outline.show()

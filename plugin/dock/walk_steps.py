@@ -17,12 +17,13 @@ Done = Callable[[Section, Session], Any]
 @dataclass(frozen=True, kw_only=True)
 class WalkStep:
     """``done`` gives the signal that comes when the user has done it; it counts where ``counts`` holds for the session
-    and what came with the signal. Without one only Next goes on."""
+    and what came with the signal. Without one only Next goes on. ``whole`` shows the whole swim on the map first."""
 
     section: str  # by its name, such as Legs
     words: str
     done: Done | None = None
     counts: Callable[..., bool] = lambda _session, *_what: True
+    whole: bool = False
 
 
 def _plan_changed(_section: Section, session: Session) -> Any:
@@ -54,6 +55,12 @@ def walk_steps() -> list[WalkStep]:
             counts=lambda _session, changed: changed == "route",
         ),
         WalkStep(
+            section="Water",
+            words=tr(
+                "The day as a picture: hatched is when one cannot leave, and why. Drag the handle, then press Next."
+            ),
+        ),
+        WalkStep(
             section="Swim",
             words=tr("Leave later: press the button of ten minutes, or type a time. All numbers follow the stream."),
             done=_asked_changed,
@@ -69,9 +76,9 @@ def walk_steps() -> list[WalkStep]:
         WalkStep(
             section="Time",
             words=tr(
-                "Press Play: swimmer, stream and tide move together on the map. The arrow keys go on by one minute."
+                "Press Play: swimmer, stream and tide move together; the arrow keys go by minutes. Then press Next."
             ),
-            done=lambda section, _session: section.play.clicked,
+            whole=True,
         ),
         WalkStep(
             section="Mind",

@@ -83,7 +83,7 @@ class WaterSection(Section):
         self.words = label()
         self.status, self.busy = label(), label()
         self.before, self.after = QToolButton(), QToolButton()
-        self.export = DayExportButton(self.strip)
+        self.export = DayExportButton(self.strip, lambda: (session.path, session.route))
         self._set_up()
         self.view.moved.connect(session.choose_moment)
         self.view.stepped.connect(session.step_departure)

@@ -56,7 +56,10 @@ def test_a_plan_opened_is_planned_at_once_with_the_numbers_of_the_algorithm(at_d
     assert dock.plan.name.text() == TITLE
     assert [row[0] for row in cells(dock.legs.table)] == [leg["to"] for leg in report["legs"]]
     assert [row[1] for row in cells(dock.legs.table)] == [leg["card_heading"] for leg in report["legs"]]
-    assert [row[5] for row in cells(dock.legs.table)] == [f"{leg['ground_speed_m_s']:.2f}" for leg in report["legs"]]
+    grounds = [leg["ground_speed_m_s"] for leg in report["legs"]]
+    assert [row[5] for row in cells(dock.legs.table)] == [
+        f"{one * 3600 / 1852:.1f} kn\n{one:.2f} m/s" for one in grounds
+    ]
     assert dock.session.swim.arrive.isoformat(timespec="seconds") == report["arrive"]
     turned = [stop for stop in report["stops"] if stop["latest_leave"]]
     assert [row[1] for row in cells(dock.turn_back.table)] == [stop["latest_leave"][11:16] for stop in turned]
@@ -99,6 +102,43 @@ def test_an_hour_that_clocks_skip_is_refused_in_words_and_nothing_is_shown_for_i
     leave(dock, f"{DAY} 10:00")
     settle(dock.session)
     assert dock.session.swim is not None and dock.swim.status.isHidden()
+
+
+@pytest.mark.parametrize("typed", ["", "0", "0.00"])
+def test_a_pace_that_is_emptied_or_0_is_the_swimmers_own_which_is_shown(at_desk, bay: Path, typed: str) -> None:
+    _, dock = at_desk
+    opened(dock, bay, depart=f"{DAY} 10:00")
+    pace = dock.swim.pace
+    assert pace.text() == "own, 0.60 m/s"
+    pace.selectAll()
+    QTest.keyClicks(pace, "0.8")
+    QTest.keyClick(pace, Qt.Key.Key_Return)
+    assert dock.session.pace_m_s == 0.8 and pace.text() == "0.80 m/s"
+    pace.selectAll()
+    QTest.keyClick(pace, Qt.Key.Key_Delete)
+    QTest.keyClicks(pace, typed)
+    QTest.keyClick(pace, Qt.Key.Key_Return)
+    assert dock.session.pace_m_s is None and pace.text() == "own, 0.60 m/s"
+
+
+def test_what_stands_below_the_swim_does_not_jump_while_it_is_planned(at_desk, bay: Path) -> None:
+    _, dock = at_desk
+    opened(dock, bay, depart=f"{DAY} 10:00")
+    QApplication.processEvents()
+    heights = []
+    needed = lambda: dock.swim.layout().heightForWidth(dock.swim.width())  # noqa: E731
+    dock.session.swim_changed.connect(lambda: heights.append(needed()))
+    dock.swim.later.click()
+    settle(dock.session)
+    assert len(set(heights)) == 1 and len(heights) > 3
+
+
+def test_minutes_of_a_leg_lie_between_the_clock_times_beside_them(at_desk, bay: Path) -> None:
+    _, dock = at_desk
+    opened(dock, bay, depart=f"{DAY} 10:00")
+    for row in cells(dock.legs.table):
+        leave, arrive = (60 * int(clock[:2]) + int(clock[3:]) for clock in row[3].split("\n"))
+        assert arrive - leave == int(row[2])
 
 
 def test_a_pace_given_overrides_the_swimmer_and_the_lowest_step_gives_it_back(at_desk, bay: Path) -> None:

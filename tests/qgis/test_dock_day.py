@@ -48,6 +48,15 @@ def test_the_handle_dragged_chooses_the_departure_and_the_swim_follows(dock) -> 
     assert dock.session.swim.depart == local("11:35")
 
 
+def test_after_a_drag_what_is_read_is_of_the_place_where_the_pointer_is(qgis_app, tmp_path: Path) -> None:
+    with dock_on(invented_bay(tmp_path / "bay.gpkg")) as dock:
+        hover(dock, local("10:00"))
+        drag(dock, local("13:10"))
+        shown(dock)
+        assert dock.water.view.cursor_at > local("13:00")
+        assert "13:" in dock.water.readout.when.text()
+
+
 def test_handle_and_readout_follow_while_the_button_is_still_down(dock) -> None:
     drag(dock, local("12:00"), release=False)
     view, readout = dock.water.view, dock.water.readout

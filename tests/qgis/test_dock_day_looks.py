@@ -56,7 +56,8 @@ def test_the_menu_asks_for_a_file_and_gives_it_its_ending(dock, tmp_path: Path, 
     for action in dock.water.export.menu().actions():
         action.trigger()
     assert sorted(path.name for path in tmp_path.iterdir()) == ["picture.pdf", "picture.png", "picture.svg"]
-    assert asked[0] == f"{DAY}.pdf PDF (*.pdf)"
+    route, folder = dock.session.route, dock.session.path.parent
+    assert asked[0] == f"{folder / f'{route} {DAY}'}.pdf PDF (*.pdf)"
     # What is saved has the departure on it.
     assert "planned 10:00" in (tmp_path / "picture.svg").read_text(encoding="utf-8")
 

@@ -10,7 +10,8 @@ import pytest
 from plans import make_plan, with_legs, with_turn_backs
 from tideleg.core.clock import later
 from tideleg.core.errors import SwimPlanError
-from tideleg.core.results.swim_plan import Flag, SwimPlan
+from tideleg.core.results.flag import Flag
+from tideleg.core.results.swim_plan import SwimPlan
 from tideleg.core.results.turn_back import LeavingBand
 from tideleg.dock.departure import digits_of, first_departure, moment_of, zone_words
 from tideleg.dock.rows import Row, headline, leg_rows, mind_rows, turn_rows
@@ -62,12 +63,18 @@ def test_flags_of_one_channel_on_two_legs_stay_two_rows_and_a_leg_is_named_once(
     rows = mind_rows(replace(make_plan(legs=3), flags=flags, warnings=("The port is far away.",)), ["A filter hides."])
     assert [row.cells[0] for row in rows] == [
         "Stop. Leg 2 passes through the reserve.",
-        "Note. Leg 1: You are in the Cut from 10:00.",
-        "Note. Leg 3: You are in the Cut from 11:00.",
+        "Note. Leg 1: the Cut\nYou are in the Cut from 10:00.",
+        "Note. Leg 3: the Cut\nYou are in the Cut from 11:00.",
         "Note. A filter hides.",
         "Note. The port is far away.",
     ]
     assert rows[3].points == ()
+
+
+def test_the_few_words_of_a_flag_stand_before_the_whole_of_it() -> None:
+    told = replace(flag("stop", "You are in the Cut from 10:00.", 1, "the Cut"), brief="Crossing 10:00")
+    (row,) = mind_rows(replace(make_plan(legs=3), flags=(told,), warnings=()), [])
+    assert row.cells[0] == "Stop. Leg 1: Crossing 10:00\nYou are in the Cut from 10:00."
 
 
 def test_leaving_times_are_rounded_down_and_none_is_said_in_words() -> None:

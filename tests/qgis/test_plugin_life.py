@@ -13,9 +13,11 @@ from pathlib import Path
 
 import pytest
 import tideleg
+from desk import Desk
 from qgis.core import QgsApplication
 from qgis.PyQt.QtCore import QCoreApplication, QEvent, QObject
 from qgis.PyQt.QtWidgets import QAction, QMainWindow
+from tideleg.entry import submenus
 from tideleg.processing import provider as provider_module
 from tideleg.processing.provider import ALGORITHMS, TidelegProvider, load_algorithm
 
@@ -47,9 +49,28 @@ def test_ten_lives_leave_nothing_behind(qgis_iface) -> None:
         plugin.initGui()
         during = remains(window)
         assert "tideleg" in during[2]
-        assert len(during[0]) - len(before[0]) == len(ALGORITHMS) + 2 + (plugin.help_action is not None)
+        shown = len(ALGORITHMS) + len(submenus()) + 2 + (plugin.help_action is not None)
+        assert len(during[0]) - len(before[0]) == shown
         plugin.unload()
         assert remains(window) == before
+
+
+def test_the_menu_goes_by_the_job_and_every_algorithm_stands_in_it_once(qgis_app) -> None:
+    desk = Desk()
+    plugin = tideleg.classFactory(desk)
+    plugin.initGui()
+    try:
+        titles = [action.text() for action in desk.menu.actions()]
+        assert titles[:2] == ["Tideleg dock", "Walk through the sample"]
+        assert titles[2:6] == ["Plan", "Read Data", "Swim", "Take Along"]
+        names = [action.text() for menu in plugin.menus for action in menu.actions()]
+        assert sorted(names) == sorted(f"{one.displayName()}…" for one in plugin.provider.algorithms())
+        assert sorted(name for _, names in submenus() for name in names) == sorted(name for name, _ in ALGORITHMS)
+    finally:
+        plugin.unload()
+    assert desk.menu.actions() == []
+    desk.window.deleteLater()
+    flush_deletions()
 
 
 def test_unload_before_anything_was_set_up_is_harmless(qgis_iface) -> None:

@@ -8,7 +8,7 @@ from pathlib import Path
 
 import pytest
 from desk import Desk, click_cell, desk_with_dock, flush_deletions, opened, settle
-from qgis.core import QgsProject, QgsSettings
+from qgis.core import QgsCoordinateReferenceSystem, QgsCoordinateTransform, QgsPointXY, QgsProject, QgsSettings
 from qgis.PyQt.QtCore import QRect, Qt
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QApplication, QPushButton, QWidget
@@ -100,8 +100,27 @@ def test_without_a_sample_nothing_is_offered(new_user, monkeypatch, tmp_path: Pa
         assert dock.walk.isHidden() and dock.plan.sample.isHidden()
 
 
+def box_holds(desk: Desk, place: tuple[float, float]) -> bool:
+    """Whether the map shows a place."""
+    degrees, crs = QgsCoordinateReferenceSystem("EPSG:4326"), desk.canvas.mapSettings().destinationCrs()
+    to_map = QgsCoordinateTransform(degrees, crs, QgsProject.instance())
+    return desk.canvas.extent().contains(to_map.transform(QgsPointXY(*place)))
+
+
+def test_the_map_shows_the_whole_swim_again_on_a_button(at_desk) -> None:
+    desk, dock = at_desk
+    click(dock.plan.sample)
+    settle(dock.session)
+    ends = [(leg.end_lon, leg.end_lat) for leg in dock.session.swim.legs]
+    click_cell(dock.legs.table, 0)
+    desk.canvas.zoomByFactor(0.1)
+    assert not all(box_holds(desk, place) for place in ends)
+    click(dock.swim.whole)
+    assert all(box_holds(desk, place) for place in ends)
+
+
 def test_the_walk_follows_what_the_user_does_from_step_to_step(at_desk, sample: Path) -> None:
-    _, dock = at_desk
+    desk, dock = at_desk
     walk = dock.walk
     click(walk.start)
     assert outlined(dock) == ["TidelegPlan"] and walk.heading.text().startswith("Step 1 of ")
@@ -111,12 +130,19 @@ def test_the_walk_follows_what_the_user_does_from_step_to_step(at_desk, sample: 
     settle(dock.session)
     dock.swim.route.setCurrentText(samples.WALK_ROUTE)
     dock.swim.route.activated.emit(dock.swim.route.currentIndex())
-    assert walk.number == 2 and outlined(dock) == ["TidelegSwim"]
+    assert walk.number == 2 and outlined(dock) == ["TidelegWater"]
     settle(dock.session)
+    click(walk.next)
+    assert walk.number == 3 and outlined(dock) == ["TidelegSwim"]
     click(dock.swim.later)
     assert outlined(dock) == ["TidelegLegs"]
     settle(dock.session)
     click_cell(dock.legs.table, 0)
+    assert outlined(dock) == ["TidelegTime"]  # which shows the whole swim again, however near the leg was
+    ends = [(leg.end_lon, leg.end_lat) for leg in dock.session.swim.legs]
+    assert all(box_holds(desk, place) for place in ends)
+    click(dock.time.play)
+    assert outlined(dock) == ["TidelegTime"] and dock.time.is_playing  # it stays while the swim plays
     while outlined(dock) != ["TidelegMind"]:
         click(walk.next)
     assert dock.mind.table.rowCount() > 0
