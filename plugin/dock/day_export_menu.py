@@ -18,8 +18,8 @@ KINDS = ("pdf", "png", "svg")
 
 
 class DayExportButton(QPushButton):
-    """``strip`` gives the day to save, None while there is none, ``beside`` the plan's file and the route, from which the
-    file is named; ``told`` says where it went, or why it did not."""
+    """``strip`` gives the day to save, None while there is none, ``beside`` the plan's file and the route, which name
+    the file; ``told`` says where it went, or why it did not."""
 
     told = pyqtSignal(str)
 

@@ -94,8 +94,8 @@ def stream_words(leg: Leg) -> str:
 
 
 def mind_rows(swim: SwimPlan, notes: list[str]) -> list[Row]:
-    """Every flag, gravest first, its few words on a line before the whole of it; then what the plan could not know, which
-    has no place."""
+    """Every flag, gravest first, its few words on a line before the whole of it; then what the plan could not know,
+    which has no place."""
     found = []
     for flag in worst_first(swim.flags):
         named = flag.leg is None or names_a_leg(flag.message)

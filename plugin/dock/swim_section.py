@@ -146,7 +146,7 @@ class SwimSection(Section):
         self.inside.addWidget(side_by_side(self.headline, self.whole))
         self.inside.addWidget(side_by_side(self.status, self.stop, self.again))
         for words in (self.headline, self.status):
-            words.setMinimumHeight(2 * self.fontMetrics().lineSpacing())  # it wraps where it is long
+            words.setMinimumHeight(2 * self.fontMetrics().lineSpacing() + 4)  # it wraps where it is long
         keep_room(self.headline, self.status, self.stop)
 
     def show_choices(self) -> None:
