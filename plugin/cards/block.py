@@ -15,10 +15,14 @@ SMALL_DROP_MM = 4.9
 
 @dataclass(frozen=True, kw_only=True)
 class Block:
-    """A part of the card of a known height; ``draw(paper, x, y)`` puts it with its top left corner there."""
+    """A part of the card of a known height; ``draw(paper, x, y)`` puts it with its top left corner there.
+
+    ``again`` is what must be said above it where it is the first of its part on a side.
+    """
 
     height_mm: float
     draw: Callable[[Paper, float, float], None]
+    again: Block | None = None
 
 
 @dataclass(frozen=True, kw_only=True)

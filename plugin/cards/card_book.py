@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from pathlib import Path
 
-from qgis.core import Qgis, QgsLayoutExporter, QgsLayoutRenderContext
+from qgis.core import QgsLayoutExporter
 from qgis.PyQt.QtCore import QMarginsF, QRectF, QSizeF
 from qgis.PyQt.QtGui import QPageLayout, QPageSize, QPainter, QPdfWriter
 
 from ..words import tr
+from .vector_pdf import MAKER, draw_as_vectors
 from .wet_card import Card
 
 DPI = 300
@@ -25,7 +26,7 @@ def book_writer(cards: Sequence[Card], title: str) -> Callable[[Path], None]:
         writer = QPdfWriter(str(path))
         writer.setResolution(DPI)
         writer.setTitle(title)
-        writer.setCreator("Tideleg")
+        writer.setCreator(MAKER)
         painter = QPainter()
         for card in cards:
             for side in range(card.sides):
@@ -50,10 +51,7 @@ def _set_page(writer: QPdfWriter, card: Card, side: int) -> None:
 
 def _draw(painter: QPainter, writer: QPdfWriter, card: Card, side: int) -> None:
     """Draw one side as vectors with text that stays text."""
-    context = card.layout.renderContext()
-    context.setDpi(DPI)
-    context.setFlag(QgsLayoutRenderContext.Flag.FlagForceVectorOutput, True)
-    context.setTextRenderFormat(Qgis.TextRenderFormat.AlwaysText)
+    draw_as_vectors(card.layout, DPI)
     page = card.layout.pageCollection().page(side)
     area = QRectF(page.pos().x(), page.pos().y(), page.rect().width(), page.rect().height())
     QgsLayoutExporter(card.layout).renderRegion(painter, area)

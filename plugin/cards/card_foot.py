@@ -1,4 +1,4 @@
-"""What stands below the rows of the card: flags, tides, light, depths, line, variation, cautions."""
+"""What stands below the rows of the card: tides, light, depths, line, variation, cautions."""
 
 from __future__ import annotations
 
@@ -10,10 +10,10 @@ from ..core.results.card import (
     clock_nearest,
     day_text,
     dive_stops,
-    merged_flags,
+    isolated,
     variation_text,
 )
-from ..core.results.swim_plan import Flag, Stop, SwimPlan
+from ..core.results.swim_plan import Stop, SwimPlan
 from ..words import tr
 from .block import (
     BIG_DROP_MM,
@@ -34,42 +34,6 @@ DEPTH_NAME_MM = 44.0
 DEPTH_COLUMN_MM = 30.0
 TABLE_LEAST_MM = 134.0
 SMALL_PRINT_LINES = 12
-FLAG_LINES = {"stop": 5, "warn": 3, "note": 2}  # at most, for one flag
-
-
-def flags(plan: SwimPlan, max_lines: int, width_mm: float) -> list[Block]:
-    """The gravest flags in words, within so many lines; how many are not shown is said."""
-    found = merged_flags(plan.flags)
-    blocks: list[Block] = []
-    used = shown = 0
-    for flag, legs in found:
-        text = flag_words(flag, legs)
-        words = SMALL.whole_sentences(text, width_mm, FLAG_LINES[flag.severity])
-        # The last line is kept free for the count as long as more flags wait.
-        if used + len(words) > max_lines - (shown + 1 < len(found)):
-            break
-        blocks.append(small_lines(words))
-        used += len(words)
-        shown += 1
-    if shown + 1 == len(found):
-        blocks.append(small_lines([tr("1 more flag: read the report.")]))
-    elif shown < len(found):
-        blocks.append(small_lines([tr("{count} more flags: read the report.").format(count=len(found) - shown)]))
-    return blocks or [small_lines([tr("No flags. Feasible is not safe.")])]
-
-
-def flag_words(flag: Flag, legs: list[int]) -> str:
-    """``STOP: leg 2, crosses land.``: a flag of so many legs in the few words a card has room for."""
-    leads = {"stop": tr("STOP:"), "warn": tr("WARNING:"), "note": tr("note:")}
-    return f"{leads[flag.severity]} {_on_legs(legs)}{flag.brief or flag.message}"
-
-
-def _on_legs(legs: list[int]) -> str:
-    """``leg 2, `` or ``legs 1 and 3, `` before what is to be minded there; nothing without a leg."""
-    if len(legs) < 2:
-        return "".join(tr("leg {number}").format(number=number) + ", " for number in legs)
-    first = ", ".join(str(number) for number in legs[:-1])
-    return tr("legs {first} and {last}").format(first=first, last=legs[-1]) + ", "
 
 
 def foot(plan: SwimPlan, width_mm: float, depth_rows: int, moments: int) -> list[Block]:
@@ -81,8 +45,9 @@ def foot(plan: SwimPlan, width_mm: float, depth_rows: int, moments: int) -> list
     if turns:
         parts.append(stacked([wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]))
     parts += _depths(plan, width_mm, depth_rows)
-    sentences = small_print(plan) if moments else [variation_words(plan)]
-    sentences.append(tr("Set arrows: true north is up."))
+    sentences = small_print(plan) if moments else variation_words(plan)
+    if turns or any(leg.stream_set_deg is not None for leg in plan.legs):
+        sentences.append(tr("Set arrows: true north is up."))
     lines = SMALL.wrap(" ".join(sentences), width_mm, SMALL_PRINT_LINES)
     return [part for part in (*parts, *(small_lines([line]) for line in lines)) if part.height_mm]
 
@@ -176,7 +141,7 @@ def _depth_items(stop: Stop, width_mm: float) -> Block:
     items = [
         Item(before="", clock=clock_nearest(moment), after=f"{depth:.1f} m") for moment, depth in stop.depth_by_hour
     ]
-    words = tr("depth at {name}:").format(name=stop.name)
+    words = tr("depth at {name}:").format(name=isolated(stop.name))
     return stacked([wrapped(words, width_mm, 1, bold=True), flowing(items, width_mm)])
 
 
@@ -214,7 +179,7 @@ def _depth_table(stops: list[Stop], hours: list[datetime]) -> Block:
 def small_print(plan: SwimPlan) -> list[str]:
     """Line to let out, what is not known, and the variation used, in sentences."""
     words = [] if plan.line_m is None else [tr("Let out up to {line} m of line.").format(line=f"{plan.line_m:g}")]
-    swings = [f"{stop.name} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
+    swings = [f"{isolated(stop.name)} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
     if swings and words:
         words.append(tr("On all of it the float swings: {places}.").format(places=", ".join(swings)))
     if plan.arrive is None:
@@ -223,11 +188,14 @@ def small_print(plan: SwimPlan) -> list[str]:
         words.append(tr("Tide not known."))
     if not plan.marks_left_out and not any(stop.depth_by_hour or stop.depth_now_m is not None for stop in plan.stops):
         words.append(tr("Depths not known."))
-    return [*words, variation_words(plan)]
+    return [*words, *variation_words(plan)]
 
 
-def variation_words(plan: SwimPlan) -> str:
-    """The variation that is in every heading, with its model and date."""
-    return tr("M is magnetic: variation {variation}, {model}, {day}.").format(
+def variation_words(plan: SwimPlan) -> list[str]:
+    """The variation that is in every heading, with its model and date; nothing for a card without headings."""
+    if plan.marks_left_out:
+        return []
+    words = tr("M is magnetic: variation {variation}, {model}, {day}.").format(
         variation=variation_text(plan.variation_deg), model=plan.variation_model, day=day_text(plan.variation_date)
     )
+    return [words]

@@ -55,7 +55,9 @@ def fill(
     running_title: Callable[[int], Block],
 ) -> list[Filled] | Shortfall:
     """Every part in the frames that name it, in their order; ``running_title(page)`` heads what goes on."""
-    waiting = {name: list(part.blocks) for name, part in parts.items()}
+    # What no frame names was taken out of the layout by its maker.
+    named = {name for frame in frames for name in frame.parts}
+    waiting = {name: list(part.blocks) for name, part in parts.items() if name in named}
     sketch_waits = with_sketch and any(SKETCH in frame.parts for frame in frames)
     done: list[Filled] = []
     for frame in frames:
@@ -86,16 +88,16 @@ def _anything_waits(frame: Frame, waiting: Mapping[str, list[Block]], sketch_wai
 
 
 def _place(filled: Filled, waiting: list[Block], head: Block | None) -> bool:
-    """Move blocks that fit; False where some must wait for another frame."""
-    headed = head is None
+    """Move blocks that fit; False where some must wait for another frame.
+
+    Above the first here stands the part's head, or what that block wants said again.
+    """
+    above = [block for block in (head, waiting[0].again if waiting else None) if block is not None]
     while waiting:
-        needed = waiting[0].height_mm + (0.0 if headed else head.height_mm)
-        if needed > filled.left_mm + ROUNDING_MM:
+        if waiting[0].height_mm + sum(block.height_mm for block in above) > filled.left_mm + ROUNDING_MM:
             return False
-        if not headed:
-            filled.blocks.append(head)
-            headed = True
-        filled.blocks.append(waiting.pop(0))
+        filled.blocks += [*above, waiting.pop(0)]
+        above = []
     return True
 
 

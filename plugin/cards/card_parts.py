@@ -4,17 +4,18 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from ..core.results.card import distinct_places, position_text
+from ..core.results.card import distinct_places, isolated, position_text
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
 from . import card_foot
 from .block import SMALL_DROP_MM, SMALL_LINE_MM, Block, ruled, stacked, wrapped
+from .card_flags import MOST_LINES, flags
 from .card_title import Sides, title
 from .leg_rows import column_heads, left_out, leg_rows, positions_in_rows
 from .paper import SMALL, SMALL_BOLD, Paper
-from .transits_part import transits
-from .turn_back_block import turn_back
-from .ways_home import home_by_departure, if_late
+from .transits_part import transit_stops, transits
+from .turn_back_block import turn_back, turn_back_stops
+from .ways_home import home_by_departure, home_marks, if_late
 
 TITLE, SKETCH = "title", "sketch"
 # In the order in which a card is read. A frame names them so, whatever the language: they are in the users' files.
@@ -36,28 +37,35 @@ NEEDED = (TITLE, "legs", "turn back", "caution")  # without these a card mislead
 
 @dataclass(frozen=True, kw_only=True)
 class Detail:
-    """How much is said: lines of flags and of later headings, rows of ways home and of depths, tides and turns of the
-    stream, and the parts that are left out."""
+    """How much is said: lines of flags (until so many notes, until so many stops and warnings) and of later headings,
+    rows of ways home and of depths, tides and turns of the stream, and the parts that are left out."""
 
     heading_lines: int
-    flag_lines: int
+    note_lines: int
     late_rows: int
     home_rows: int
-    home_of_all_marks: bool
     depth_rows: int
     moments: int
+    home_of_all_marks: bool = True
+    grave_lines: int = MOST_LINES
     leaves_out: tuple[str, ...] = ()
 
 
-ALL = Detail(heading_lines=3, flag_lines=12, late_rows=5, home_rows=8, home_of_all_marks=True, depth_rows=8, moments=4)
-FEWER = replace(ALL, flag_lines=6, late_rows=4, home_rows=6, home_of_all_marks=False, depth_rows=4)
-FEW = replace(FEWER, heading_lines=1, flag_lines=4, late_rows=3, home_rows=4, depth_rows=2, moments=3)
-NO_SKETCH = replace(FEW, late_rows=2, depth_rows=1, leaves_out=(SKETCH,))
+HOME, LATE, TIDES = "home by departure", "if late", "tides"
+ALL = Detail(heading_lines=3, note_lines=12, late_rows=8, home_rows=8, depth_rows=8, moments=4)
+FEWER = replace(ALL, note_lines=6, late_rows=5, home_rows=5, depth_rows=4)
+FEW = replace(
+    FEWER, heading_lines=1, note_lines=4, late_rows=4, home_rows=4, home_of_all_marks=False, depth_rows=2, moments=3
+)
+NO_SKETCH = replace(FEW, note_lines=3, late_rows=3, depth_rows=1, leaves_out=(SKETCH,))
 NO_PLACES = replace(NO_SKETCH, moments=2, leaves_out=(SKETCH, "positions", "transits"))
-NO_LATE = replace(NO_PLACES, late_rows=0, leaves_out=(*NO_PLACES.leaves_out, "if late"))
-LESS = replace(NO_LATE, flag_lines=3, home_rows=0, depth_rows=0, leaves_out=(*NO_LATE.leaves_out, "home by departure"))
-LEAST = replace(LESS, moments=0, leaves_out=(*LESS.leaves_out, "tides"))
-DETAILS = (ALL, FEWER, FEW, NO_SKETCH, NO_PLACES, NO_LATE, LESS, LEAST)
+NO_HOME = replace(NO_PLACES, home_rows=0, leaves_out=(*NO_PLACES.leaves_out, HOME))
+LESS = replace(NO_HOME, late_rows=2, depth_rows=0)
+NO_TIDES = replace(LESS, moments=0, leaves_out=(*LESS.leaves_out, TIDES))
+LEAST = replace(NO_TIDES, late_rows=0, leaves_out=(*NO_TIDES.leaves_out, LATE))
+BARE = replace(LEAST, grave_lines=1)  # the gravest flag alone in words, and as many more as there is room for
+DETAILS = (ALL, FEWER, FEW, NO_SKETCH, NO_PLACES, NO_HOME, LESS, NO_TIDES, LEAST, BARE)
+MORE_GRAVE_LINES = (40, 30, 24, 20, 16, 13, 10, 8, 6, 5, 4, 3)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -68,52 +76,73 @@ class PartBlocks:
     head: Block | None = None
 
 
-def part_blocks(plan: SwimPlan, width_mm: float, detail: Detail, sides: Sides, legs: int) -> dict[str, PartBlocks]:
-    """Every part but the sketch, for frames so wide, with the first so many legs."""
+def part_blocks(
+    plan: SwimPlan, width_mm: float, detail: Detail, sides: Sides, legs: int, taken_out: tuple[str, ...] = ()
+) -> dict[str, PartBlocks]:
+    """Every part but the sketch, for frames so wide, with the first so many legs.
+
+    ``taken_out`` are parts that the layout's maker has no frame for.
+    """
     rows = leg_rows(plan, detail.heading_lines, width_mm)
     if legs < len(rows):
         rows = [*rows[:legs], left_out(legs + 1, len(rows), width_mm)]
-    late = if_late(plan, width_mm, detail.late_rows) if detail.late_rows else []
-    home = (
-        home_by_departure(plan, width_mm, detail.home_rows, all_marks=detail.home_of_all_marks)
-        if detail.home_rows
-        else []
-    )
-    ending = [wrapped(_not_here(detail), width_mm, 3)] if detail.leaves_out else []
-    if plan.marks_left_out:
-        ending = [wrapped(left_out_words(), width_mm, 3)]
+    with_late = bool(detail.late_rows) and LATE not in taken_out
+    late = if_late(plan, width_mm, detail.late_rows) if with_late else []
+    about_home = {"all_marks": detail.home_of_all_marks, "with_late": bool(late)}
+    home = home_by_departure(plan, width_mm, detail.home_rows, **about_home) if detail.home_rows else []
     found = {
         TITLE: [title(plan, width_mm, sides)],
         "turn back": turn_back(plan, width_mm),
-        "flags": card_foot.flags(plan, detail.flag_lines, width_mm),
-        "if late": late,
-        "home by departure": home,
+        "flags": flags(plan, detail.note_lines, detail.grave_lines, width_mm),
+        LATE: late,
+        HOME: home,
         "foot": [ruled(width_mm), *card_foot.foot(plan, width_mm, detail.depth_rows, detail.moments)],
         "transits": transits(plan, width_mm),
         "positions": [] if plan.marks_left_out or positions_in_rows(width_mm) else _positions(plan, width_mm),
-        "caution": [stacked([*ending, card_foot.caution(width_mm)])],
+        "caution": [stacked([*_ending(plan, detail, taken_out, width_mm), card_foot.caution(width_mm)])],
     }
     parts = {
         name: PartBlocks(blocks=() if name in detail.leaves_out else tuple(blocks)) for name, blocks in found.items()
     }
-    return {**parts, "legs": PartBlocks(blocks=tuple(rows), head=column_heads(width_mm))}
+    heads = column_heads(width_mm, private=plan.marks_left_out)
+    return {**parts, "legs": PartBlocks(blocks=tuple(rows), head=heads)}
+
+
+def _ending(plan: SwimPlan, detail: Detail, taken_out: tuple[str, ...], width_mm: float) -> list[Block]:
+    """What is not on the card, in words."""
+    if plan.marks_left_out:
+        return [wrapped(left_out_words(), width_mm, 3)]
+    words = {
+        SKETCH: tr("sketch"),
+        "positions": tr("positions"),
+        "transits": tr("transits"),
+        LATE: tr("ways if late"),
+        HOME: tr("headings home"),
+        TIDES: tr("tides"),
+        "foot": tr("alarm, tides, depths"),
+        "flags": tr("flags"),
+    }
+    named = [words[part] for part in left_out_parts(plan, detail, taken_out) if part in words]
+    if not detail.home_of_all_marks and HOME not in detail.leaves_out + taken_out:
+        named += [tr("HOME from {place}").format(place=isolated(stop.name)) for stop in home_marks(plan)[:-1]]
+    return [wrapped(tr("Not on this card: {parts}.").format(parts=", ".join(named)), width_mm, 6)] if named else []
+
+
+def left_out_parts(plan: SwimPlan, detail: Detail, taken_out: tuple[str, ...] = ()) -> tuple[str, ...]:
+    """The parts of which this plan has something to say and that are not on the card."""
+    turn_backs = turn_back_stops(plan)
+    empty = {
+        "transits": not transit_stops(plan),
+        LATE: not any(stop.if_late for stop in turn_backs),
+        HOME: not home_marks(plan),
+    }
+    both = dict.fromkeys((*detail.leaves_out, *taken_out))
+    return tuple(part for part in both if not empty.get(part))
 
 
 def left_out_words() -> str:
     """What a card to share says of itself."""
     return tr("Marks are left out for sharing: no positions, headings or distances.")
-
-
-def _not_here(detail: Detail) -> str:
-    if len(detail.leaves_out) >= len(LESS.leaves_out):
-        return tr("Left out: all but the legs and limits.")
-    words = {
-        SKETCH: tr("sketch"),
-        "positions": tr("positions"),
-        "transits": tr("transits"),
-        "if late": tr("ways if late"),
-    }
-    return tr("Not on this card: {parts}.").format(parts=", ".join(words[part] for part in detail.leaves_out))
 
 
 def _positions(plan: SwimPlan, width_mm: float) -> list[Block]:

@@ -17,6 +17,7 @@ from ..words import tr
 from .card_frames import Frame
 from .card_parts import NEEDED, PARTS
 from .paper import MM
+from .vector_pdf import MAKER
 
 FOLDER = Path(__file__).parent / "templates"
 PAPERS = ("A6", "A5", "A4")
@@ -39,6 +40,9 @@ def open_template(path: Path, project: QgsProject | None = None) -> QgsPrintLayo
     layout = QgsPrintLayout(own or project)
     if own is not None:
         own.setParent(layout)  # the layout needs its project for as long as it lives
+        about = own.metadata()  # QGIS writes the login name there, and from there into every PDF
+        about.setAuthor(MAKER)
+        own.setMetadata(about)
     layout.setName(tr("Wet card"))
     try:
         content = path.read_text(encoding="utf-8")

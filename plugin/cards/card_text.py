@@ -10,6 +10,7 @@ from ..core.results.card import (
     day_text,
     dive_stops,
     heading_changes,
+    isolated,
     leg_state,
     merged_flags,
     offset_text,
@@ -19,10 +20,11 @@ from ..core.results.card import (
 from ..core.results.swim_plan import Leg, SwimPlan
 from ..words import tr
 from .block import Item
-from .card_foot import caution_words, flag_words, limits, small_print, stream_turns, tides
+from .card_flags import flag_words
+from .card_foot import caution_words, limits, small_print, stream_turns, tides
 from .card_parts import left_out_words
 from .transits_part import transit_head, transit_line, transit_stops
-from .turn_back_block import turn_back_stops, turn_back_words
+from .turn_back_block import late_words, leaves_too_late, turn_back_stops, turn_back_words
 from .ways_home import home_tables, late_tables
 
 
@@ -48,9 +50,17 @@ def _ending(plan: SwimPlan) -> list[str]:
 def _title(plan: SwimPlan) -> list[str]:
     stamp = tr("PREDICTED") if plan.feasible else f"{tr('NOT FEASIBLE')}, {tr('PREDICTED')}"
     zone = tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")
-    about = [day_text(plan.depart), zone, *([tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else [])]
-    entry = [tr("from {name}").format(name=leg.start_name) for leg in plan.legs[:1]]
-    return [f"{', '.join([plan.route, *entry])} - {stamp}", ", ".join(about), *([plan.title] if plan.title else [])]
+    about = [
+        day_text(plan.depart),
+        zone,
+        *([tr("swimmer {name}").format(name=isolated(plan.swimmer))] if plan.swimmer else []),
+    ]
+    entry = [tr("from {name}").format(name=isolated(leg.start_name)) for leg in plan.legs[:1]]
+    return [
+        f"{', '.join([isolated(plan.route), *entry])} - {stamp}",
+        ", ".join(about),
+        *([plan.title] if plan.title else []),
+    ]
 
 
 def _legs(plan: SwimPlan) -> list[str]:
@@ -102,15 +112,20 @@ def _turn_back(plan: SwimPlan) -> list[str]:
     """A line a mark; on paper there would be boxes to fill in where none was computed."""
     lines = []
     for stop in turn_back_stops(plan):
-        clock, beside = turn_back_words(stop)
-        lines.append(f"{stop.name}: {tr('TURN BACK BY')} {clock}, {', '.join(beside)}")
-    return lines
+        said = turn_back_words(stop)
+        lines.append(f"{stop.name}: {tr('TURN BACK BY')} {said.clock} {'; '.join(said.lines)}")
+    late = [f"{stop.name}: {late_words(stop)}" for stop in turn_back_stops(plan) if leaves_too_late(stop)]
+    return late + lines
 
 
 def _ways(plan: SwimPlan) -> list[list[str]]:
     """A head and a line a way, as on paper."""
     return [
-        [table.words, *(f"   {' '.join((line.leave, *line.headings, line.words))}" for line in table.lines)]
+        [
+            table.words,
+            *(f"   {' '.join((line.leave, *line.headings, line.words))}" for line in table.lines),
+            *([f"   {table.ending}"] if table.ending else []),
+        ]
         for table in (*late_tables(plan), *home_tables(plan))
     ]
 
@@ -120,7 +135,7 @@ def _transits(plan: SwimPlan) -> list[list[str]]:
 
 
 def _flags(plan: SwimPlan) -> list[str]:
-    found = [flag_words(flag, legs) for flag, legs in merged_flags(plan.flags)]
+    found = [flag_words(flag, legs, shared=plan.marks_left_out) for flag, legs in merged_flags(plan.flags)]
     return found or [tr("No flags. Feasible is not safe.")]
 
 
@@ -130,7 +145,7 @@ def _foot(plan: SwimPlan) -> list[str]:
     lines += [f"{tr('Weakest stream, then sets to:')} {turns}"] if turns else []
     for stop in dive_stops(plan):
         depths = ", ".join(f"{clock_nearest(moment)} {depth:.1f} m" for moment, depth in stop.depth_by_hour)
-        lines += [tr("Depth at {name}: {depths}").format(name=stop.name, depths=depths)] if depths else []
+        lines += [tr("Depth at {name}: {depths}").format(name=isolated(stop.name), depths=depths)] if depths else []
     return [line for line in [*lines, " ".join(small_print(plan))] if line]
 
 

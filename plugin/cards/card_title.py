@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from ..core.results.card import clock_up, day_text, offset_text
+from ..core.results.card import clock_up, day_text, isolated, offset_text
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
 from .block import SMALL_DROP_MM, SMALL_LINE_MM, Block, space, stacked, wrapped
 from .paper import SMALL_BOLD, Paper
 
+LEAST_NAME_MM = 40.0  # a name cut shorter tells nothing
 SIDE = "0/0"  # as wide as the stamp that counts the sides
 
 
@@ -22,12 +23,12 @@ class Sides:
 
 def title(plan: SwimPlan, width_mm: float, sides: Sides) -> Block:
     """Route, day, zone, swimmer and entry; the zone is said here and nowhere else."""
-    stamps = [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE"), tr("PREDICTED")]
+    stamps = _stamps(plan)
     about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
-    about += [tr("swimmer {name}").format(name=plan.swimmer)] if plan.swimmer else []
-    entry = [tr("from {name}").format(name=leg.start_name) for leg in plan.legs[:1]]
+    about += [tr("swimmer {name}").format(name=isolated(plan.swimmer))] if plan.swimmer else []
+    entry = [tr("from {name}").format(name=isolated(leg.start_name)) for leg in plan.legs[:1]]
     room = width_mm - _stamps_mm([*stamps, SIDE]) - 2.0
-    name = ", ".join([plan.route, *entry])
+    name = ", ".join([isolated(plan.route), *entry])
     if SMALL_BOLD.width(name) > room:  # the entry is better whole on the next line than cut here
         name, about = plan.route, [*entry, *about]
     below = []
@@ -40,11 +41,19 @@ def title(plan: SwimPlan, width_mm: float, sides: Sides) -> Block:
 
 def running_title(plan: SwimPlan, width_mm: float, sides: Sides, side: int) -> Block:
     """What stands above the later sides, so that two cards of a day are not mixed up."""
-    stamps = [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE")]
-    names = (f"{day_text(plan.depart)} {clock_up(plan.depart)}, {plan.route}", f"{clock_up(plan.depart)}, {plan.route}")
+    stamps = _stamps(plan)
+    short = f"{clock_up(plan.depart)}, {isolated(plan.route)}"
+    names = (f"{day_text(plan.depart)} {short}", short)
     room = width_mm - _stamps_mm([*stamps, SIDE]) - 2.0
     name = next((name for name in names if SMALL_BOLD.width(name) <= room), names[-1])
-    return stacked([_stamped(name, stamps, width_mm, side, sides), space(1.0)])
+    below = []
+    if room < min(LEAST_NAME_MM, SMALL_BOLD.width(name)):
+        name, below = "", [wrapped(name, width_mm, 1, bold=True)]
+    return stacked([_stamped(name, stamps, width_mm, side, sides), *below, space(1.0)])
+
+
+def _stamps(plan: SwimPlan) -> list[str]:
+    return [tr("PREDICTED")] if plan.feasible else [tr("NOT FEASIBLE"), tr("PREDICTED")]
 
 
 def _stamps_mm(stamps: list[str]) -> float:
@@ -52,10 +61,10 @@ def _stamps_mm(stamps: list[str]) -> float:
 
 
 def _stamped(name: str, stamps: list[str], width_mm: float, side: int, sides: Sides) -> Block:
-    """A name at the left and white-on-black stamps at the right; the side's number first where there are several."""
+    """A name at the left and white-on-black stamps at the right, the side's number first."""
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        shown = [f"{side}/{sides.count}", *stamps] if sides.count > 1 else stamps
+        shown = [f"{side}/{sides.count}", *stamps]
         left = x + width_mm - _stamps_mm(shown) + 2.0
         paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=left - x - 2.0)
         for stamp in shown:

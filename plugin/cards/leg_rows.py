@@ -20,8 +20,14 @@ from .row_looks import RowLook, row_look
 PAIR_MM, PAIR_GAP_MM = 58.0, 3.0  # a later heading with its time
 
 
-def column_heads(width_mm: float) -> Block:
-    """What the columns are, in two lines; what explains itself beside its unit has no head."""
+PRIVATE_COLUMNS = ("heading", "stream", "bearing", "distance", "position")
+
+
+def column_heads(width_mm: float, *, private: bool = False) -> Block:
+    """What the columns are, in two lines; what explains itself beside its unit has no head.
+
+    ``private``: only those of a card that does not say where.
+    """
     look = row_look(width_mm)
     words = {
         "heading": tr("HEADING"),
@@ -38,6 +44,8 @@ def column_heads(width_mm: float) -> Block:
 
     def draw(paper: Paper, x: float, y: float) -> None:
         for key, head in look.heads.items():
+            if private and key in PRIVATE_COLUMNS:
+                continue
             letters = SMALL_BOLD if key == "heading" else SMALL
             baseline = y + head.line * SMALL_LINE_MM + SMALL_DROP_MM
             paper.text(words[key], x + head.left, baseline, letters, width=head.width, right=head.right)

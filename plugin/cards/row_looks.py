@@ -102,6 +102,7 @@ MIDDLE = RowLook(
         "leave": Cell(0, 41.0),
         "arrive": Cell(0, 70.0),
         "box": Cell(0, 99.0, 35.0),
+        "stream": Cell(1, 100.0, 34.0),
         "bearing": Cell(1, 9.0, 25.0),
         "distance": Cell(1, 34.0, 26.0, True),
         "position": Cell(1, 64.0),

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from ..core.results.card import isolated
 from ..core.results.swim_plan import Stop, SwimPlan
 from ..core.results.transits import Transit, bearing_text
 from ..words import tr
@@ -30,12 +31,12 @@ def transit_stops(plan: SwimPlan) -> list[Stop]:
 
 def transit_head(stop: Stop) -> str:
     """What stands above the transits of a mark."""
-    return tr("IN LINE at {place}, front / rear:").format(place=stop.name)
+    return tr("IN LINE at {place}, front / rear:").format(place=isolated(stop.name))
 
 
 def transit_line(one: Transit) -> str:
     """``Mill / Tower 045M``; how far the mark lies beside the line where that can be told on the water."""
-    words = f"{one.front} / {one.rear} {bearing_text(one)}"
+    words = f"{isolated(one.front)} / {isolated(one.rear)} {bearing_text(one)}"
     if abs(one.offset_m) < ON_THE_LINE_M:
         return words
     # The offset is that of the line from the mark: where the line passes to the right, the mark lies left of it.

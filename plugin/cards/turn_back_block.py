@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 from ..core.clock import elapsed
-from ..core.results.card import clock_down, clock_up
+from ..core.results.card import clock_down, clock_up, isolated
 from ..core.results.swim_plan import SwimPlan
 from ..core.results.turn_back import StopTurnBack
 from ..words import tr
@@ -18,23 +19,52 @@ ROW_MM = 2 * SMALL_LINE_MM + 1.2
 WIDE_MM = 190.0  # from here on all of a stop stands side by side
 CLOCK_MM, ELSE_MM = 68.0, 100.0
 CLOCK_WIDTH_MM = 31.0
+A_MINUTE = timedelta(minutes=1)
 
 
 def turn_back(plan: SwimPlan, width_mm: float) -> list[Block]:
-    """A row for every mark with its latest leaving time; boxes to fill in by hand where none was computed."""
+    """A row for every mark with its latest leaving time; boxes to fill in by hand where none was computed.
+
+    What the plan itself leaves too late stands first.
+    """
     stops = turn_back_stops(plan)
     if not stops:
         return [_boxes(width_mm)]
     shown = stops[:MOST_STOPS]
+    late = [_late_row(stop, width_mm) for stop in stops if leaves_too_late(stop)]
+    planned = {stop.planned_exit for stop in shown if stop.latest_planned_exit is not None}
+    head = tr("TURN BACK BY")
+    if len(planned) == 1:
+        head = tr("TURN BACK BY, to {exit}").format(exit=isolated(*planned))
+    again = _black_head(tr("{head} (goes on)").format(head=head), width_mm)
     if width_mm >= WIDE_MM:
         rows = [_row(stop, width_mm) for stop in shown]
     else:
-        rows = [_narrow_row(stop, width_mm) for stop in shown]
-        rows[0] = stacked([_black_head(tr("TURN BACK BY"), width_mm), rows[0]])
+        rows = [_narrow_row(stop, width_mm, planned) for stop in shown]
+        rows[0] = stacked([_black_head(head, width_mm), rows[0]])
+    rows = [rows[0], *(replace(row, again=again) for row in rows[1:])]
     if len(stops) > MOST_STOPS:
         words = tr("Turn-back times of {count} more stops: read the report.")
         rows.append(wrapped(words.format(count=len(stops) - MOST_STOPS), width_mm, 2))
-    return rows
+    return [*late, *rows]
+
+
+def leaves_too_late(stop: StopTurnBack) -> bool:
+    """Whether the plan itself leaves the stop after its last safe minute on the day expected."""
+    latest = _latest(stop)[0]
+    return latest is not None and elapsed(latest, stop.leave) > A_MINUTE
+
+
+def late_words(stop: StopTurnBack) -> str:
+    """What is said of a plan that leaves a stop too late."""
+    return tr("THE PLAN LEAVES TOO LATE: {clock}").format(clock=clock_up(stop.leave))
+
+
+def _latest(stop: StopTurnBack) -> tuple[datetime | None, datetime | None]:
+    """The last minutes, on the day expected and on a bad day: for the planned exit where that is ever safe."""
+    if stop.latest_planned_exit is None:
+        return stop.latest_leave, stop.latest_leave_pessimistic
+    return stop.latest_planned_exit, stop.latest_planned_exit_pessimistic
 
 
 def turn_back_stops(plan: SwimPlan) -> tuple[StopTurnBack, ...]:
@@ -43,28 +73,62 @@ def turn_back_stops(plan: SwimPlan) -> tuple[StopTurnBack, ...]:
     return tuple(stop for stop in stops if plan.stops[stop.number].kind != "waypoint")
 
 
-def _row(stop: StopTurnBack, width_mm: float) -> Block:
-    clock, beside = turn_back_words(stop)
+def _late_row(stop: StopTurnBack, width_mm: float) -> Block:
+    """The gravest that a card can say, framed in white within the black."""
+    room = width_mm - 8.0
+    large = BIG_BOLD.wrap(_with_clock(late_words(stop)), room, 9)
+    letters, line_mm, drop_mm = (BIG_BOLD, BIG_LINE_MM, BIG_DROP_MM)
+    if len(large) > 2:
+        large, letters = SMALL_BOLD.wrap(_with_clock(late_words(stop)), room, 2), SMALL_BOLD
+        line_mm, drop_mm = SMALL_LINE_MM, SMALL_DROP_MM
+    names_mm = SMALL_LINE_MM
+    height = len(large) * line_mm + names_mm + 3.2
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        paper.box(x, y, width_mm, ROW_MM - 0.4, fill="black", edge_mm=0.2)
+        paper.box(x, y, width_mm, height, fill="black", edge_mm=0.2)
+        paper.box(x + 1.2, y + 1.2, width_mm - 2.4, height - 2.4)
+        paper.text(stop.name, x + 4.0, y + 1.4 + SMALL_DROP_MM, SMALL_BOLD, width=room)
+        for number, words in enumerate(large):
+            baseline = y + 1.4 + names_mm + number * line_mm + drop_mm
+            paper.text(words, x + 4.0, baseline, letters, width=room)
+
+    return Block(height_mm=height, draw=draw)
+
+
+def _row(stop: StopTurnBack, width_mm: float) -> Block:
+    """Name, time and what it means side by side; a line for each statement."""
+    said = turn_back_words(stop)
+    room = width_mm - ELSE_MM - 2.0
+    lines = [line for words in said.lines for line in SMALL_BOLD.wrap(_with_clock(words), room, 3)]
+    height = max(len(lines), 2) * SMALL_LINE_MM + 1.2
+
+    def draw(paper: Paper, x: float, y: float) -> None:
+        paper.box(x, y, width_mm, height - 0.4, fill="black", edge_mm=0.2)
         upper, lower = y + SMALL_DROP_MM, y + SMALL_LINE_MM + SMALL_DROP_MM
         paper.text(stop.name, x + 3.0, upper, SMALL_BOLD, width=CLOCK_MM - 5.0, inverted=True)
         paper.text(tr("TURN BACK BY"), x + 3.0, lower, SMALL_BOLD, inverted=True)
         baseline = y + BIG_DROP_MM + (ROW_MM - BIG_LINE_MM) / 2.0
-        paper.text(clock, x + CLOCK_MM, baseline, BIG_BOLD, width=ELSE_MM - CLOCK_MM - 2.0, inverted=True)
-        for words, line in zip(beside, (upper, lower)):
-            paper.text(words, x + ELSE_MM, line, SMALL_BOLD, width=width_mm - ELSE_MM - 2.0, inverted=True)
+        paper.text(said.clock, x + CLOCK_MM, baseline, BIG_BOLD, width=ELSE_MM - CLOCK_MM - 2.0, inverted=True)
+        for number, words in enumerate(lines):
+            baseline = y + number * SMALL_LINE_MM + SMALL_DROP_MM
+            paper.text(words, x + ELSE_MM, baseline, SMALL_BOLD, width=room, inverted=True)
 
-    return Block(height_mm=ROW_MM, draw=draw)
+    return Block(height_mm=height, draw=draw)
 
 
-def _narrow_row(stop: StopTurnBack, width_mm: float) -> Block:
-    """The time at the right of the name; the other exit and the bad day below."""
-    clock, beside = turn_back_words(stop)
+def _narrow_row(stop: StopTurnBack, width_mm: float, common: set[str]) -> Block:
+    """The time at the right of the name; below it a line or more for each statement.
+
+    The planned exit is not said again where it is the only one, ``common``.
+    """
+    said = turn_back_words(stop)
     room = width_mm - 5.0
-    # A time is not read alone on a line: it stays with the word before it.
-    lines = SMALL_BOLD.wrap(re.sub(r" (?=\d\d:\d\d)", "\u00a0", ", ".join(beside)), room, 3)
+    in_head = len(common) == 1 and stop.latest_planned_exit is not None
+    statements = (said.day, *said.more) if in_head else said.lines
+    together = _with_clock("; ".join(statements[:2]))  # both are about the time
+    if said.day and SMALL_BOLD.width(together) <= room:
+        statements = (together, *statements[2:])
+    lines = [line for words in statements for line in SMALL_BOLD.wrap(_with_clock(words), room, 3)]
     height = BIG_LINE_MM + len(lines) * SMALL_LINE_MM + 0.8
 
     def draw(paper: Paper, x: float, y: float) -> None:
@@ -72,7 +136,7 @@ def _narrow_row(stop: StopTurnBack, width_mm: float) -> Block:
         left, baseline = x + 2.5, y + BIG_DROP_MM + 0.6
         paper.text(stop.name, left, baseline, SMALL_BOLD, width=room - CLOCK_WIDTH_MM, inverted=True)
         clock_left = left + room - CLOCK_WIDTH_MM
-        paper.text(clock, clock_left, baseline, BIG_BOLD, width=CLOCK_WIDTH_MM, right=True, inverted=True)
+        paper.text(said.clock, clock_left, baseline, BIG_BOLD, width=CLOCK_WIDTH_MM, right=True, inverted=True)
         for number, words in enumerate(lines):
             lower = y + BIG_LINE_MM + number * SMALL_LINE_MM + SMALL_DROP_MM
             paper.text(words, left, lower, SMALL_BOLD, inverted=True, width=room)
@@ -80,35 +144,67 @@ def _narrow_row(stop: StopTurnBack, width_mm: float) -> Block:
     return Block(height_mm=height, draw=draw)
 
 
+def _with_clock(words: str) -> str:
+    """The words with every time kept on the line of the word before it: it is not read alone."""
+    return re.sub(r" (?=\d\d:\d\d)", "\u00a0", words)
+
+
 def _black_head(words: str, width_mm: float) -> Block:
+    lines = SMALL_BOLD.wrap(words, width_mm - 5.0, 4)
+    height = len(lines) * SMALL_LINE_MM
+
     def draw(paper: Paper, x: float, y: float) -> None:
-        paper.box(x, y, width_mm, SMALL_LINE_MM + 0.4, fill="black", edge_mm=0.2)
-        paper.text(words, x + 2.5, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=width_mm - 5.0, inverted=True)
+        paper.box(x, y, width_mm, height + 0.4, fill="black", edge_mm=0.2)
+        for number, line in enumerate(lines):
+            baseline = y + number * SMALL_LINE_MM + SMALL_DROP_MM + 0.4
+            paper.text(line, x + 2.5, baseline, SMALL_BOLD, width=width_mm - 5.0, inverted=True)
 
-    return Block(height_mm=SMALL_LINE_MM, draw=draw)
+    return Block(height_mm=height, draw=draw)
 
 
-def turn_back_words(stop: StopTurnBack) -> tuple[str, tuple[str, str]]:
-    """The time in large letters, and the two lines beside it."""
+@dataclass(frozen=True, kw_only=True)
+class TurnBackWords:
+    """The time in large letters, the exit it is for, which day it is of, and each further statement."""
+
+    clock: str
+    to_exit: str = ""
+    day: str = ""
+    more: tuple[str, ...] = ()
+
+    @property
+    def lines(self) -> tuple[str, ...]:
+        """Each statement by itself."""
+        return tuple(line for line in (", ".join(filter(None, (self.to_exit, self.day))), *self.more) if line)
+
+
+def turn_back_words(stop: StopTurnBack) -> TurnBackWords:
+    """What is said of a stop. The time is that of a bad day where there is one: it is what is read at arm's length."""
     if stop.latest_leave is None:
-        return "--:--", (tr("no exit is reached in time"), tr("do not plan to be here"))
+        return TurnBackWords(clock="--:--", more=(tr("no exit is reached in time"), tr("do not plan to be here")))
+    latest, bad = _latest(stop)
     if stop.latest_planned_exit is None:
-        latest, bad, other = stop.latest_leave, stop.latest_leave_pessimistic, tr("ONLY TO {exit}")
-        other = other.format(exit=stop.exit)
+        to_exit, others = tr("ONLY TO {exit}").format(exit=isolated(stop.exit or "")), ()
     else:
-        latest, bad = stop.latest_planned_exit, stop.latest_planned_exit_pessimistic
-        other = tr("ELSE EXIT {exit}").format(exit=stop.else_exit) if stop.else_exit else tr("no other exit in time")
-    bad_day = tr("on a bad day {clock}").format(clock=_clock(bad))
-    if stop.pessimistic_not_before is not None and bad is not None:
-        bad_day = tr("bad day: from {first} to {last}")
-        bad_day = bad_day.format(first=clock_up(stop.pessimistic_not_before), last=clock_down(bad))
-    if elapsed(latest, stop.leave) > timedelta(minutes=1):
-        bad_day = tr("THE PLAN LEAVES AT {clock}").format(clock=clock_up(stop.leave))
-    return clock_down(latest), (other, bad_day)
+        to_exit, others = tr("to {exit}").format(exit=isolated(stop.planned_exit)), (_other_exit(stop),)
+    if bad is None:
+        more = (tr("on a bad day not safe at all"), *others)
+        return TurnBackWords(clock=clock_down(latest), to_exit=to_exit, day=tr("as predicted"), more=more)
+    day = tr("on a bad day")
+    if stop.pessimistic_not_before is not None:
+        day = tr("on a bad day only from {first} on").format(first=clock_up(stop.pessimistic_not_before))
+    more = (tr("as predicted {clock}").format(clock=clock_down(latest)), *others)
+    if elapsed(bad, stop.leave) > A_MINUTE and not leaves_too_late(stop):
+        more += (tr("the plan leaves at {clock}: not on a bad day").format(clock=clock_up(stop.leave)),)
+    return TurnBackWords(clock=clock_down(bad), to_exit=to_exit, day=day, more=more)
 
 
-def _clock(moment: datetime | None) -> str:
-    return tr("not safe at all") if moment is None else clock_down(moment)
+def _other_exit(stop: StopTurnBack) -> str:
+    if not stop.else_exit:
+        return tr("no other exit in time")
+    if stop.else_not_before is None:
+        return tr("ELSE EXIT {exit}").format(exit=isolated(stop.else_exit))
+    words = tr("ELSE EXIT {exit}, from {clock} on")
+    return words.format(exit=isolated(stop.else_exit), clock=clock_up(stop.else_not_before))
 
 
 def _boxes(width_mm: float) -> Block:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from dataclasses import dataclass
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass, replace
+from datetime import datetime
 from itertools import groupby
 
-from ..core.results.card import card_angle, clock_down, whole_minutes
+from ..core.results.card import card_angle, clock_down, clock_up, isolated, whole_minutes
 from ..core.results.swim_plan import SwimPlan
 from ..core.results.turn_back import StopTurnBack, WayHome
 from ..words import tr
@@ -30,10 +31,11 @@ class WayLine:
 
 @dataclass(frozen=True, kw_only=True)
 class WayTable:
-    """A head in words and the rows below it."""
+    """A head in words and the rows below it; ``ending`` says what there is no row for any more."""
 
     words: str
     lines: tuple[WayLine, ...]
+    ending: str = ""
 
 
 def if_late(plan: SwimPlan, width_mm: float, most_rows: int) -> list[Block]:
@@ -41,53 +43,110 @@ def if_late(plan: SwimPlan, width_mm: float, most_rows: int) -> list[Block]:
     return [block for table in late_tables(plan, most_rows) for block in _blocks(table, width_mm)]
 
 
-def home_by_departure(plan: SwimPlan, width_mm: float, most_rows: int, *, all_marks: bool) -> list[Block]:
+def home_by_departure(
+    plan: SwimPlan, width_mm: float, most_rows: int, *, all_marks: bool, with_late: bool
+) -> list[Block]:
     """The tables of headings home as blocks, of every mark or of the last one alone."""
-    tables = home_tables(plan, most_rows)[0 if all_marks else -1 :]
+    marks = None if all_marks else {stop.number for stop in home_marks(plan)[-1:]}
+    tables = home_tables(plan, most_rows, marks=marks, with_late=with_late)
     return [block for table in tables for block in _blocks(table, width_mm)]
 
 
 def late_tables(plan: SwimPlan, most_rows: int | None = None) -> list[WayTable]:
     """At every mark the quickest exit by the time of leaving, from the planned one on; one for each exit."""
-    tables = []
+    tables: list[WayTable] = []
     for stop in _marks(plan, "if_late"):
-        for exit_name, ways in groupby(late_ways(stop, most_rows), key=lambda way: way.exit):
-            words = tr("LATE at {place}: to {exit}, leave at").format(place=stop.name, exit=exit_name)
+        shown = late_ways(stop, most_rows)
+        for exit_name, ways in groupby(shown, key=lambda way: way.exit):
+            words = tr("LATE at {place}: to {exit}, leave at")
+            words = words.format(place=isolated(stop.name), exit=isolated(exit_name))
             tables.append(_table(words, ways, plan.heading_step_deg))
+        tables[-1] = replace(tables[-1], ending=_ending(shown, stop.if_late, shown[-1].leave))
     return tables
 
 
-def home_tables(plan: SwimPlan, most_rows: int | None = None) -> list[WayTable]:
-    """Headings to the planned exit by the time of leaving, of every mark."""
+def home_tables(
+    plan: SwimPlan, most_rows: int | None = None, *, marks: set[int] | None = None, with_late: bool = True
+) -> list[WayTable]:
+    """Headings to the planned exit by the time of leaving, of every mark or of those numbers.
+
+    ``with_late`` says that the ways if late stand there too: rows that would only repeat them are left to them.
+    """
     tables = []
-    for stop in _marks(plan, "by_departure"):
-        words = tr("HOME from {place} to {exit}, leave at").format(place=stop.name, exit=stop.planned_exit)
-        tables.append(_table(words, home_ways(stop, most_rows), plan.heading_step_deg))
+    for stop in home_marks(plan):
+        if marks is not None and stop.number not in marks:
+            continue
+        words = tr("HOME from {place} to {exit}, leave at")
+        words = words.format(place=isolated(stop.name), exit=isolated(stop.planned_exit))
+        ways, ending = stop.by_departure, ""
+        if with_late and _late_is_home(stop):
+            ways = tuple(way for way in ways if way.leave.timestamp() < stop.if_late[0].leave.timestamp())
+            ending = tr("From {clock} on: see LATE.").format(clock=clock_up(stop.if_late[0].leave))
+        if not ways:
+            continue
+        shown = _thinned(_without_runs(ways), most_rows)
+        table = _table(words, shown, plan.heading_step_deg)
+        last = stop.latest_planned_exit
+        if last is None or last.timestamp() < shown[-1].leave.timestamp():
+            last = shown[-1].leave
+        if not (ending and shown[-1].safe):
+            ending = _ending(shown, ways, last)
+        tables.append(replace(table, ending=ending))
     return tables
+
+
+def home_marks(plan: SwimPlan) -> list[StopTurnBack]:
+    """The marks that have headings home by the time of leaving."""
+    return _marks(plan, "by_departure")
+
+
+def _late_is_home(stop: StopTurnBack) -> bool:
+    """Whether leaving late always means the planned exit: its rows are then rows home."""
+    return bool(stop.if_late) and all(way.exit == stop.planned_exit for way in stop.if_late)
 
 
 def _table(words: str, ways: Iterable[WayHome], step_deg: float) -> WayTable:
     return WayTable(words=words, lines=tuple(way_line(way, step_deg) for way in ways))
 
 
+def _ending(shown: Sequence[WayHome], ways: Sequence[WayHome], last: datetime) -> str:
+    """What is said below rows of which the last is still in time; ``last`` is until when they hold."""
+    if not shown[-1].safe:
+        return ""
+    after = [way for way in ways if way.leave.timestamp() > shown[-1].leave.timestamp()]
+    if after and not after[0].safe:
+        return tr("TOO LATE after {clock}").format(clock=clock_down(last))
+    return tr("Later rows are not on this card: it covers leaving until {clock}.").format(
+        clock=clock_down(shown[-1].leave)
+    )
+
+
 def late_ways(stop: StopTurnBack, most_rows: int | None) -> tuple[WayHome, ...]:
-    """Those from the planned leaving on, up to the first that comes too late, which stays as its warning."""
-    return _to_first_unsafe(stop.if_late)[:most_rows]
+    """Those from the planned leaving on; the first that comes too late stays as its warning while there is room."""
+    return _thinned(_without_runs(stop.if_late), most_rows)
 
 
-def home_ways(stop: StopTurnBack, most_rows: int | None) -> tuple[WayHome, ...]:
-    """The rows round the planned leaving where there are more than fit: half before, half after it."""
-    ways = _to_first_unsafe(stop.by_departure)
-    if most_rows is None:
+def _thinned(ways: tuple[WayHome, ...], most_rows: int | None) -> tuple[WayHome, ...]:
+    """About so many rows, with a longer step between them: the first and the last safe one always stay."""
+    if most_rows is None or len(ways) <= most_rows:
         return ways
-    before = sum(way.leave.timestamp() <= stop.leave.timestamp() for way in ways)
-    first = max(min(before - most_rows // 2, len(ways) - most_rows), 0)
-    return ways[first : first + most_rows]
+    last = max((number for number, way in enumerate(ways) if way.safe), default=0)
+    kept = range(last + 1)
+    for step in range(1, len(ways) + 1):
+        # A row of the step shortly before the last safe one is left to that.
+        kept = [
+            number
+            for number in range(last + 1)
+            if number in (0, last) or not ways[number].safe or (number % step == 0 and number + step // 2 <= last)
+        ]
+        if len(kept) <= most_rows:
+            break
+    return tuple(ways[number] for number in kept)
 
 
-def _to_first_unsafe(ways: tuple[WayHome, ...]) -> tuple[WayHome, ...]:
-    end = next((number + 1 for number, way in enumerate(ways) if not way.safe), len(ways))
-    return ways[:end]
+def _without_runs(ways: tuple[WayHome, ...]) -> tuple[WayHome, ...]:
+    """Of several that come too late one after the other the first alone."""
+    return tuple(way for number, way in enumerate(ways) if way.safe or number == 0 or ways[number - 1].safe)
 
 
 def way_line(way: WayHome, step_deg: float) -> WayLine:
@@ -107,14 +166,21 @@ def _marks(plan: SwimPlan, table: str) -> list[StopTurnBack]:
 
 
 def _blocks(table: WayTable, width_mm: float) -> list[Block]:
-    """A head that stays with its first row, and two rows beside each other where all are short enough."""
-    lines = table.lines
+    """A head that stays with its first row and is said again on the next side; two short rows beside each other."""
     half = (width_mm - COLUMN_GAP_MM) / 2.0
-    if all(_big_mm(line) + GAP_MM + SMALL.width(line.words) <= half for line in lines):
-        rows = [_beside(lines[at : at + 2], half) for at in range(0, len(lines), 2)]
-    else:
-        rows = [_one(line, width_mm) for line in lines]
-    return [stacked([wrapped(table.words, width_mm, HEAD_LINES, bold=True), rows[0]]), *rows[1:]]
+    rows, lines = [], list(table.lines)
+    while lines:
+        pair = lines[:2]
+        if len(pair) == 2 and all(_big_mm(line) + GAP_MM + SMALL.width(line.words) <= half for line in pair):
+            rows.append(_beside(tuple(pair), half))
+            lines = lines[2:]
+        else:
+            rows.append(_one(lines.pop(0), width_mm))
+    if table.ending:
+        rows[-1] = stacked([rows[-1], wrapped(table.ending, width_mm, 2, bold=True)])
+    head = wrapped(table.words, width_mm, HEAD_LINES, bold=True)
+    again = wrapped(tr("{head} (goes on)").format(head=table.words), width_mm, HEAD_LINES, bold=True)
+    return [stacked([head, rows[0]]), *(replace(row, again=again) for row in rows[1:])]
 
 
 def _beside(lines: tuple[WayLine, ...], half_mm: float) -> Block:

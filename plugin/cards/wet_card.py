@@ -7,24 +7,37 @@ letter, and says what it leaves out.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 
-from qgis.core import Qgis, QgsLayoutExporter, QgsLayoutItemMap, QgsLayoutItemPage, QgsPrintLayout
+from qgis.core import QgsLayoutExporter, QgsLayoutItemMap, QgsLayoutItemPage, QgsPrintLayout
 from qgis.PyQt.QtGui import QImage, QPainter
 
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
 from .card_frames import Filled, Frame, Shortfall, fill
-from .card_parts import ALL, DETAILS, FEW, FEWER, LEAST, SKETCH, Detail, part_blocks
+from .card_parts import (
+    ALL,
+    BARE,
+    DETAILS,
+    FEWER,
+    MORE_GRAVE_LINES,
+    PARTS,
+    SKETCH,
+    Detail,
+    left_out_parts,
+    part_blocks,
+)
 from .card_templates import SIDES, CardError, open_template, shipped, take_frames
 from .card_title import Sides, running_title
 from .paper import Paper
 from .sketch import draw_sketch
+from .vector_pdf import pdf_settings
 from .whole_files import write_whole
 
 PNG_DPI = 150
+ANY_PAPER = ("A5", "A4")  # from which one is chosen as the swim needs
 GAP_PX, GREY = 12, 0xFF808080  # between the sides of a card in one picture
 
 
@@ -85,7 +98,7 @@ def card_writers(
     exporter.kept = layout  # the exporter does not keep its layout alive
     writers: dict[Path, Callable[[Path], None]] = {}
     if path_pdf is not None:
-        writers[Path(path_pdf)] = lambda path: _checked(path, exporter.exportToPdf(str(path), _pdf_settings()))
+        writers[Path(path_pdf)] = lambda path: _checked(path, exporter.exportToPdf(str(path), pdf_settings()))
     if png_path is not None:
         writers[Path(png_path)] = lambda path: _save_picture(layout, path)
     return writers
@@ -102,39 +115,68 @@ def card_layout(plan: SwimPlan, look: CardLook = ANY_LOOK) -> Card:
         layout, frames = opened[candidate.template]
         sides = Sides()
         found = _filled(plan, frames, candidate, sides)
-        if not isinstance(found, Shortfall):
-            sketch = _draw(plan, layout, found, sides)
-            return Card(
-                layout=layout, sketch=sketch, template=candidate.template, leaves_out=candidate.detail.leaves_out
-            )
-        short = found
+        if isinstance(found, Shortfall):
+            short = found
+            continue
+        found = _with_more_flags(plan, frames, candidate, sides) or found
+        return Card(
+            layout=layout,
+            sketch=_draw(plan, layout, found, sides),
+            template=candidate.template,
+            leaves_out=left_out_parts(plan, candidate.detail, _taken_out(frames)),
+        )
     raise _does_not_fit(plan, look, short)
 
 
 def _candidates(plan: SwimPlan, look: CardLook) -> Iterator[Candidate]:
-    """What to try, the best first: all of it on few sides, less of it, then more sides and larger paper."""
+    """What to try, the best first: all of it on few sides, less of it, then more sides; parts are left out last."""
     make = partial(Candidate, legs=len(plan.legs))
     if look.template is not None:
         yield from (make(template=look.template, detail=detail) for detail in DETAILS)
         return
-    for paper in (look.paper,) if look.paper else ("A5", "A4"):
-        if look.sides:
-            yield from (make(template=shipped(paper, look.sides), detail=detail) for detail in DETAILS)
-            continue
-        one, two, four = (shipped(paper, sides) for sides in SIDES)
-        yield from (make(template=template, detail=ALL) for template in (one, two))
-        yield from (make(template=two, detail=detail) for detail in (FEWER, FEW))
-        yield from (make(template=four, detail=detail, sides=3) for detail in (ALL, FEWER))
-        yield from (make(template=four, detail=detail) for detail in DETAILS)
+    if look.paper and look.sides:
+        yield from (make(template=shipped(look.paper, look.sides), detail=detail) for detail in DETAILS)
+        return
+    if look.sides:
+        for detail in DETAILS:
+            yield from (make(template=shipped(paper, look.sides), detail=detail) for paper in ANY_PAPER)
+    else:
+        for paper in (look.paper,) if look.paper else ANY_PAPER:
+            one, two, four = (shipped(paper, sides) for sides in SIDES)
+            yield from (make(template=template, detail=ALL) for template in (one, two))
+            yield make(template=two, detail=FEWER)
+            yield from (make(template=four, detail=detail, sides=3) for detail in (ALL, FEWER))
+            yield from (make(template=four, detail=detail) for detail in (ALL, FEWER))
+        # Where something must be left out, it is as little as the largest paper allows.
+        largest = shipped(look.paper or ANY_PAPER[-1], SIDES[-1])
+        yield from (make(template=largest, detail=detail) for detail in DETAILS[2:])
     if not look.paper:  # a swim of so many legs gets what there is room for, and the rest is named
         for legs in range(len(plan.legs) - 1, 0, -1):
-            yield Candidate(template=shipped("A4", SIDES[-1]), detail=LEAST, legs=legs)
+            yield Candidate(template=shipped("A4", look.sides or SIDES[-1]), detail=BARE, legs=legs)
+
+
+def _taken_out(frames: list[Frame]) -> tuple[str, ...]:
+    """The parts for which a layout has no frame."""
+    named = {part for frame in frames for part in frame.parts}
+    return tuple(part for part in PARTS if part not in named)
+
+
+def _with_more_flags(plan: SwimPlan, frames: list[Frame], candidate: Candidate, sides: Sides) -> list[Filled] | None:
+    """The same with as many more stops and warnings in words as there is room for; None where there is none."""
+    if candidate.detail.grave_lines >= MORE_GRAVE_LINES[0]:
+        return None
+    for lines in MORE_GRAVE_LINES:
+        found = _filled(plan, frames, replace(candidate, detail=replace(candidate.detail, grave_lines=lines)), sides)
+        if not isinstance(found, Shortfall):
+            return found
+    return None
 
 
 def _filled(plan: SwimPlan, frames: list[Frame], candidate: Candidate, sides: Sides) -> list[Filled] | Shortfall:
     width_mm = min(frame.width_mm for frame in frames)
-    parts = part_blocks(plan, width_mm, candidate.detail, sides, candidate.legs)
-    with_sketch = SKETCH not in candidate.detail.leaves_out and not plan.marks_left_out
+    taken_out = _taken_out(frames)
+    parts = part_blocks(plan, width_mm, candidate.detail, sides, candidate.legs, taken_out)
+    with_sketch = SKETCH not in candidate.detail.leaves_out + taken_out and not plan.marks_left_out
     if candidate.sides is not None:
         frames = [frame for frame in frames if frame.page < candidate.sides]
     return fill(
@@ -181,15 +223,6 @@ def _does_not_fit(plan: SwimPlan, look: CardLook, short: Shortfall) -> CardError
         allowed=tr("letters of 4 mm, headings and times of 7 mm; they are never made smaller"),
         remedy=tr("Choose larger paper or more sides, or make the frames of your layout larger"),
     )
-
-
-def _pdf_settings() -> QgsLayoutExporter.PdfExportSettings:
-    settings = QgsLayoutExporter.PdfExportSettings()
-    settings.forceVectorOutput = True
-    settings.appendGeoreference = False
-    settings.simplifyGeometries = False
-    settings.textRenderFormat = Qgis.TextRenderFormat.AlwaysText
-    return settings
 
 
 def _save_picture(layout: QgsPrintLayout, path: Path) -> None:

@@ -49,10 +49,10 @@ def test_the_turn_back_and_the_alarm_are_there(qgis_app) -> None:
     assert f"ALARM (shore contact) {clock_down(plan.alarm)}" in text
     for stop in plan.turn_back.stops:
         good, bad = stop.latest_planned_exit, stop.latest_planned_exit_pessimistic
-        words = f"{stop.name}: TURN BACK BY {good:%H:%M}, ELSE EXIT Boat Steps, on a bad day {bad:%H:%M}"
+        words = f"{stop.name}: TURN BACK BY {bad:%H:%M} to Kettle Slip, on a bad day; as predicted {good:%H:%M}; ELSE"
         assert words in text
     none = with_turn_backs(make_plan(legs=3), latest_leave=None, latest_planned_exit=None, exit=None)
-    assert "TURN BACK BY --:--, no exit is reached in time, do not plan to be here" in card_text(none)
+    assert "TURN BACK BY --:-- no exit is reached in time; do not plan to be here" in card_text(none)
     assert "TURN BACK" not in card_text(make_plan(legs=3))  # on paper there are boxes to fill in
 
 

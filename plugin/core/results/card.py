@@ -4,15 +4,18 @@ from __future__ import annotations
 
 import math
 import re
+import unicodedata
 from dataclasses import dataclass, replace
 from datetime import date, datetime, timedelta
 
 from ..clock import later
 from ..words import tr
+from .flag import SEVERITIES, Flag
 from .plain_values import nearest_second
-from .swim_plan import SEVERITIES, Flag, Leg, Stop, SwimPlan
+from .swim_plan import Leg, Stop, SwimPlan
 
 DISTANCE_STEP_M = 50.0  # a swimmer cannot judge less; common practice, no source
+ISOLATE, POP_ISOLATE = "\u2068", "\u2069"  # Unicode: the words between have a direction of their own
 MINUTES_NOISE = 1e-3  # minutes: a leg of 29.0004 is 29, not 30
 
 
@@ -116,6 +119,13 @@ def leg_comment(leg: Leg, step_deg: float) -> str:
         for when, heading in heading_changes(leg, step_deg)
     )
     return f"{leg.card_heading or ''} {times}{later_on}".strip()
+
+
+def isolated(name: str) -> str:
+    """The name as it may stand in a sentence: one read from right to left must not draw the figures beside it along."""
+    if any(unicodedata.bidirectional(letter) in ("R", "AL", "AN") for letter in name):
+        return f"{ISOLATE}{name}{POP_ISOLATE}"
+    return name
 
 
 def worst_first(flags: tuple[Flag, ...]) -> list[Flag]:
