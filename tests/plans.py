@@ -12,16 +12,8 @@ from datetime import datetime, timedelta
 from zoneinfo import ZoneInfo
 
 from pyproj import Geod
-from tideleg.core.results.swim_plan import (
-    Flag,
-    HeadingChange,
-    Leg,
-    Stop,
-    StreamTurn,
-    SwimPlan,
-    TideMoment,
-    TrackPoint,
-)
+from tideleg.core.results.flag import Flag
+from tideleg.core.results.swim_plan import HeadingChange, Leg, Stop, StreamTurn, SwimPlan, TideMoment, TrackPoint
 from tideleg.core.results.turn_back import LeavingBand, StopTurnBack, TurnBack, WayHome
 
 GEOD = Geod(ellps="WGS84")

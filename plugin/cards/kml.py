@@ -19,9 +19,10 @@ from ..core.results.file_contents import (
     swum_legs,
     utc_text,
 )
+from ..core.results.flag import Flag
 from ..core.results.report import wrapped_lon
 from ..core.results.shared import without_marks
-from ..core.results.swim_plan import Flag, Leg, SwimPlan
+from ..core.results.swim_plan import Leg, SwimPlan
 from .xml_text import clean, element
 
 NAMESPACE = "http://www.opengis.net/kml/2.2"

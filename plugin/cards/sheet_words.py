@@ -19,8 +19,9 @@ from ..core.results.card import (
     whole_minutes,
 )
 from ..core.results.confidence import DriftArea
+from ..core.results.flag import Flag
 from ..core.results.shore_sheet import ShoreSheet
-from ..core.results.swim_plan import Flag, Leg, Stop, SwimPlan
+from ..core.results.swim_plan import Leg, Stop, SwimPlan
 from ..core.solve.drift import AFTER_MIN
 from ..words import tr
 

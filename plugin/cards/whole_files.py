@@ -11,7 +11,6 @@ from pathlib import Path
 from ..core.errors import SwimPlanError
 from ..words import tr
 
-
 # How files of a kind begin and end.
 ENDS = {b"%PDF": b"%%EOF", b"\x89PNG": b"IEND"}
 ENDS_WITHIN = 1024

@@ -423,12 +423,12 @@
     <message>
         <location filename="../cards/csv_legs.py"/>
         <source>Leg of {route}; times in {zone}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt von {route}; Zeiten in {zone}</translation>
     </message>
     <message>
         <location filename="../cards/csv_legs.py"/>
         <source>Only if leg {number} could be swum</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur wenn Abschnitt {number} schwimmbar wäre</translation>
     </message>
     <message>
         <location filename="../cards/day_curves.py"/>
@@ -811,7 +811,7 @@
     <message>
         <location filename="../cards/gpx.py"/>
         <source>Departure {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Start {when}.</translation>
     </message>
     <message>
         <location filename="../cards/leg_rows.py"/>
@@ -1022,27 +1022,27 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>only if leg {number} could be swum</source>
-        <translation type="unfinished"></translation>
+        <translation>nur wenn Abschnitt {number} schwimmbar wäre</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>LEG {number}, FROM {start} TO {end}, CANNOT BE SWUM: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>ABSCHNITT {number}, VON {start} NACH {end}, IST NICHT SCHWIMMBAR: {why}.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>DO NOT ACCEPT THIS PLAN AS IT STANDS</source>
-        <translation type="unfinished"></translation>
+        <translation>DIESEN PLAN SO NICHT ANNEHMEN</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>FROM {stop} NO WAY OUT IS SAFE when they are there, {arrive} to {leave}.</source>
-        <translation type="unfinished"></translation>
+        <translation>VON {stop} IST KEIN AUSSTIEG SICHER, solange sie dort sind, {arrive} bis {leave}.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>THE PLAN LEAVES {stop} AT {leave}, WHICH IS TOO LATE: its last safe minute is {latest}.</source>
-        <translation type="unfinished"></translation>
+        <translation>DER PLAN VERLÄSST {stop} UM {leave}, UND DAS IST ZU SPÄT: die letzte sichere Minute ist {latest}.</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -1057,7 +1057,7 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>ALARM {alarm}</source>
-        <translation type="unfinished"></translation>
+        <translation>ALARM {alarm}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -1109,7 +1109,7 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>How many</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -1150,12 +1150,12 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>leg {}, {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitt {}, {}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>legs {}, {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Abschnitte {}, {}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -1185,7 +1185,7 @@
     <message>
         <location filename="../cards/sheet_words.py"/>
         <source>{leave}: TOO LATE</source>
-        <translation type="unfinished"></translation>
+        <translation>{leave}: ZU SPÄT</translation>
     </message>
     <message>
         <location filename="../cards/sheet_words.py"/>
@@ -1499,6 +1499,23 @@
         <location filename="../layers_out/reach_rasters.py"/>
         <source>Choose another folder or close the program that holds the file</source>
         <translation>Einen anderen Ordner wählen oder das Programm schließen, das die Datei hält</translation>
+    </message>
+    <message>
+        <location filename="../cards/whole_files.py"/>
+        <source>{} could not be written whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/whole_files.py"/>
+        <source>What was there before stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../cards/whole_files.py"/>
+        <location filename="../plan_package/database.py"/>
+        <location filename="../plan_package/styles.py"/>
+        <source>Check free space on the disk and try again</source>
+        <translation>Freien Platz auf der Platte prüfen und noch einmal versuchen</translation>
     </message>
     <message>
         <location filename="../core/chart/depths.py"/>
@@ -2241,6 +2258,16 @@
         <location filename="../core/solve/flags/depths.py"/>
         <source>{name} {depth:.1f} m: swell breaks</source>
         <translation>{name} {depth:.1f} m: Dünung bricht</translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name} is {depth:.1f} m deep while you are there: an anchor hooked in rock wants {rock:.0f} m of line, one on flat ground {flat:.0f} m, and you carry {line:g} m.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../core/solve/flags/depths.py"/>
+        <source>{name}: {line:g} m of line do not hold</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../core/solve/flags/depths.py"/>
@@ -3838,6 +3865,17 @@
     </message>
     <message>
         <location filename="../dock/day_export_menu.py"/>
+        <source>day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
+        <location filename="../dock/take_files.py"/>
+        <source>route</source>
+        <translation>Route</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_export_menu.py"/>
         <location filename="../dock/sheet_section.py"/>
         <location filename="../dock/take_files.py"/>
         <source>PDF (*.pdf)</source>
@@ -4205,7 +4243,7 @@
     <message>
         <location filename="../dock/draw_section.py"/>
         <source>Save Drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeichnung speichern</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -4262,7 +4300,7 @@
     <message>
         <location filename="../dock/draw_section.py"/>
         <source>'{}' is drawn and not saved yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>'{}' ist gezeichnet und noch nicht gespeichert.</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -4273,17 +4311,17 @@
     <message>
         <location filename="../dock/draw_section.py"/>
         <source>'{}' was not saved: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>'{}' wurde nicht gespeichert: {}</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
         <source>Saved: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Gespeichert: {}.</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
         <source>Save the edits of: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderungen speichern in: {}</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -4384,7 +4422,7 @@
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>New Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Plan</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
@@ -4398,17 +4436,17 @@
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Where to Keep the Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Plan liegen soll</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>such as Autumn swims</source>
-        <translation type="unfinished"></translation>
+        <translation>etwa Herbst</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>may stay empty</source>
-        <translation type="unfinished"></translation>
+        <translation>darf leer bleiben</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
@@ -4419,7 +4457,7 @@
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>What the plan is called in the dock, in the layers and on the cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Plan im Fenster, bei den Layern und auf den Karten heißt</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
@@ -4432,92 +4470,92 @@
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Where the plan is kept: one GeoPackage (.gpkg)</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo der Plan liegt: ein GeoPackage (.gpkg)</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Time zone</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeitzone</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>The clock of the coast; type a part of its name to find it</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Uhr der Küste; tippe einen Teil des Namens</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Datum</source>
-        <translation type="unfinished"></translation>
+        <translation>Bezugshöhe</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>The level that depths and heights of tide are counted from</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe, von der Tiefen und Gezeitenhöhen zählen</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Tide port</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeitenhafen</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Whose tides give the heights, where the plan has several ports</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Gezeiten die Höhen geben, wenn der Plan mehrere Häfen hat</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Make Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan anlegen</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>&amp;Title</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Titel</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>Da&amp;tei</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Time &amp;zone</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Zeitzone</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>&amp;Datum</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Bezugshöhe</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Tide &amp;port</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeiten&amp;hafen</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>No file is named</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Datei genannt</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>A plan is kept in one file of yours</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Plan liegt in einer Datei von dir</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>Name one that ends in .gpkg</source>
-        <translation type="unfinished"></translation>
+        <translation>Nenne eine, die auf .gpkg endet</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>{} is there already</source>
-        <translation type="unfinished"></translation>
+        <translation>{} gibt es schon</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
         <source>A new plan replaces no file</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Plan ersetzt keine Datei</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
@@ -4841,17 +4879,17 @@
     <message>
         <location filename="../dock/plan_in_project.py"/>
         <source>Another file has taken the plan's place, and edits are not saved: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Datei ist an die Stelle des Plans getreten, und Änderungen sind nicht gespeichert: {}</translation>
     </message>
     <message>
         <location filename="../dock/plan_in_project.py"/>
         <source>They belong to the file before, and saving them would lose them with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie gehören zur Datei davor; beim Speichern gingen sie mit ihr verloren</translation>
     </message>
     <message>
         <location filename="../dock/plan_in_project.py"/>
         <source>Copy the rows that you need, roll the edits back in QGIS, and paste them into the new file</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiere die Zeilen, die du brauchst, verwirf die Änderungen in QGIS und füge sie in die neue Datei ein</translation>
     </message>
     <message>
         <location filename="../dock/plan_section.py"/>
@@ -5300,7 +5338,7 @@ max.</translation>
     <message>
         <location filename="../dock/rows.py"/>
         <source>Minutes from leaving to arriving, as the clock shows them</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten von Abgang bis Ankunft, wie die Uhr sie zeigt</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
@@ -5329,12 +5367,12 @@ nach</translation>
     <message>
         <location filename="../dock/rows.py"/>
         <source>Ground</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
         <source>Speed made good over the ground, in knots like the stream, and in metres a second</source>
-        <translation type="unfinished"></translation>
+        <translation>Fahrt über Grund, in Knoten wie der Strom und in Metern je Sekunde</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>
@@ -5457,7 +5495,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/session.py"/>
         <source>Another file has taken the plan's place: it was read anew.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine andere Datei ist an die Stelle des Plans getreten: sie wurde neu gelesen.</translation>
     </message>
     <message>
         <location filename="../dock/session.py"/>
@@ -5650,6 +5688,11 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
+        <source>Whole Swim</source>
+        <translation>Ganze Strecke</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
         <source> m/s</source>
         <translation> m/s</translation>
     </message>
@@ -5731,7 +5774,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/swim_section.py"/>
         <source>Pace through the water, m/s; emptied, or 0, it is the swimmer's own</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo durchs Wasser, m/s; leer oder 0 ist es das eigene</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
@@ -5771,6 +5814,16 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
+        <source>Whole swim</source>
+        <translation>Ganze Strecke</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
+        <source>Show the whole swim on the map</source>
+        <translation>Die ganze Strecke auf der Karte zeigen</translation>
+    </message>
+    <message>
+        <location filename="../dock/swim_section.py"/>
         <source>&amp;Route</source>
         <translation>&amp;Route</translation>
     </message>
@@ -5797,7 +5850,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/swim_section.py"/>
         <source>own, {:.2f} m/s</source>
-        <translation type="unfinished"></translation>
+        <translation>eigenes, {:.2f} m/s</translation>
     </message>
     <message>
         <location filename="../dock/tables/cell_editors.py"/>
@@ -6568,8 +6621,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
-        <source>route</source>
-        <translation>Route</translation>
+        <source> shared</source>
+        <translation> zum Weitergeben</translation>
     </message>
     <message>
         <location filename="../dock/take_files.py"/>
@@ -6852,6 +6905,11 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
+        <source>The day as a picture: hatched is when one cannot leave, and why. Drag the handle, then press Next.</source>
+        <translation>Der Tag als Bild: schraffiert ist, wann man nicht aufbrechen kann und warum. Zieh den Griff, dann drücke Weiter.</translation>
+    </message>
+    <message>
+        <location filename="../dock/walk_steps.py"/>
         <source>Leave later: press the button of ten minutes, or type a time. All numbers follow the stream.</source>
         <translation>Später starten: den Knopf für zehn Minuten drücken oder eine Zeit eingeben. Alle Zahlen folgen dem Strom.</translation>
     </message>
@@ -6862,8 +6920,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Press Play: swimmer, stream and tide move together on the map. The arrow keys go on by one minute.</source>
-        <translation>Abspielen drücken: Schwimmer, Strom und Gezeit bewegen sich zusammen auf der Karte. Die Pfeiltasten gehen um eine Minute weiter.</translation>
+        <source>Press Play: swimmer, stream and tide move together; the arrow keys go by minutes. Then press Next.</source>
+        <translation>Drücke Abspielen: Schwimmer, Strom und Tide bewegen sich zusammen; die Pfeiltasten gehen minutenweise. Dann drücke Weiter.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
@@ -7143,12 +7201,12 @@ letzte</translation>
     <message>
         <location filename="../entry.py"/>
         <source>Read Data</source>
-        <translation type="unfinished"></translation>
+        <translation>Daten einlesen</translation>
     </message>
     <message>
         <location filename="../entry.py"/>
         <source>Take Along</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitnehmen</translation>
     </message>
     <message>
         <location filename="../entry.py"/>
@@ -8923,17 +8981,17 @@ letzte</translation>
     <message>
         <location filename="../map_tools/lost_stops.py"/>
         <source>'{route}' no longer stops at {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>'{route}' hält nicht mehr bei {mark}</translation>
     </message>
     <message>
         <location filename="../map_tools/lost_stops.py"/>
         <source>Stop {number} of '{route}' no longer lies at {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>Halt {number} von '{route}' liegt nicht mehr bei {mark}</translation>
     </message>
     <message>
         <location filename="../map_tools/lost_stops.py"/>
         <source>its stay of {stay} min is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>sein Aufenthalt von {stay} min ist weg</translation>
     </message>
     <message>
         <location filename="../map_tools/mark_lines.py"/>
@@ -9118,7 +9176,7 @@ letzte</translation>
     <message>
         <location filename="../map_tools/row_form.py"/>
         <source>Choose one of: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Wähle eines davon: {}</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
@@ -9134,12 +9192,6 @@ letzte</translation>
         <location filename="../plan_package/database.py"/>
         <source>The new plan {name} did not come out whole ({verdict})</source>
         <translation>Der neue Plan {name} ist nicht heil herausgekommen ({verdict})</translation>
-    </message>
-    <message>
-        <location filename="../plan_package/database.py"/>
-        <location filename="../plan_package/styles.py"/>
-        <source>Check free space on the disk and try again</source>
-        <translation>Freien Platz auf der Platte prüfen und noch einmal versuchen</translation>
     </message>
     <message>
         <location filename="../plan_package/database.py"/>
@@ -9856,12 +9908,12 @@ In diesen Zeiten ist keine Reserve. Eine Vorhersage, keine Beobachtung; machbar 
     <message>
         <location filename="../processing/main_thread.py"/>
         <source>QGIS was too busy to lay out the card</source>
-        <translation type="unfinished"></translation>
+        <translation>QGIS war zu beschäftigt, um die Nasskarte zu setzen</translation>
     </message>
     <message>
         <location filename="../processing/main_thread.py"/>
         <source>Run it again when QGIS answers</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal ausführen, wenn QGIS wieder antwortet</translation>
     </message>
     <message>
         <location filename="../processing/newplan.py"/>
@@ -10051,7 +10103,7 @@ Strom, der nicht bekannt ist, wird nie für keinen genommen: der Abschnitt wird 
     <message>
         <location filename="../processing/planswim.py"/>
         <source>Leave the marks out of GPX, wet card and table, to share them</source>
-        <translation type="unfinished"></translation>
+        <translation>Marken aus GPX, Nasskarte und Tabelle weglassen, um sie weiterzugeben</translation>
     </message>
     <message>
         <location filename="../processing/planswim.py"/>
@@ -10561,7 +10613,7 @@ Gezeiten und Ströme müssen bis ans Ende der Spanne reichen: Tage ohne sie zäh
     <message>
         <location filename="../processing/seasoncards.py"/>
         <source>Leave the marks out, to share the cards: no positions, headings or distances</source>
-        <translation type="unfinished"></translation>
+        <translation>Marken weglassen, um die Karten weiterzugeben: keine Positionen, Kurse und Entfernungen</translation>
     </message>
     <message>
         <location filename="../processing/seasoncards.py"/>
@@ -10724,7 +10776,14 @@ Length of names: what a small receiver shows, 6 to 10 letters; names stay differ
 Leave the marks out: for files to share. Entries and exits stay; marks have no positions, and there is nothing to find them by.
 
 Everything is predicted. Not for navigation. Marks are private: the other files say where they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plant eine Tour und schreibt sie für ein GPS und für andere Programme. Jede Datei wird zurückgelesen und mit dem Plan verglichen, bevor sie behalten wird.
+
+GPX: Orte als Wegpunkte, die Abschnitte als Route, die vorhergesagte Spur mit ihren Zeiten. KML, GeoJSON: Orte, Abschnitte, Spur und Meldungen. CSV: die Abschnitte als Tabelle, ungefährlich für Tabellenprogramme. Text: die Nasskarte.
+
+Länge der Namen: was ein kleiner Empfänger zeigt, 6 bis 10 Buchstaben; Namen bleiben verschieden. Punkte auf dem Weg: Wegpunkte auf der wirklich geschwommenen Spur, alle so viele Meter jedes Abschnitts. Was leer bleibt, kommt aus den Einstellungen des Plans.
+Marken weglassen: für Dateien zum Weitergeben. Ein- und Ausstiege bleiben; Marken haben keine Positionen, und nichts führt zu ihnen.
+
+Alles ist vorhergesagt. Nicht für die Schifffahrt. Marken sind privat: die anderen Dateien sagen, wo sie liegen.</translation>
     </message>
     <message>
         <location filename="../processing/swimfiles.py"/>
@@ -10913,12 +10972,12 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
     <message>
         <location filename="../processing/whole_outputs.py"/>
         <source>Written were: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben wurden: {}</translation>
     </message>
     <message>
         <location filename="../processing/whole_outputs.py"/>
         <source>Not written: {}. {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht geschrieben: {}. {}</translation>
     </message>
     <message>
         <location filename="../processing/whole_outputs.py"/>

@@ -7,7 +7,8 @@ from zoneinfo import ZoneInfo
 import pytest
 from plans import make_plan
 from tideleg.core.results import card
-from tideleg.core.results.swim_plan import Flag, HeadingChange
+from tideleg.core.results.flag import Flag
+from tideleg.core.results.swim_plan import HeadingChange
 
 TEN = datetime(2027, 6, 5, 10, 12, tzinfo=timezone.utc)
 

@@ -1,5 +1,6 @@
 """Range, hours, fluid, the dark, the depth at the marks and what is not known of the water."""
 
+from dataclasses import replace
 from datetime import datetime, timedelta, timezone
 
 import numpy as np
@@ -132,6 +133,18 @@ def test_too_deep_a_mark_says_from_when_it_is_within_reach():
     assert "It is within your limit from 14:09." in flag.message
     assert (flag.name, flag.leg, flag.severity) == ("Rock 1", 1, "warn")
     assert minutes_between(flag.start, flag.end) == pytest.approx(20.0, abs=0.01)
+
+
+def test_a_mark_that_the_line_does_not_hold_at_is_told_of():
+    """1.3 x depth hooked in rock, 3 x on flat ground, of the greatest depth of the stay; common practice, no source."""
+    deep = swimmer(depth_limit_m=40.0, line_m=15.0)
+    plan = planned(OUT_AND_HOME, stays_min=(20.0,), depths_m=(8.0,), tide=tide(), swimmer=deep)
+    flag, greatest = only(plan, "deep"), plan.stops[1].deepest_m
+    assert greatest == pytest.approx(max(depth for _, depth in plan.stops[1].depth_by_hour), abs=1.0)
+    assert f"wants {1.3 * greatest:.0f} m of line, one on flat ground {3.0 * greatest:.0f} m" in flag.message
+    assert flag.brief == "Rock 1: 15 m of line do not hold"
+    longer = replace(deep, line_m=1.31 * greatest)
+    assert not of_kind(planned(OUT_AND_HOME, stays_min=(20.0,), depths_m=(8.0,), tide=tide(), swimmer=longer), "deep")
 
 
 def test_mark_that_becomes_too_deep_says_until_when():

@@ -11,8 +11,8 @@ import numpy as np
 import pytest
 from plans import make_plan, with_legs
 from tideleg.core.errors import NaiveTimeError
+from tideleg.core.results.flag import FLAG_KINDS, SEVERITIES, Flag
 from tideleg.core.results.report import ReportError, middle_of, report_dict, report_text
-from tideleg.core.results.swim_plan import FLAG_KINDS, SEVERITIES, Flag
 
 jsonschema = pytest.importorskip("jsonschema")
 SCHEMA_PATH = Path(__file__).resolve().parents[2] / "docs" / "report.schema.json"

@@ -27,7 +27,7 @@ from qgis.core import (
 )
 from qgis.PyQt.QtCore import QSize, Qt
 from qgis.PyQt.QtGui import QColor, QImage
-from tideleg.core.results.swim_plan import Flag
+from tideleg.core.results.flag import Flag
 from tideleg.layers_out.plan_layers import FLAGS, LEGS, OUTPUT_LAYERS, STOPS, TRACK, output_crs, utc_qdatetime
 from tideleg.layers_out.styling import STYLES, ResultStyler
 

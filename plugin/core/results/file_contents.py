@@ -7,9 +7,10 @@ from datetime import datetime, timezone
 
 from ..words import marked, spoken, tr
 from .card import Place, distinct_places, leg_state
+from .flag import Flag
 from .plain_values import nearest_second
 from .shared import MARKS_LEFT_OUT
-from .swim_plan import Flag, Leg, SwimPlan
+from .swim_plan import Leg, SwimPlan
 
 CAUTION = marked("PREDICTED, not for navigation")
 

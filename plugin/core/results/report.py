@@ -9,8 +9,9 @@ import json
 import math
 from collections.abc import Iterable
 
+from .flag import Flag
 from .plain_values import iso_time
-from .swim_plan import Flag, HeadingChange, Leg, Stop, SwimPlan
+from .swim_plan import HeadingChange, Leg, Stop, SwimPlan
 
 DECIMALS = 6  # a micrometre, a microdegree: far below what is known, and free of binary noise
 PLACE_DECIMALS = 7  # of a degree of longitude or latitude: about a centimetre

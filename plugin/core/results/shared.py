@@ -15,8 +15,9 @@ from ..errors import SwimPlanError
 from ..typed_position import position_from_text
 from ..words import marked
 from .card import whole_minutes
+from .flag import Flag
 from .plain_values import nearest_second
-from .swim_plan import Flag, Leg, Stop, SwimPlan
+from .swim_plan import Leg, Stop, SwimPlan
 from .turn_back import LeavingBand, StopTurnBack, TurnBack
 
 MARKS_LEFT_OUT = marked("Marks are left out for sharing: no positions, headings or distances.")
@@ -116,7 +117,7 @@ def _leg(leg: Leg, plan: SwimPlan, names: _Names) -> Leg:
 def _stop(stop: Stop, names: _Names) -> Stop:
     place = {} if stop.kind in OPEN_KINDS else {"lon": NOWHERE, "lat": NOWHERE}
     # With a chart at hand a depth finds the mark on its contour. A note may say anything.
-    depths = {"charted_depth_m": None, "depth_now_m": None, "depth_by_hour": (), "swing_m": None}
+    depths = {"charted_depth_m": None, "depth_now_m": None, "depth_by_hour": (), "swing_m": None, "deepest_m": None}
     exit_name = names.of_some(stop.exit)
     when = {"arrive": _up(stop.arrive), "leave": _up(stop.leave)}
     return replace(stop, name=names.of(stop.name), exit=exit_name, note="", transits=(), **when, **place, **depths)

@@ -7,26 +7,9 @@ from datetime import datetime
 
 import numpy as np
 
+from .flag import Flag
 from .transits import Transit
 from .turn_back import TurnBack
-
-SEVERITIES = ("stop", "warn", "note")
-FLAG_KINDS = (
-    "channel",
-    "closed_area",
-    "land",
-    "over_range",
-    "over_time",
-    "not_swimmable",
-    "after_dark",
-    "shallow",
-    "deep",
-    "stream_unknown",
-    "stream_extrapolated",
-    "tide_unknown",
-    "fluid",
-    "uncalibrated",
-)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -91,7 +74,8 @@ class Stop:
     """A place the swim stops at (the entry first, the last exit last), its depth now and its latest leaving times.
 
     ``charted_depth_m`` positive down from the plan's datum; ``depth_by_hour`` pairs of (moment, depth in metres);
-    ``swing_m`` how far a float swings on the whole anchor line, None where the line does not reach the bottom;
+    ``deepest_m`` is the greatest depth of the stay; ``swing_m`` how far a float swings on the whole anchor line, None
+    where the line does not reach the bottom;
     ``transits`` those the user picked for the place, in the order of their layer.
     """
 
@@ -109,33 +93,8 @@ class Stop:
     exit: str | None = None
     note: str = ""
     swing_m: float | None = None
+    deepest_m: float | None = None
     transits: tuple[Transit, ...] = ()
-
-
-@dataclass(frozen=True, kw_only=True)
-class Flag:
-    """Something to mind: ``kind`` and ``severity`` from the lists above, ``message`` a sentence a swimmer understands.
-
-    ``points`` are (lon, lat) pairs: one for a place, two or more for a stretch of the track; never empty. ``brief``
-    says it in the few words a card has room for. ``start`` and ``end`` bound the time; ``crossing_angle_deg`` is that
-    of the heading to the channel's flow (0-90).
-    """
-
-    kind: str
-    severity: str
-    message: str
-    points: tuple[tuple[float, float], ...]
-    brief: str = ""
-    leg: int | None = None
-    name: str = ""
-    start: datetime | None = None
-    end: datetime | None = None
-    length_m: float | None = None
-    crossing_angle_deg: float | None = None
-
-    def __post_init__(self) -> None:
-        if self.kind not in FLAG_KINDS or self.severity not in SEVERITIES or not self.points:
-            raise ValueError(f"flag of kind {self.kind!r}, severity {self.severity!r}, {len(self.points)} points")
 
 
 @dataclass(frozen=True, kw_only=True)

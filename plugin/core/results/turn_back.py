@@ -5,12 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import datetime
-from typing import TYPE_CHECKING
 
+from .flag import Flag
 from .plain_values import iso_time, rounded
-
-if TYPE_CHECKING:
-    from .swim_plan import Flag
 
 
 @dataclass(frozen=True, kw_only=True)

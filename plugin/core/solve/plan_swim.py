@@ -8,7 +8,8 @@ import numpy as np
 
 from ..daylight import Daylight, daylight_on
 from ..magnetism import Variation, variation_at
-from ..results.swim_plan import Flag, Leg, Stop, SwimPlan
+from ..results.flag import Flag
+from ..results.swim_plan import Leg, Stop, SwimPlan
 from .flags.channels import channel_flags
 from .flags.closed import closed_area_flags, land_flags
 from .flags.depths import depth_flags

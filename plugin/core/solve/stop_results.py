@@ -66,6 +66,7 @@ def _stop(request: SwimRequest, swum: RouteSwum, number: int, warnings: list[str
         depth_now_m=or_none(charted.depth_m + height),
         depth_by_hour=_depth_by_hour(request, charted.depth_m, arrive_s, leave_s) if 0 < number < last else (),
         note=mark.note,
+        deepest_m=_deepest_m(request, charted.depth_m, arrive_s, leave_s) if 0 < number < last else None,
         swing_m=swing_radius_m(request.swimmer.line_m, charted.depth_m + height) if 0 < number < last else None,
     )
 
@@ -73,6 +74,14 @@ def _stop(request: SwimRequest, swum: RouteSwum, number: int, warnings: list[str
 def swing_radius_m(line_m: float, depth_m: float) -> float | None:
     """How far a float swings round its anchor, sqrt(L^2 - d^2); None where the line is short or the depth unknown."""
     return math.sqrt(line_m**2 - depth_m**2) if depth_m <= line_m else None
+
+
+def _deepest_m(request: SwimRequest, charted_m: float, arrive_s: float, leave_s: float) -> float | None:
+    """The greatest depth of the stay; None where depth, tide or time is not known."""
+    if request.tide is None or not np.isfinite(charted_m + arrive_s + leave_s):
+        return None
+    heights = request.tide.height_m(np.linspace(arrive_s, max(leave_s, arrive_s), 25))
+    return or_none(charted_m + float(np.max(heights)))
 
 
 def _depth_by_hour(request: SwimRequest, charted_m: float, arrive_s: float, leave_s: float) -> tuple:

@@ -10,7 +10,7 @@ from ...chart.areas import Channel
 from ...chart.hours import sailings_between
 from ...planar import distance_to_segments, length_m, part_of
 from ...quantities import knots_from_m_s
-from ...results.swim_plan import Flag
+from ...results.flag import Flag
 from ...words import marked, spoken, tr
 from ..request import SwimRequest
 from .crossing import Crossing

@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from ...chart.areas import ClosedArea, Land
 from ...planar import length_m, part_of
-from ...results.swim_plan import Flag
+from ...results.flag import Flag
 from ...words import marked, spoken, tr
 from ..request import SwimRequest
 from .track import LegTrack, stretch_flag

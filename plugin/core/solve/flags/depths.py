@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import numpy as np
 
+from ...anchor_line import line_in_rock_m, line_on_flat_m
 from ...chart.depths import ChartedDepth
-from ...results.swim_plan import Flag
+from ...chart.marks import Mark
+from ...results.flag import Flag
 from ...water.tide import TideTable, first_time_height_reaches
 from ...words import tr
 from ..request import SwimRequest
@@ -47,13 +49,17 @@ def _mark_flags(request: SwimRequest, number: int, charted_m: float, arrive_s: f
         brief = tr("{name}: tide not known").format(name=stop.name)
         return [_at_stop(request, number, arrive_s, leave_s, "tide_unknown", message, brief)]
     depth, limit, flags = charted_m + heights, request.swimmer.depth_limit_m, []
+    short, brief = _short_line(request, stop, depth.max())
     if depth.max() > limit:
         message = tr("{name} is {depth:.1f} m deep while you are there, over your {limit:.1f} m.").format(
             name=stop.name, depth=depth.max(), limit=limit
         )
         message += _when(request, request.tide, limit - charted_m, arrive_s, depth[0] > limit)
+        message += f" {short}" if short else ""
         brief = tr("{name} {depth:.1f} m: too deep").format(name=stop.name, depth=depth.max())
         flags.append(_at_stop(request, number, arrive_s, leave_s, "deep", message, brief))
+    elif short:
+        flags.append(_at_stop(request, number, arrive_s, leave_s, "deep", short, brief))
     if depth.min() < request.settings.shallow_depth_m:
         message = tr(
             "{name} has {depth:.1f} m of water while you are there, less than {shallow_depth_m:.1f} m: "
@@ -62,6 +68,18 @@ def _mark_flags(request: SwimRequest, number: int, charted_m: float, arrive_s: f
         brief = tr("{name} {depth:.1f} m: swell breaks").format(name=stop.name, depth=depth.min())
         flags.append(_at_stop(request, number, arrive_s, leave_s, "shallow", message, brief))
     return flags
+
+
+def _short_line(request: SwimRequest, stop: Mark, depth_m: float) -> tuple[str, str]:
+    """That the line carried does not hold a float there, in a sentence and in a few words; empty where it does."""
+    if line_in_rock_m(depth_m)[0] <= request.swimmer.line_m:
+        return "", ""
+    line, rock, flat = request.swimmer.line_m, line_in_rock_m(depth_m)[0], line_on_flat_m(depth_m)[0]
+    message = tr(
+        "{name} is {depth:.1f} m deep while you are there: an anchor hooked in rock wants {rock:.0f} m of line, "
+        "one on flat ground {flat:.0f} m, and you carry {line:g} m."
+    ).format(name=stop.name, depth=depth_m, rock=rock, flat=flat, line=line)
+    return message, tr("{name}: {line:g} m of line do not hold").format(name=stop.name, line=line)
 
 
 def _when(request: SwimRequest, tide: TideTable, level_m: float, arrive_s: float, too_deep_now: bool) -> str:

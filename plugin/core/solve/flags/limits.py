@@ -6,7 +6,7 @@ import numpy as np
 
 from ...daylight import Daylight
 from ...planar import length_m
-from ...results.swim_plan import Flag
+from ...results.flag import Flag
 from ...water.stream import EXTRAPOLATED
 from ...words import tr
 from ..request import SwimRequest

@@ -9,7 +9,7 @@ import numpy as np
 
 from ...geodesy import LocalFrame
 from ...planar import along, part_of
-from ...results.swim_plan import Flag
+from ...results.flag import Flag
 from ...words import tr
 from ..request import SwimRequest
 from ..swim import RouteSwum

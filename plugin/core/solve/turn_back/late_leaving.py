@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from ...clock import PlanClock, elapsed
-from ...results.swim_plan import Flag
+from ...results.flag import Flag
 from ...results.turn_back import StopTurnBack
 from ...words import tr
 

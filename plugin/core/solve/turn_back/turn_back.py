@@ -9,7 +9,8 @@ from datetime import datetime
 import numpy as np
 
 from ...magnetism import Variation, variation_at
-from ...results.swim_plan import Flag, SwimPlan
+from ...results.flag import Flag
+from ...results.swim_plan import SwimPlan
 from ...results.turn_back import HardStop, LeavingBand, StopTurnBack, TurnBack, WayHome
 from ...words import tr
 from ..request import SwimRequest
