@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import math
 from datetime import datetime
 
+from ..core.anchor_line import line_in_rock_m, line_on_flat_m
 from ..core.clock import elapsed, later
 from ..core.results.card import (
     clock_down,
@@ -11,6 +13,7 @@ from ..core.results.card import (
     day_text,
     dive_stops,
     isolated,
+    offset_text,
     variation_text,
 )
 from ..core.results.swim_plan import Stop, SwimPlan
@@ -178,17 +181,57 @@ def _depth_table(stops: list[Stop], hours: list[datetime]) -> Block:
 
 def small_print(plan: SwimPlan) -> list[str]:
     """Line to let out, what is not known, and the variation used, in sentences."""
-    words = [] if plan.line_m is None else [tr("Let out up to {line} m of line.").format(line=f"{plan.line_m:g}")]
-    swings = [f"{isolated(stop.name)} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
-    if swings and words:
-        words.append(tr("On all of it the float swings: {places}.").format(places=", ".join(swings)))
+    words = _line_words(plan)
     if plan.arrive is None:
         words.insert(0, tr("No arrival, so no alarm time."))
     if not plan.tides:
         words.append(tr("Tide not known."))
     if not plan.marks_left_out and not any(stop.depth_by_hour or stop.depth_now_m is not None for stop in plan.stops):
         words.append(tr("Depths not known."))
-    return [*words, *variation_words(plan)]
+    return [*_clock_words(plan), *words, *variation_words(plan)]
+
+
+def _line_words(plan: SwimPlan) -> list[str]:
+    """How much line to let out at each mark, by its greatest depth while one is there, and how far a float swings."""
+    if plan.line_m is None:
+        return []
+    carried = f"{plan.line_m:g}"
+    wanted = [
+        tr("{place} {flat} m, in rock {rock} m").format(
+            place=isolated(stop.name),
+            flat=_span(line_on_flat_m(stop.deepest_m)),
+            rock=_span(line_in_rock_m(stop.deepest_m)),
+        )
+        for stop in dict.fromkeys(plan.stops)
+        if stop.deepest_m is not None and stop.kind == "mark"
+    ]
+    words = (
+        [
+            tr("Line to let out, on flat ground: {places}. You carry {line} m.").format(
+                places="; ".join(wanted), line=carried
+            )
+        ]
+        if wanted
+        else [tr("Let out up to {line} m of line.").format(line=carried)]
+    )
+    swings = [f"{isolated(stop.name)} {stop.swing_m:.0f} m" for stop in plan.stops if stop.swing_m is not None]
+    return (
+        [*words, tr("On all of it the float swings: {places}.").format(places=", ".join(swings))] if swings else words
+    )
+
+
+def _span(metres: tuple[float, float]) -> str:
+    return f"{math.ceil(metres[0])}-{math.ceil(metres[1])}"
+
+
+def _clock_words(plan: SwimPlan) -> list[str]:
+    """That clocks change during the swim: the card's times then go on in the new clock."""
+    ends = [stop.arrive for stop in plan.stops if stop.arrive is not None]
+    last = ends[-1] if ends else None
+    if last is None or last.utcoffset() == plan.depart.utcoffset():
+        return []
+    words = tr("CLOCKS CHANGE during this swim: times are {before} first, {after} at its end.")
+    return [words.format(before=offset_text(plan.depart), after=offset_text(last))]
 
 
 def variation_words(plan: SwimPlan) -> list[str]:

@@ -18,7 +18,7 @@
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>{count} more flags, {grave} of them stops or warnings: read the report.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} weitere Hinweise, davon {grave} Stopps oder Warnungen: siehe Bericht.</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
@@ -48,27 +48,27 @@
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>crosses a channel</source>
-        <translation type="unfinished"></translation>
+        <translation>quert ein Fahrwasser</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>touches an area with rules</source>
-        <translation type="unfinished"></translation>
+        <translation>berührt ein Gebiet mit Regeln</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>crosses land</source>
-        <translation type="unfinished"></translation>
+        <translation>quert Land</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>longer than the swimmer's range</source>
-        <translation type="unfinished"></translation>
+        <translation>weiter als die Reichweite des Schwimmers</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>longer than there is time for</source>
-        <translation type="unfinished"></translation>
+        <translation>länger, als Zeit ist</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
@@ -79,17 +79,17 @@
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>in the dark</source>
-        <translation type="unfinished"></translation>
+        <translation>im Dunkeln</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>too shallow</source>
-        <translation type="unfinished"></translation>
+        <translation>zu flach</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>too deep</source>
-        <translation type="unfinished"></translation>
+        <translation>zu tief</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
@@ -102,7 +102,7 @@
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>stream beyond its tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Strom außerhalb seiner Tabellen</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
@@ -113,12 +113,12 @@
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>water to drink</source>
-        <translation type="unfinished"></translation>
+        <translation>Trinkwasser</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
         <source>pace and limits are guesses</source>
-        <translation type="unfinished"></translation>
+        <translation>Tempo und Grenzen sind geschätzt</translation>
     </message>
     <message>
         <location filename="../cards/card_flags.py"/>
@@ -192,16 +192,6 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
-        <source>Let out up to {line} m of line.</source>
-        <translation>Bis zu {line} m Leine geben.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>On all of it the float swings: {places}.</source>
-        <translation>Dabei schwingt die Boje: {places}.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
         <source>No arrival, so no alarm time.</source>
         <translation>Keine Ankunft, daher keine Alarmzeit.</translation>
     </message>
@@ -214,6 +204,31 @@
         <location filename="../cards/card_foot.py"/>
         <source>Depths not known.</source>
         <translation>Tiefen nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>{place} {flat} m, in rock {rock} m</source>
+        <translation>{place} {flat} m, in Fels {rock} m</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Line to let out, on flat ground: {places}. You carry {line} m.</source>
+        <translation>Leine ausgeben, auf flachem Grund: {places}. Dabei: {line} m.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Let out up to {line} m of line.</source>
+        <translation>Bis zu {line} m Leine geben.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>On all of it the float swings: {places}.</source>
+        <translation>Dabei schwingt die Boje: {places}.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>CLOCKS CHANGE during this swim: times are {before} first, {after} at its end.</source>
+        <translation>UHREN WERDEN während der Tour UMGESTELLT: Zeiten sind zuerst {before}, am Ende {after}.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -243,17 +258,17 @@
     <message>
         <location filename="../cards/card_parts.py"/>
         <source>headings home</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurse heim</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
         <source>tides</source>
-        <translation type="unfinished"></translation>
+        <translation>Gezeiten</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
         <source>alarm, tides, depths</source>
-        <translation type="unfinished"></translation>
+        <translation>Alarm, Gezeiten, Tiefen</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
@@ -264,7 +279,7 @@
     <message>
         <location filename="../cards/card_parts.py"/>
         <source>HOME from {place}</source>
-        <translation type="unfinished"></translation>
+        <translation>HEIM von {place}</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
@@ -1323,13 +1338,13 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>TURN BACK BY, to {exit}</source>
-        <translation type="unfinished"></translation>
+        <translation>UMKEHREN BIS, nach {exit}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <location filename="../cards/ways_home.py"/>
         <source>{head} (goes on)</source>
-        <translation type="unfinished"></translation>
+        <translation>{head} (weiter)</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1339,7 +1354,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>THE PLAN LEAVES TOO LATE: {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>DER PLAN GEHT ZU SPÄT LOS: {clock}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1359,37 +1374,37 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>to {exit}</source>
-        <translation type="unfinished"></translation>
+        <translation>nach {exit}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>on a bad day not safe at all</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem schlechten Tag gar nicht sicher</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>as predicted</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vorhergesagt</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>on a bad day</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem schlechten Tag</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>on a bad day only from {first} on</source>
-        <translation type="unfinished"></translation>
+        <translation>an einem schlechten Tag erst ab {first}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>as predicted {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vorhergesagt {clock}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>the plan leaves at {clock}: not on a bad day</source>
-        <translation type="unfinished"></translation>
+        <translation>der Plan geht um {clock} los: nicht an einem schlechten Tag</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1404,7 +1419,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>ELSE EXIT {exit}, from {clock} on</source>
-        <translation type="unfinished"></translation>
+        <translation>SONST NACH {exit}, ab {clock}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1424,17 +1439,17 @@
     <message>
         <location filename="../cards/ways_home.py"/>
         <source>From {clock} on: see LATE.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ab {clock}: siehe SPÄT.</translation>
     </message>
     <message>
         <location filename="../cards/ways_home.py"/>
         <source>TOO LATE after {clock}</source>
-        <translation type="unfinished"></translation>
+        <translation>ZU SPÄT nach {clock}</translation>
     </message>
     <message>
         <location filename="../cards/ways_home.py"/>
         <source>Later rows are not on this card: it covers leaving until {clock}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Spätere Zeilen stehen nicht auf der Karte: sie reicht bis Aufbruch um {clock}.</translation>
     </message>
     <message>
         <location filename="../cards/ways_home.py"/>
@@ -1503,12 +1518,12 @@
     <message>
         <location filename="../cards/whole_files.py"/>
         <source>{} could not be written whole</source>
-        <translation type="unfinished"></translation>
+        <translation>{} konnte nicht ganz geschrieben werden</translation>
     </message>
     <message>
         <location filename="../cards/whole_files.py"/>
         <source>What was there before stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vorher da war, bleibt</translation>
     </message>
     <message>
         <location filename="../cards/whole_files.py"/>
@@ -2262,12 +2277,12 @@
     <message>
         <location filename="../core/solve/flags/depths.py"/>
         <source>{name} is {depth:.1f} m deep while you are there: an anchor hooked in rock wants {rock:.0f} m of line, one on flat ground {flat:.0f} m, and you carry {line:g} m.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ist {depth:.1f} m tief, während Sie dort sind: Ein in Fels gehakter Anker braucht {rock:.0f} m Leine, einer auf flachem Grund {flat:.0f} m, und Sie haben {line:g} m dabei.</translation>
     </message>
     <message>
         <location filename="../core/solve/flags/depths.py"/>
         <source>{name}: {line:g} m of line do not hold</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {line:g} m Leine halten nicht</translation>
     </message>
     <message>
         <location filename="../core/solve/flags/depths.py"/>
@@ -5500,7 +5515,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/session.py"/>
         <source>The plan's time zone was changed in its file: {} before, {} now. The departure is the same moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeitzone des Plans wurde in seiner Datei geändert: vorher {}, jetzt {}. Der Aufbruch ist derselbe Zeitpunkt.</translation>
     </message>
     <message>
         <location filename="../dock/session.py"/>
