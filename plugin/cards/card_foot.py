@@ -47,9 +47,10 @@ def foot(plan: SwimPlan, width_mm: float, depth_rows: int, moments: int) -> list
     turns = stream_turns(plan, moments)
     if turns:
         parts.append(stacked([wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]))
-    parts += _depths(plan, width_mm, depth_rows)
+    if depth_rows or moments:  # else the card says that they are not on it
+        parts += _depths(plan, width_mm, depth_rows)
     sentences = small_print(plan) if moments else variation_words(plan)
-    if turns or any(leg.stream_set_deg is not None for leg in plan.legs):
+    if turns or (moments and any(leg.stream_set_deg is not None for leg in plan.legs)):
         sentences.append(tr("Set arrows: true north is up."))
     lines = SMALL.wrap(" ".join(sentences), width_mm, SMALL_PRINT_LINES)
     return [part for part in (*parts, *(small_lines([line]) for line in lines)) if part.height_mm]

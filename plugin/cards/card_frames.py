@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from .block import Block
-from .card_parts import SKETCH, TITLE, PartBlocks
+from .card_parts import FLAGS, SKETCH, TITLE, PartBlocks
 
 SKETCH_LEAST_MM, SKETCH_MOST = 52.0, 1.25  # height; and as a share of its width, past which more shows no more
 ROUNDING_MM = 0.05
@@ -71,6 +71,9 @@ def fill(
                     filled.blocks.append(running_title(frame.page))
                 continue
             if not _place(filled, waiting[name], parts[name].head):
+                # Flags read alone: they take what room is left below a block that waits for the next frame.
+                if FLAGS in frame.parts[frame.parts.index(name) + 1 :]:
+                    _place(filled, waiting.get(FLAGS, []), None)
                 break
         done.append(filled)
     left = [name for name, blocks in waiting.items() if blocks] + ([SKETCH] if sketch_waits else [])

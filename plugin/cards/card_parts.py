@@ -17,13 +17,13 @@ from .transits_part import transit_stops, transits
 from .turn_back_block import turn_back, turn_back_stops
 from .ways_home import home_by_departure, home_marks, if_late
 
-TITLE, SKETCH = "title", "sketch"
+TITLE, FLAGS, SKETCH = "title", "flags", "sketch"
 # In the order in which a card is read. A frame names them so, whatever the language: they are in the users' files.
 PARTS = (
     TITLE,
     "legs",
     "turn back",
-    "flags",
+    FLAGS,
     "if late",
     "home by departure",
     "foot",
@@ -91,9 +91,9 @@ def part_blocks(
     about_home = {"all_marks": detail.home_of_all_marks, "with_late": bool(late)}
     home = home_by_departure(plan, width_mm, detail.home_rows, **about_home) if detail.home_rows else []
     found = {
-        TITLE: [title(plan, width_mm, sides)],
+        TITLE: [title(plan, width_mm, sides, with_plan=TIDES not in detail.leaves_out)],
         "turn back": turn_back(plan, width_mm),
-        "flags": flags(plan, detail.note_lines, detail.grave_lines, width_mm),
+        FLAGS: flags(plan, detail.note_lines, detail.grave_lines, width_mm),
         LATE: late,
         HOME: home,
         "foot": [ruled(width_mm), *card_foot.foot(plan, width_mm, detail.depth_rows, detail.moments)],
@@ -118,11 +118,15 @@ def _ending(plan: SwimPlan, detail: Detail, taken_out: tuple[str, ...], width_mm
         "transits": tr("transits"),
         LATE: tr("ways if late"),
         HOME: tr("headings home"),
-        TIDES: tr("tides"),
+        TIDES: tr("tides, depths"),
         "foot": tr("alarm, tides, depths"),
-        "flags": tr("flags"),
+        FLAGS: tr("flags"),
     }
-    named = [words[part] for part in left_out_parts(plan, detail, taken_out) if part in words]
+    missing = left_out_parts(plan, detail, taken_out)
+    if LATE in missing and HOME in missing:
+        words |= {LATE: tr("ways home")}
+        missing = tuple(part for part in missing if part != HOME)
+    named = [words[part] for part in missing if part in words]
     if not detail.home_of_all_marks and HOME not in detail.leaves_out + taken_out:
         named += [tr("HOME from {place}").format(place=isolated(stop.name)) for stop in home_marks(plan)[:-1]]
     return [wrapped(tr("Not on this card: {parts}.").format(parts=", ".join(named)), width_mm, 6)] if named else []

@@ -21,8 +21,9 @@ class Sides:
     count: int = 1
 
 
-def title(plan: SwimPlan, width_mm: float, sides: Sides) -> Block:
-    """Route, day, zone, swimmer and entry; the zone is said here and nowhere else."""
+def title(plan: SwimPlan, width_mm: float, sides: Sides, *, with_plan: bool = True) -> Block:
+    """Route, day, zone, swimmer and entry; the zone is said here and nowhere else. ``with_plan``: the plan's title
+    too."""
     stamps = _stamps(plan)
     about = [day_text(plan.depart), tr("times in {zone}").format(zone=f"{plan.zone} ({offset_text(plan.depart)})")]
     about += [tr("swimmer {name}").format(name=isolated(plan.swimmer))] if plan.swimmer else []
@@ -36,7 +37,7 @@ def title(plan: SwimPlan, width_mm: float, sides: Sides) -> Block:
         below = [wrapped(name, width_mm, 2, bold=True)]
         name = ""
     head = [_stamped(name, stamps, width_mm, 1, sides), *below, wrapped(", ".join(about), width_mm, 4)]
-    return stacked(head + ([wrapped(plan.title, width_mm, 2)] if plan.title else []) + [space(1.0)])
+    return stacked(head + ([wrapped(plan.title, width_mm, 2)] if plan.title and with_plan else []) + [space(1.0)])
 
 
 def running_title(plan: SwimPlan, width_mm: float, sides: Sides, side: int) -> Block:

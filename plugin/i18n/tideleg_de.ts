@@ -262,8 +262,8 @@
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
-        <source>tides</source>
-        <translation>Gezeiten</translation>
+        <source>tides, depths</source>
+        <translation>Gezeiten, Tiefen</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
@@ -275,6 +275,11 @@
         <location filename="../cards/read_back.py"/>
         <source>flags</source>
         <translation>Meldungen</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>ways home</source>
+        <translation>Heimwege</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
@@ -9195,13 +9200,13 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
-        <source>(choose)</source>
-        <translation>(wählen)</translation>
+        <source>not given</source>
+        <translation>nicht angegeben</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
-        <source>not given</source>
-        <translation>nicht angegeben</translation>
+        <source>(choose)</source>
+        <translation>(wählen)</translation>
     </message>
     <message>
         <location filename="../plan_package/database.py"/>

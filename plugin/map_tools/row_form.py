@@ -105,6 +105,8 @@ class RowForm(QDialog):
         for one in (label, widget):
             one.setToolTip(schema_words(spec.help))
         widget.setAccessibleName(title)
+        if isinstance(widget, QDoubleSpinBox):
+            _few_decimals(widget, spec)
         wrapper.setValues(self.feature.attribute(index), [])
         _say_empty(widget, schema_words(spec.pattern_words))
         form.addRow(label, widget)
@@ -142,6 +144,15 @@ def _allowed(spec: FieldSpec, error: BadInputError) -> str:
     return tr("Choose one of: {}").format(", ".join(map(schema_words, spec.choices.values())))
 
 
+def _few_decimals(widget: QDoubleSpinBox, spec: FieldSpec) -> None:
+    """QGIS has the value below the least stand for empty, a thousandth below: rounded, a stay of 0 would be empty."""
+    widget.setDecimals(FEWEST_DECIMALS)
+    if widget.specialValueText():
+        widget.setSpecialValueText(tr("not given"))
+        if spec.minimum is not None:
+            widget.setMinimum(spec.minimum - 10.0**-FEWEST_DECIMALS)
+
+
 def _say_empty(widget: QWidget, form_words: str) -> None:
     """An empty field in plain words: QGIS's widgets show their own sign for it, which is NULL. What a text must look
     like stands in the empty field."""
@@ -150,9 +161,6 @@ def _say_empty(widget: QWidget, form_words: str) -> None:
         empty = widget.findText(f"({null})")
         if empty >= 0:
             widget.setItemText(empty, tr("(choose)"))
-    elif isinstance(widget, QDoubleSpinBox):
-        widget.setSpecialValueText(tr("not given"))
-        widget.setDecimals(FEWEST_DECIMALS)
     elif isinstance(widget, QPlainTextEdit) and widget.toPlainText() == null:
         widget.clear()
     elif isinstance(widget, QgsFilterLineEdit):

@@ -72,7 +72,6 @@ PAPERS = ("A6", "A5", "A4")
 NOT_ON_A6 = {
     "twelve legs, the tenth not swimmable",
     "twenty legs",
-    "thirty headings a leg",
     "turn backs of twelve legs",
 }
 MM, DPI = 25.4, 100

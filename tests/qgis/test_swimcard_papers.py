@@ -79,7 +79,15 @@ def test_headings_and_times_read_from_the_pdf_are_those_of_the_report(plan, repo
     for stop in report["stops"]:
         if stop["latest_leave"] is not None and stop["exit"] is not None and stop is not report["stops"][-1]:
             assert stop["name"] in text
-    assert "PREDICTED" in text and "TURN BACK BY" in text and "variation 14.1" in text
+    assert "PREDICTED" in text and "TURN BACK BY" in text and "variation 14.1" in " ".join(text.split())
+
+
+def test_two_sides_of_a6_hold_the_samples_three_legs_and_name_what_is_not_on_them(plan, tmp_path) -> None:
+    text = " ".join(poppler("pdftotext", written(plan, tmp_path, PAPER=1, SIDES=2), "-layout").split())
+    assert "1/2" in text and "2/2" in text and "3/" not in text
+    assert "TURN BACK BY" in text and "ALARM" in text and "Never dive alone" in text
+    assert re.search(r"Not on this card: [^.]*tides, depths, ways home\.", text)
+
 
 
 @needs_poppler
