@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from qgis.core import QgsLayoutItemLabel, QgsPrintLayout, QgsProject, QgsReadWriteContext
+from qgis.core import QgsLayoutItemLabel, QgsLayoutSize, QgsPrintLayout, QgsProject, QgsReadWriteContext
 from qgis.PyQt.QtXml import QDomDocument
 
 from ..core.errors import SwimPlanError
@@ -22,6 +22,7 @@ from .vector_pdf import MAKER
 FOLDER = Path(__file__).parent / "templates"
 PAPERS = ("A6", "A5", "A4")
 SIDES = (1, 2, 4)  # one side, one card of two sides, two cards of two sides
+EDGE_MM = 0.1  # what rounding in the designer may do
 FRAME_ID = re.compile(r"tideleg\b", re.IGNORECASE)
 
 
@@ -70,9 +71,44 @@ def take_frames(layout: QgsPrintLayout, path: Path) -> list[Frame]:
             allowed=tr("A label whose id begins with 'tideleg' is a frame; its text names the parts, one a line"),
             remedy=tr("Add the parts to a frame, or begin again with one of the layouts that come with Tideleg"),
         )
+    _check_places(frames, [label.itemRotation() for label in labels], layout, path)
     for label in labels:
         layout.removeLayoutItem(label)
     return frames
+
+
+def _check_places(frames: list[Frame], turned_deg: list[float], layout: QgsPrintLayout, path: Path) -> None:
+    """CardError for a frame that is turned, reaches over its page or over another: figures would be cut or printed
+    over others, and a heading of 060 would read 60."""
+    pages = layout.pageCollection()
+    for number, frame in enumerate(frames):
+        page = pages.page(frame.page) if 0 <= frame.page < pages.pageCount() else None
+        why = ""
+        if page is None or not _within(frame, page.pageSize(), layout):
+            why = tr("reaches over the edge of its page")
+        elif abs(turned_deg[number]) > 1e-6:
+            why = tr("is turned")
+        elif over := next((one for one in frames[:number] if _overlap(one, frame)), None):
+            why = tr("lies over '{other}'").format(other=over.name)
+        if why:
+            raise CardError(
+                asked=tr("The frame '{id}' of the layout {file} {why}").format(id=frame.name, file=path.name, why=why),
+                allowed=tr("Frames lie within their page, upright, and beside each other"),
+                remedy=tr("Move it in the layout designer, and save the template again"),
+            )
+
+
+def _within(frame: Frame, size: QgsLayoutSize, layout: QgsPrintLayout) -> bool:
+    page = layout.convertToLayoutUnits(size)
+    wide, high = (layout.convertFromLayoutUnits(one, MM).length() for one in (page.width(), page.height()))
+    right, below = frame.x_mm + frame.width_mm, frame.y_mm + frame.height_mm
+    return min(frame.x_mm, frame.y_mm) >= -EDGE_MM and right <= wide + EDGE_MM and below <= high + EDGE_MM
+
+
+def _overlap(one: Frame, other: Frame) -> bool:
+    across = min(one.x_mm + one.width_mm, other.x_mm + other.width_mm) - max(one.x_mm, other.x_mm)
+    down = min(one.y_mm + one.height_mm, other.y_mm + other.height_mm) - max(one.y_mm, other.y_mm)
+    return one.page == other.page and min(across, down) > EDGE_MM
 
 
 def _frame(label: QgsLayoutItemLabel, path: Path) -> Frame:

@@ -331,6 +331,36 @@
     </message>
     <message>
         <location filename="../cards/card_templates.py"/>
+        <source>reaches over the edge of its page</source>
+        <translation>reicht über den Rand seiner Seite</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>is turned</source>
+        <translation>ist gedreht</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>lies over '{other}'</source>
+        <translation>liegt über „{other}“</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>The frame '{id}' of the layout {file} {why}</source>
+        <translation>Der Rahmen „{id}“ des Layouts {file} {why}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>Frames lie within their page, upright, and beside each other</source>
+        <translation>Rahmen liegen auf ihrer Seite, aufrecht und nebeneinander</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
+        <source>Move it in the layout designer, and save the template again</source>
+        <translation>Ihn im Layoutdesigner verschieben und die Vorlage neu speichern</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_templates.py"/>
         <source>The frame '{id}' of the layout {file} names '{part}'</source>
         <translation>Der Rahmen '{id}' des Layouts {file} nennt '{part}'</translation>
     </message>

@@ -89,7 +89,6 @@ def test_two_sides_of_a6_hold_the_samples_three_legs_and_name_what_is_not_on_the
     assert re.search(r"Not on this card: [^.]*tides, depths, ways home\.", text)
 
 
-
 @needs_poppler
 @pytest.mark.parametrize("paper", PAPERS)
 def test_the_pdf_is_of_the_paper_asked_for_with_its_fonts_in_it_and_no_picture(plan, tmp_path, paper) -> None:
@@ -184,7 +183,28 @@ def test_what_is_wrong_with_a_layout_of_ones_own_is_said(plan, tmp_path) -> None
     def low(_layout, frame) -> None:
         frame.attemptResize(QgsLayoutSize(194.0, 40.0))
 
+    def too_far_left(layout, frame) -> None:
+        frame.attemptMove(QgsLayoutPoint(-30.0, 10.0))
+
+    def too_low(layout, frame) -> None:
+        frame.attemptMove(QgsLayoutPoint(8.0, 150.0))
+
+    def turned(_layout, frame) -> None:
+        frame.setItemRotation(90.0)
+
+    def one_over_the_other(layout, frame) -> None:
+        other = QgsLayoutItemLabel(layout)
+        other.setId("tideleg 2")
+        other.setText("flags")
+        layout.addLayoutItem(other)
+        other.attemptMove(QgsLayoutPoint(20.0, 20.0))
+        other.attemptResize(QgsLayoutSize(100.0, 100.0))
+
     wrong = {
+        too_far_left: "'tideleg 1' .* reaches over the edge of its page",
+        too_low: "reaches over the edge of its page",
+        turned: "is turned|reaches over the edge",
+        one_over_the_other: "'tideleg 2' .* lies over 'tideleg 1'",
         unknown: "names 'weather'.*one part a line, of: title, legs",
         without_turn_back: "no frame for: turn back",
         narrow: "have 60 mm of width.*at least 94 mm",
