@@ -1373,7 +1373,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>TURN BACK BY, to {exit}</source>
-        <translation>UMKEHREN BIS, nach {exit}</translation>
+        <translation>UMKEHR BIS, nach {exit}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
