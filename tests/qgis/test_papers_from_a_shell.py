@@ -63,9 +63,9 @@ def test_a_card_that_does_not_fit_its_paper_makes_the_run_fail_and_keeps_no_othe
     assert "none.pdf" not in made and b"TURN BACK BY" in made["kept.txt"] and made["kept.pdf"][:5] == b"%PDF-"
 
 
-@pytest.mark.parametrize("card", ["/proc/c.pdf", "/dev/null/c.pdf"])
-def test_a_card_that_cannot_be_written_makes_planswim_fail_and_nothing_is_left(shell, card: str) -> None:
+def test_a_card_that_cannot_be_written_makes_planswim_fail_and_nothing_is_left(shell) -> None:
     folder, run = shell
+    card = folder / "bay.gpkg" / "card.pdf"  # a file is no folder, on every machine
     made = run("planswim", "DEPART=2027-06-26T10:00", f"CARD={card}", f"REPORT={folder / 'gone.json'}", fails=True)
     assert "gone.json" not in made
 
