@@ -92,7 +92,7 @@ def in_folder(folder: Path) -> Callable[[QFileDialog], None]:
 
 def without_dates(pdf: Path) -> bytes:
     """A PDF without the moment it was made at."""
-    return re.sub(rb"/CreationDate[^\n]*|<xmp:[^\n]*|uuid:[^\n<]*", b"", pdf.read_bytes())
+    return re.sub(rb"/CreationDate[^\n]*|<xmp:[^\n]*|xmp:\w*Date=\S*|uuid:[^\n<]*", b"", pdf.read_bytes())
 
 
 def undated(gpx: Path) -> str:
