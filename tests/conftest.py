@@ -5,6 +5,7 @@ from __future__ import annotations
 import gc
 import os
 import sys
+import traceback
 from collections.abc import Iterator
 from importlib import invalidate_caches
 from importlib.util import find_spec
@@ -65,6 +66,15 @@ if HAS_QGIS:
         for kept in [one for one in gc.get_objects() if isinstance(one, QgsProcessingException)]:
             kept.__traceback__ = kept.__context__ = kept.__cause__ = None
         gc.collect()
+
+
+@pytest.fixture(autouse=True)
+def _what_a_slot_raises_fails_its_test(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
+    """With Python's own hook PyQt ends the whole run where a slot raises, and nobody sees why."""
+    raised: list[str] = []
+    monkeypatch.setattr(sys, "excepthook", lambda *error: raised.append("".join(traceback.format_exception(*error))))
+    yield
+    assert not raised, "\n".join(raised)
 
 
 @pytest.fixture(scope="session")
