@@ -12,7 +12,7 @@ from ..cards.day_export import write_day_pictures
 from ..core.errors import SwimPlanError
 from ..core.results.day_strip import DayStrip
 from ..words import tr
-from .new_plan_form import plain_name
+from .file_names import plain_name
 
 KINDS = ("pdf", "png", "svg")
 

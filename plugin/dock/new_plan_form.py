@@ -14,12 +14,11 @@ from ..core.errors import SwimPlanError
 from ..plan_package.settings import write_settings
 from ..words import tr
 from .asking import form_of, name_widgets
+from .file_names import plain_name
 from .section import label
 
 ALGORITHM = "tideleg:newplan"
-NOT_IN_NAMES = '<>:"/\\|?*%'  # of files, on one system or another
 WIDTH_CHARACTERS = 70
-MOST_IN_NAME = 60  # letters: a name takes up to four bytes for each, and file systems end at 255
 
 
 class NewPlanForm(QDialog):
@@ -156,12 +155,6 @@ def documents() -> Path:
     place = QStandardPaths.StandardLocation
     found = QStandardPaths.writableLocation(place.DocumentsLocation)
     return Path(found or QStandardPaths.writableLocation(place.HomeLocation))
-
-
-def plain_name(words: str) -> str:
-    """Words as the name of a file, on any system; empty where nothing is left of them."""
-    kept = "".join(" " if one in NOT_IN_NAMES or not one.isprintable() else one for one in words)
-    return " ".join(kept.split()).strip(". ")[:MOST_IN_NAME]
 
 
 def free_file(folder: Path, title: str) -> Path:

@@ -252,18 +252,18 @@ class Session(QObject):
 
     def _follow_file(self) -> None:
         """What was written into the plan's file beside the layers counts: its names, its title and its clock."""
-        before, zone_before, seen = (self.title, self.zone_name), self.zone_name, self._seen
+        before, seen = (self.title, self.zone_name), self._seen
         self._seen = self._file()
         if self._seen == seen:
             return
         self._read_settings()
         self._read_names()
         notes = [tr("Another file has taken the plan's place: it was read anew.")] if self._seen[0] != seen[0] else []
-        if self.zone_name != zone_before:
+        if self.zone_name != before[1]:
             words = tr(
                 "The plan's time zone was changed in its file: {} before, {} now. The departure is the same moment."
             )
-            notes.append(words.format(zone_before, self.zone_name))
+            notes.append(words.format(before[1], self.zone_name))
         self.file_note = " ".join(notes) or self.file_note
         if notes or before != (self.title, self.zone_name):
             self.plan_changed.emit()

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-import unicodedata
 from collections.abc import Callable, Iterable
 from contextlib import suppress
 from dataclasses import dataclass
@@ -18,10 +16,9 @@ from ..core.results.report import report_text
 from ..core.results.swim_plan import SwimPlan
 from ..version import tideleg_version
 from ..words import tr
+from .file_names import plain_name
 
-LONGEST_ROUTE_BYTES = 120  # of a route's name in the name of a file: file systems take some 255 for all of it
 MOST_FOLDERS = 1000
-_UNSAFE = re.compile(r"[^\w\- ]+")
 Writer = Callable[[Path], None]
 
 
@@ -112,9 +109,7 @@ def take_files(
 
 def proposed_name(swim: SwimPlan) -> str:
     """``Ledge 2027-06-05 1000``: route and departure, of letters, digits, blanks and hyphens alone, on any system."""
-    plain = unicodedata.normalize("NFC", swim.route)
-    route = " ".join(_UNSAFE.sub(" ", plain).split()).encode()[:LONGEST_ROUTE_BYTES].decode(errors="ignore").strip(" -")
-    return f"{route or tr('route')} {swim.depart:%Y-%m-%d %H%M}"
+    return f"{plain_name(swim.route) or tr('route')} {swim.depart:%Y-%m-%d %H%M}"
 
 
 def file_name(file: TakeFile, swim: SwimPlan) -> str:

@@ -114,13 +114,7 @@ class Table:
         geometry = feature.geometry()
         if geometry.isNull() or geometry.isEmpty() or kind:
             return
-        raise self.refused(
-            feature.id(),
-            "geometry",
-            QgsWkbTypes.displayString(geometry.wkbType()),
-            tr("The layer holds {geometry}").format(geometry=self._spec.geometry),
-            tr("Convert the geometry or choose another layer"),
-        )
+        raise self._wrong_kind(feature, QgsWkbTypes.displayString(geometry.wkbType()))
 
     def _features(self) -> Iterator[QgsFeature]:
         if isinstance(self._source, QgsProcessingFeatureSource):
@@ -166,13 +160,16 @@ class Table:
 
     def _check_kind(self, feature: QgsFeature, kind: str) -> None:
         if kind not in self._spec.geometry_types:
-            raise self.refused(
-                feature.id(),
-                "geometry",
-                kind,
-                tr("The layer holds {geometry}").format(geometry=self._spec.geometry),
-                tr("Convert the geometry or choose another layer"),
-            )
+            raise self._wrong_kind(feature, kind)
+
+    def _wrong_kind(self, feature: QgsFeature, kind: str) -> BadInputError:
+        return self.refused(
+            feature.id(),
+            "geometry",
+            kind,
+            tr("The layer holds {geometry}").format(geometry=self._spec.geometry),
+            tr("Convert the geometry or choose another layer"),
+        )
 
     def _degrees(self, ring: np.ndarray, row: int) -> np.ndarray:
         """A ring in degrees; refused when it is off the globe."""
@@ -238,9 +235,11 @@ class Table:
 
     def _say_whose_clock(self, raw: Any, field: str) -> None:
         """Once for a layer: text without a zone may be of a clock that is hours off."""
+        if not is_without_zone(raw):
+            return
         words = tr("Layer '{name}', field '{field}': times without a zone were read as UTC. Write Z or their offset.")
         told = words.format(name=self.name, field=field)
-        if is_without_zone(raw) and told not in self._warnings:
+        if told not in self._warnings:
             self._warnings.append(told)
 
 

@@ -29,16 +29,16 @@ def lost_stops(routes: QgsVectorLayer | None, marks: QgsVectorLayer | None) -> l
     """
     if routes is None or marks is None or routes.editBuffer() is None:
         return []
-    found = marks_of(marks)
-    stays = {mark.fid: _stay_min(marks, mark.fid) for mark in found}
+    changes = _changes(routes)
+    found = marks_of(marks) if changes else []
     words = []
-    for change in _changes(routes):
+    for change in changes:
         kept = {mark.fid for lonlat in change.now if (mark := _mark_at(lonlat, found)) is not None}
         for number, lonlat in enumerate(change.before, start=1):
             mark = _mark_at(lonlat, found)
             if mark is not None and mark.fid not in kept:
                 kept.add(mark.fid)
-                words.append(_words(change, number, mark, stays[mark.fid]))
+                words.append(_words(change, number, mark, _stay_min(marks, mark.fid)))
     return words
 
 

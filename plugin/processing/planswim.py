@@ -22,7 +22,7 @@ from ..version import tideleg_version
 from .file_options import add_private, is_private
 from .main_thread import in_main_thread
 from .plan_algorithm import PlanAlgorithm
-from .whole_outputs import WholeOutputs, file_of_layer, file_of_sink
+from .whole_outputs import WholeOutputs, file_of_sink
 
 # What computes is imported when it is first needed: QGIS must not start slower for it.
 if TYPE_CHECKING:
@@ -194,7 +194,7 @@ class PlanSwim(PlanAlgorithm):
 
         paths = {name: self.file_of(parameters, name, context) for name in FILES}
         written = [*paths.values(), *(file_of_sink(parameters.get(name)) for name in SINKS)]
-        outputs = WholeOutputs(written, read=self._files_read(parameters, context))
+        outputs = WholeOutputs(written, read=[self.plan(parameters, context), *self._read_from])
         try:
             layers = write_sinks(
                 self, [(layer, self._plan) for layer in OUTPUT_LAYERS], parameters, context, styled=True
@@ -208,12 +208,6 @@ class PlanSwim(PlanAlgorithm):
             raise
         outcome = {"FEASIBLE": self._plan.feasible, "MINUTES": self._plan.total_min}
         return {**outcome, **{name: path for name, path in paths.items() if path}, **layers}
-
-    def _files_read(self, parameters: dict[str, Any], context: QgsProcessingContext) -> list[str]:
-        """The plan and the files of the layers given: no output may take their place."""
-        layers = [self.parameterAsVectorLayer(parameters, name, context) for name in SOURCES]
-        files = [file_of_layer(layer) for layer in layers if layer is not None]
-        return [self.plan(parameters, context), *files]
 
     def _write_files(self, paths: dict[str, str]) -> None:
         from ..cards.swim_files import csv_writer, gpx_writer

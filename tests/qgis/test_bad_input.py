@@ -46,14 +46,9 @@ from tideleg.plan_package import database
 from tideleg.plan_package.store import append_rows, create_plan, write_settings
 
 
-@pytest.fixture(scope="module")
-def made(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    return invented_bay(tmp_path_factory.mktemp("made") / "bay.gpkg")
-
-
 @pytest.fixture
-def plan(made: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copy(made, tmp_path / "bay.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return invented_bay(tmp_path / "bay.gpkg")
 
 
 def refused(plan: Path, *words: str, **parameters: object) -> str:

@@ -41,14 +41,9 @@ def bay(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
     return invented_bay(tmp_path_factory.mktemp("windows") / "bay.gpkg")
 
 
-@pytest.fixture(scope="module")
-def empty_plan(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    return new_plan(tmp_path_factory.mktemp("windows") / "empty.gpkg")
-
-
 @pytest.fixture
-def plan(empty_plan: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copy(empty_plan, tmp_path / "windows.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return new_plan(tmp_path / "windows.gpkg")
 
 
 def opened(plan: Path, folder: Path, **parameters: object):

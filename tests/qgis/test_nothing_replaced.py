@@ -13,14 +13,9 @@ from tideleg.plan_package.store import open_layer
 from tideleg.processing.transits import TransitsOfMarks
 
 
-@pytest.fixture(scope="module")
-def made(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    return invented_bay(tmp_path_factory.mktemp("made") / "bay.gpkg")
-
-
 @pytest.fixture
-def plan(made: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copy(made, tmp_path / "bay.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return invented_bay(tmp_path / "bay.gpkg")
 
 
 @pytest.mark.parametrize("output", ["CARD", "REPORT", "GPX", "CSV", "LEGS"])

@@ -101,8 +101,8 @@ def made(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
 
 
 @pytest.fixture
-def plan(made: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copy(made, tmp_path / "bay.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return invented_bay(tmp_path / "bay.gpkg")
 
 
 @pytest.fixture(scope="module")

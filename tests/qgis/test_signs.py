@@ -45,14 +45,9 @@ PLACES = {
 }
 
 
-@pytest.fixture(scope="module")
-def empty_plan(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    return new_plan(tmp_path_factory.mktemp("signs") / "bay.gpkg")
-
-
 @pytest.fixture
-def plan(empty_plan: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copy(empty_plan, tmp_path / "bay.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return new_plan(tmp_path / "bay.gpkg")
 
 
 def wrapped(place: tuple[float, float]) -> tuple[float, float]:

@@ -6,7 +6,6 @@ Invented places; the figures are printed to the whole degree, metre or minute, a
 from __future__ import annotations
 
 import math
-import shutil
 from pathlib import Path
 
 import pytest
@@ -37,15 +36,9 @@ from tideleg.plan_package.store import append_rows
 HOME = (LON, LAT)
 
 
-@pytest.fixture(scope="module")
-def empty_plan(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    return new_plan(tmp_path_factory.mktemp("stories") / "story.gpkg")
-
-
 @pytest.fixture
-def plan(empty_plan: Path, tmp_path: Path) -> Path:
-    """A new plan of the test's own, copied because that is quicker than making it."""
-    return Path(shutil.copy(empty_plan, tmp_path / "story.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return new_plan(tmp_path / "story.gpkg")
 
 
 def whole_minutes(leg: dict) -> int:

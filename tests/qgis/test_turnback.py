@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import shutil
 from datetime import datetime, timedelta
 from pathlib import Path
 
@@ -37,14 +36,9 @@ HOME = (LON, LAT)
 NO_RESERVE = {"reserve_factor": 1, "reserve_min": 0, "alarm_after_min": 720, "ashore_before_sunset_min": -60}
 
 
-@pytest.fixture(scope="module")
-def empty_plan(tmp_path_factory: pytest.TempPathFactory, qgis_app) -> Path:
-    return new_plan(tmp_path_factory.mktemp("turn") / "turn.gpkg")
-
-
 @pytest.fixture
-def plan(empty_plan: Path, tmp_path: Path) -> Path:
-    return Path(shutil.copy(empty_plan, tmp_path / "turn.gpkg"))
+def plan(qgis_app: object, tmp_path: Path) -> Path:
+    return new_plan(tmp_path / "turn.gpkg")
 
 
 def turned(plan: Path, folder: Path, **parameters: object):
