@@ -8,7 +8,7 @@ from qgis.core import QgsLayerTreeGroup, QgsProject, QgsProviderRegistry, QgsVec
 from qgis.PyQt.QtCore import QMetaObject, QObject, pyqtSignal
 
 from ..core.errors import SwimPlanError
-from ..layers_in.copied_source import CopiedSource
+from ..layers_in.copied_source import CopiedSource, RowsMissingError
 from ..plan_package.database import patience, row_count
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import open_layer
@@ -17,6 +17,7 @@ from .stray_rows import stray_rows
 
 WATCHED = ("layerModified", "afterRollBack", "afterCommitChanges", "dataSourceChanged", "subsetStringChanged")
 PATIENCE_S = 0.3  # that the window waits for another program which writes to the file
+TRIES = 3  # to read a layer whose file was taken from under it
 
 
 def read_by(layer: object) -> tuple[Path, str, str] | None:
@@ -108,6 +109,15 @@ class PlanInProject(QObject):
         SwimPlanError where the file is gone, another program holds it, or a layer does not give all of its rows.
         """
         with patience(PATIENCE_S):
+            for _ in range(TRIES - 1):
+                try:
+                    return self._copies_now()
+                except RowsMissingError:
+                    # A journal goes with the last reader of a file that had this name before: what was opened
+                    # meanwhile reads nothing until it is opened once more.
+                    if any(layer.isModified() for layer in self._known()):
+                        raise
+                    self._open_anew()
             return self._copies_now()
 
     def _copies_now(self) -> dict[str, CopiedSource]:
@@ -130,8 +140,7 @@ class PlanInProject(QObject):
         now = _file_id(self.path)
         if not now or now == self._file_id:
             return
-        layers = [layer for layer in map(self._project.mapLayer, self._names) if layer is not None]
-        edited = [layer.name() for layer in layers if layer.isModified()]
+        edited = [layer.name() for layer in self._known() if layer.isModified()]
         if edited:
             raise SwimPlanError(
                 asked=tr("Another file has taken the plan's place, and edits are not saved: {}").format(
@@ -140,11 +149,17 @@ class PlanInProject(QObject):
                 allowed=tr("They belong to the file before, and saving them would lose them with it"),
                 remedy=tr("Copy the rows that you need, roll the edits back in QGIS, and paste them into the new file"),
             )
-        for layer in layers:
-            layer.dataProvider().reloadData()
-            layer.triggerRepaint()
+        self._open_anew()
         self._file_id = now
         self.times_replaced += 1
+
+    def _open_anew(self) -> None:
+        for layer in self._known():
+            layer.dataProvider().reloadData()
+            layer.triggerRepaint()
+
+    def _known(self) -> list[QgsVectorLayer]:
+        return [layer for layer in map(self._project.mapLayer, self._names) if layer is not None]
 
     def _least(self, name: str, layers: list[QgsVectorLayer]) -> int:
         """How many rows there must be: those stored, with what the user has drawn and deleted since."""
@@ -156,8 +171,7 @@ class PlanInProject(QObject):
 
     def filtered(self) -> list[str]:
         """Names of the layers whose filter hides rows from the map, and so from the plan."""
-        layers = (self._project.mapLayer(layer_id) for layer_id in self._names)
-        return [layer.name() for layer in layers if layer is not None and layer.subsetString()]
+        return [layer.name() for layer in self._known() if layer.subsetString()]
 
     def _whole(self, name: str) -> list[QgsVectorLayer]:
         """The layers that hold all of one of the plan's: a part that the user took out is read from the file."""

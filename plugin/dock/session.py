@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from datetime import datetime, timedelta, timezone
 from pathlib import Path
 
@@ -13,6 +14,7 @@ from ..core.errors import SwimPlanError
 from ..core.results.swim_plan import SwimPlan
 from ..core.solve.request import SwimRequest
 from ..core.solve.swim import SwimWay
+from ..layers_in.copied_source import RowsMissingError
 from ..layers_in.swim_people import settings_read
 from ..plan_package.database import patience
 from ..plan_package.project import add_plan_to_project
@@ -23,6 +25,7 @@ from .planner import Planner
 from .recent_plans import remember_plan
 
 SETTLE_MS = 5  # what one edit changes at several places is one change
+READINGS, READ_AGAIN_MS = 4, 250  # of a file that gives fewer rows than it has
 # What is on its way: nothing; the swim, so that what is shown is not what is chosen; only its turn back.
 SETTLED, PLANNING, TURNING = "settled", "planning", "turning"
 
@@ -59,9 +62,9 @@ class Session(QObject):
         self.was_stopped = False
         self.stage = SETTLED
         self._rests = False
+        self._times_read = 0
         self._settle = QTimer(self)
         self._settle.setSingleShot(True)
-        self._settle.setInterval(SETTLE_MS)
         self._settle.timeout.connect(self._plan_now)
         self._planner = Planner(self)
         self._planner.planned.connect(self._show)
@@ -193,7 +196,7 @@ class Session(QObject):
         self.asked_changed.emit(changed)
         self.stage = PLANNING
         self._planner.cancel()
-        self._settle.start()
+        self._settle.start(SETTLE_MS)
         self.swim_changed.emit()
 
     def stop(self) -> None:
@@ -271,7 +274,8 @@ class Session(QObject):
 
     def _layer_changed(self, name: str) -> None:
         if name in ("routes", "swimmers"):
-            self._read_names()
+            with suppress(SwimPlanError):  # planning asks again and says what is wrong
+                self._read_names()
         elif name == "settings":
             self._read_settings()
         if name in ("routes", "swimmers", "settings"):
@@ -281,16 +285,29 @@ class Session(QObject):
     def _plan_now(self) -> None:
         try:
             copies = self.layers.copies()
+            self._follow_file()
+        except RowsMissingError as error:
+            self._read_later(str(error))
+            return
         except SwimPlanError as error:
             self._refuse(str(error))
             return
-        self._follow_file()
+        self._times_read = 0
         if not self.routes:
             self._refuse(tr("The plan has no route with a name. Draw one in the layer of routes and name it."))
             return
         self.was_stopped = False
         self._planner.plan(self.path, copies, self.asked())
         self.swim_changed.emit()
+
+    def _read_later(self, words: str) -> None:
+        """A file that was taken from under its layers may be read again in a moment; if not, say so."""
+        self._times_read += 1
+        if self._times_read < READINGS:
+            self._settle.start(READ_AGAIN_MS)
+        else:
+            self._times_read = 0
+            self._refuse(words)
 
     def _show(self, request: SwimRequest, swim: SwimPlan) -> None:
         self.request, self.swim, self.problem, self.turn_problem = request, swim, "", ""

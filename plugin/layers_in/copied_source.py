@@ -14,6 +14,10 @@ from ..core.errors import SwimPlanError
 from ..words import tr
 
 
+class RowsMissingError(SwimPlanError):
+    """A layer that gives fewer rows than it has: its file is held, or was taken from under it."""
+
+
 def _stored_first(layer: QgsVectorLayer) -> list[QgsFeature]:
     """The rows in the order of the file, then those that were drawn and not saved yet, the first drawn first."""
     return sorted(layer.getFeatures(), key=lambda row: (row.id() < 0, abs(row.id())))
@@ -23,7 +27,7 @@ class CopiedSource:
     """The rows of one layer, or of the layers that together hold one of the plan's (channels: lines and areas).
 
     ``others`` are rows of the plan's layer that none of these holds, such as channels drawn as points: whoever reads
-    the copy says what is wrong with them. ``least`` is how many rows they must have at the least. SwimPlanError where
+    the copy says what is wrong with them. ``least`` is how many rows they must have at the least. RowsMissingError where
     fewer come: a layer whose file cannot be read looks like an empty one, and an area that was not read is no
     permission.
     """
@@ -36,7 +40,7 @@ class CopiedSource:
         self._kind = first.wkbType() if len(layers) == 1 else QgsWkbTypes.Type.Unknown
         self._features = [*(feature for layer in layers for feature in _stored_first(layer)), *others]
         if len(self._features) < least:
-            raise SwimPlanError(
+            raise RowsMissingError(
                 asked=tr("Layer '{name}' gave {count} of its rows").format(name=self._name, count=len(self._features)),
                 allowed=tr("It has {least}").format(least=least),
                 remedy=tr("Another program may hold the file: try again, or open the plan again"),

@@ -41,6 +41,12 @@ def held(plan: Path) -> Iterator[None]:
         other.stdout.close()
 
 
+def lose_journal(plan: Path) -> None:
+    """The journal goes from under those who read the file by it, as when the last reader of a file before closes it."""
+    for one in plan.parent.glob(f"{plan.name}-*"):
+        one.unlink()
+
+
 def put(plan: Path, layer: str, wkt: str, **values: object) -> None:
     """Store a row as another program may: its kind is not looked at."""
     source = ogr.Open(str(plan), 1)
@@ -139,7 +145,10 @@ def test_a_file_that_takes_the_plans_name_is_read_whole_and_said(bay: Path, tmp_
         assert "Another file has taken the plan's place" in dock.plan.problem.text()
 
 
-def test_edits_of_the_file_before_are_kept_and_nothing_is_planned_from_two_files(bay: Path, tmp_path: Path) -> None:
+@pytest.mark.parametrize("journal", ["stays", "goes with the file", "goes later"])
+def test_edits_of_the_file_before_are_kept_and_nothing_is_planned_from_two_files(
+    bay: Path, tmp_path: Path, journal: str
+) -> None:
     other = Path(shutil.copy(bay, tmp_path / "other.gpkg"))
     with desk_with_dock() as (_, dock):
         opened(dock, bay, route="Ledge", depart=CLOCK)
@@ -149,10 +158,14 @@ def test_edits_of_the_file_before_are_kept_and_nothing_is_planned_from_two_files
         assert layer.changeAttributeValue(row.id(), layer.fields().indexOf("pace_m_s"), 0.7)
         settle(dock.session)
         os.replace(other, bay)
+        if journal == "goes with the file":
+            lose_journal(bay)
         leave(dock, "2027-06-05 10:30")
         settle(dock.session)
         assert dock.session.swim is None and "edits are not saved: Swimmers" in dock.session.problem
         assert layer.isModified() and next(layer.getFeatures())["pace_m_s"] == 0.7
+        if journal == "goes later":
+            lose_journal(bay)
         assert layer.rollBack()
         settle(dock.session)
         assert dock.session.swim is not None and not dock.session.problem
