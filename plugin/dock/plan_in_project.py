@@ -63,6 +63,7 @@ class PlanInProject(QObject):
         self.path = path.resolve()
         self._project = project
         self._copies: dict[str, CopiedSource] = {}
+        self._stored: dict[str, int] = {}  # rows in the file as it stood at the last copies
         self.stamp: tuple = ()
         self.times_replaced = 0
         self._file_id = _file_id(self.path)
@@ -126,7 +127,7 @@ class PlanInProject(QObject):
         if stamp != self.stamp:
             # Written to beside the layers, as by the algorithms that read tables into a plan; or an edit was begun,
             # which stamps the file too.
-            self._copies, before = {}, self._copies
+            self._copies, self._stored, before = {}, {}, self._copies
         for name in {name for name, _ in self._names.values()} - self._copies.keys():
             layers = self._whole(name)
             strays = stray_rows(self.path, name, layers)
@@ -167,7 +168,9 @@ class PlanInProject(QObject):
             return 0
         buffers = [layer.editBuffer() for layer in layers if layer.editBuffer() is not None]
         drawn = sum(len(buffer.addedFeatures()) - len(buffer.deletedFeatureIds()) for buffer in buffers)
-        return row_count(self.path, name) + drawn
+        if name not in self._stored:
+            self._stored[name] = row_count(self.path, name)
+        return self._stored[name] + drawn
 
     def filtered(self) -> list[str]:
         """Names of the layers whose filter hides rows from the map, and so from the plan."""

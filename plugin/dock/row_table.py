@@ -76,6 +76,11 @@ class RowTable(QTableWidget):
 
     def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these in place of what is shown; the number of the row that was chosen stays."""
+        if self.rows and list(rows) == self.rows:
+            return
+        self._show_anew(rows)
+
+    def _show_anew(self, rows: Sequence[Row]) -> None:
         current = self.currentRow()
         self.clearSpans()
         self.rows = list(rows)
@@ -137,7 +142,7 @@ class RowTable(QTableWidget):
         """Another theme: the shapes take its ink."""
         super().changeEvent(event)
         if event.type() in (QEvent.Type.PaletteChange, QEvent.Type.FontChange) and getattr(self, "rows", None):
-            self.show_rows(self.rows)
+            self._show_anew(self.rows)
 
     def keyPressEvent(self, event: QEvent) -> None:
         """Enter and the space bar choose the row, as a click does."""

@@ -273,12 +273,13 @@ class Session(QObject):
         self.choices_changed.emit()
 
     def _layer_changed(self, name: str) -> None:
+        before = (self.routes, self.route)
         if name in ("routes", "swimmers"):
             with suppress(SwimPlanError):  # planning asks again and says what is wrong
                 self._read_names()
         elif name == "settings":
             self._read_settings()
-        if name in ("routes", "swimmers", "settings"):
+        if name in ("swimmers", "settings") or (self.routes, self.route) != before:
             self.choices_changed.emit()
         self.plan_again()
 

@@ -27,8 +27,8 @@ class CopiedSource:
     """The rows of one layer, or of the layers that together hold one of the plan's (channels: lines and areas).
 
     ``others`` are rows of the plan's layer that none of these holds, such as channels drawn as points: whoever reads
-    the copy says what is wrong with them. ``least`` is how many rows they must have at the least. RowsMissingError where
-    fewer come: a layer whose file cannot be read looks like an empty one, and an area that was not read is no
+    the copy says what is wrong with them. ``least`` is how many rows they must have at the least. RowsMissingError
+    where fewer come: a layer whose file cannot be read looks like an empty one, and an area that was not read is no
     permission.
     """
 
