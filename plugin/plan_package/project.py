@@ -8,6 +8,7 @@ from qgis.core import QgsLayerTreeGroup, QgsProject, QgsVectorLayer
 
 from ..words import tr
 from . import database
+from .map_crs import map_crs, needs_map_crs, show_in
 from .schema import LAYER_BY_NAME, YOUNGER, LayerSpec
 from .settings import read_settings
 from .store import open_layer
@@ -50,18 +51,21 @@ def add_plan_to_project(path: str | Path, project: QgsProject) -> QgsLayerTreeGr
     """Add every layer of the plan to the project in one group at the top, named by the plan's title.
 
     A layer that holds lines and areas comes as two, so that either can be drawn; one that the plan is too old to have
-    is left out. Raises SwimPlanError with nothing
-    added when the plan cannot be read.
+    is left out. A project that shows nothing yet takes a map on which angles are true. Raises SwimPlanError with
+    nothing added when the plan cannot be read.
     """
     path = Path(path)
     title = read_settings(path)["title"] or path.stem
     lacking = set(YOUNGER) - database.table_names(path)
     names = [name for name in TREE_ORDER if name not in lacking]
     layers = [layer for name in names for layer in _layers_of(path, LAYER_BY_NAME[name])]
+    crs = map_crs(layers) if needs_map_crs(project) else None
     group = project.layerTreeRoot().insertGroup(0, title)
     for layer in layers:
         project.addMapLayer(layer, False)
         group.addLayer(layer).setExpanded(False)
+    if crs is not None:
+        show_in(project, crs)
     return group
 
 
