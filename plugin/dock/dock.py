@@ -6,8 +6,10 @@ from collections.abc import Callable
 
 from qgis.core import QgsProject
 from qgis.gui import QgsDockWidget, QgsMapCanvas, QgsScrollArea
+from qgis.PyQt.QtCore import QTimer
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
+from ..core.errors import SwimPlanError
 from ..words import tr
 from .draw_section import DrawSection
 from .map_look import MapLook
@@ -64,6 +66,9 @@ class TidelegDock(QgsDockWidget):
         self._show_help = show_help
         self.frames: dict[Section, SectionFrame] = {}
         self._lay_out()
+        self._look_soon = QTimer(self)
+        self._look_soon.setSingleShot(True)
+        self._look_soon.timeout.connect(self._look_at_plan)
         self._show_what_can_be_done()
         self.session.swim_changed.connect(self.draw)
         self.session.plan_changed.connect(self._plan_changed)
@@ -171,7 +176,16 @@ class TidelegDock(QgsDockWidget):
             return
         self._path = self.session.path
         self.results.remove()
-        routes = self.session.layers.copies().get("routes") if self._path is not None else None
+        self._look_soon.start(0)
+
+    def _look_at_plan(self) -> None:
+        """Once QGIS has seen the plan's layers: the first ones in a project it shows whole, and in their own system."""
+        if self._path is None or self._path != self.session.path:
+            return
+        try:
+            routes = self.session.layers.copies().get("routes")
+        except SwimPlanError:
+            return  # planning says what is wrong
         places = [vertex for row in (routes.getFeatures() if routes else ()) for vertex in row.geometry().vertices()]
         if places:
             self.look.go_to([(place.x(), place.y()) for place in places], flash=False)
