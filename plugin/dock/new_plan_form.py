@@ -62,7 +62,7 @@ class NewPlanForm(QDialog):
         column.addLayout(
             form_of(
                 (
-                    (tr("&Title"), self.name),
+                    (tr("T&itle"), self.name),
                     (tr("&File"), self.file),
                     (tr("Time &zone"), self.zone),
                     (tr("&Datum"), self.datum),
