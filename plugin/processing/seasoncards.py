@@ -1,4 +1,4 @@
-"""`tideleg:seasoncards`: the wet card of every good day of a season, in one PDF."""
+"""`tideleg:seasoncards`: the wet card of every good window of a season, in one PDF with its contents."""
 
 from __future__ import annotations
 
@@ -10,6 +10,7 @@ from qgis.core import (
     QgsProcessingException,
     QgsProcessingFeedback,
     QgsProcessingOutputNumber,
+    QgsProcessingParameterEnum,
     QgsProcessingParameterFileDestination,
 )
 
@@ -23,19 +24,23 @@ from .whole_outputs import WholeOutputs
 if TYPE_CHECKING:
     from datetime import datetime
 
+    from ..core.results.season import SeasonSwim
     from ..core.results.swim_plan import SwimPlan
+    from ..core.results.windows import DepartureWindow, WindowsFound
     from ..core.solve.request import SwimRequest
 
 FOUND_SHARE = 30.0  # percent of the work that finding the windows is
 
 
 class SeasonCards(PlanAlgorithm):
-    """Finds the windows of a route, and lays out the card of the best departure of each of the best days."""
+    """Finds the windows of a route, and lays out the card of a good departure in each of those of the best days."""
 
     def __init__(self) -> None:
         super().__init__()
         self._request: SwimRequest | None = None
-        self._plans: list[SwimPlan] = []
+        self._found: WindowsFound | None = None
+        self._season: list[SeasonSwim] = []
+        self._private = False
         self._look: Any = None
         self._path = ""
 
@@ -50,11 +55,13 @@ class SeasonCards(PlanAlgorithm):
 
     def shortHelpString(self) -> str:
         return self._tr(
-            "Swims a route at every departure of a span as Departure windows does, takes the best days, and writes "
-            "the wet card of each one's best departure, turn back and ways home included, one after the other into "
-            "one PDF. On the morning take the pages of the day.\n\n"
-            "Best days: those with the longest window; of each the departure that takes the fewest minutes. Cards "
-            "stand in the order of the days.\n\n"
+            "Swims a route at every departure of a span as Departure windows does, takes the windows of the best days, "
+            "and writes a wet card for each, turn back and ways home included, one after the other into one PDF. Its "
+            "first page says which window is on which page, and which days have none. On the morning take the pages of "
+            "the window.\n\n"
+            "Best days: those with the longest window. In a window the quickest departure that leaves every stop in "
+            "time; where none of those tried does, the quickest, and the contents say so. Cards stand in the order of "
+            "time.\n\n"
             "Tides and streams must reach to the end of the span: days without them are not counted as good. A "
             "prediction; feasible is not safe; never dive alone."
         )
@@ -68,6 +75,9 @@ class SeasonCards(PlanAlgorithm):
         self.add_swimmer()
         self.add_way()
         self.add_number("MOST", self._tr("Days, at most"), 10, 1, 100, kind=INTEGER)
+        each = [self._tr("Every window"), self._tr("The longest window")]
+        self.addParameter(QgsProcessingParameterEnum("EACH", self._tr("Of each day"), each, defaultValue=0))
+        self.add_number("LEAST", self._tr("Leave out windows shorter than (min)"), 0, 0, 1440)
         add_card_look(self)
         add_private(self, self._tr("Leave the marks out, to share the cards: no positions, headings or distances"))
         words = self._tr("Wet cards")
@@ -83,13 +93,14 @@ class SeasonCards(PlanAlgorithm):
     def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
-        from ..core.results.shared import without_marks
+        from ..core.solve.windows.departures_to_try import departures_to_try
         from ..core.solve.windows.find_windows import find_windows
 
         self._path = self.file_of(parameters, "CARDS", context)
         self._look = card_look(self, parameters, context)
         WholeOutputs([self._path], read=[self.plan(parameters, context), layout_file(self, parameters, context)])
-        found, _ = find_windows(
+        self._private = is_private(self, parameters, context)
+        self._found, swum = find_windows(
             self._request,
             self._request.clock.start,
             self._request.clock.end,
@@ -97,21 +108,54 @@ class SeasonCards(PlanAlgorithm):
             progress=lambda share: feedback.setProgress(FOUND_SHARE * share),
             is_cancelled=feedback.isCanceled,
         )
-        best = sorted(day.best for day in found.days[: self.parameterAsInt(parameters, "MOST", context)])
-        if not best:
-            limits = ", ".join(f"{name} {count}" for name, count in found.limits.items())
-            raise QgsProcessingException(
-                self._tr("No departure of this span can be swum: {}. Nothing was written.").format(limits)
-            )
-        for number, depart in enumerate(best):
-            self._plans.append(self._swum(parameters, context, depart, feedback))
-            feedback.setProgress(FOUND_SHARE + (100.0 - FOUND_SHARE) * (number + 1) / len(best))
-            feedback.pushInfo(f"{depart:%Y-%m-%d %H:%M}")
-        if is_private(self, parameters, context):
-            self._plans = [without_marks(plan) for plan in self._plans]
-        self.tell(feedback, found.warnings, ())
+        windows = self._good(parameters, context)
+        for number, window in enumerate(windows):
+            tries = departures_to_try(self._request.clock, swum, window)
+            self._season.append(self._best(parameters, context, window, tries, feedback))
+            feedback.setProgress(FOUND_SHARE + (100.0 - FOUND_SHARE) * (number + 1) / len(windows))
+            feedback.pushInfo(f"{self._season[-1].swim.depart:%Y-%m-%d %H:%M}")
+        self.tell(feedback, self._found.warnings, ())
         in_main_thread(self._write, feedback.isCanceled)  # print layouts belong there
-        return {"CARDS": self._path, "COUNT": len(self._plans)}
+        return {"CARDS": self._path, "COUNT": len(self._season)}
+
+    def _good(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[DepartureWindow, ...]:
+        """The windows to make cards for; an error says what stopped the departures where there are none."""
+        from ..core.results.season import good_windows
+
+        windows = good_windows(
+            self._found,
+            most_days=self.parameterAsInt(parameters, "MOST", context),
+            each=self.parameterAsEnum(parameters, "EACH", context) == 0,
+            least_min=self.parameterAsDouble(parameters, "LEAST", context),
+        )
+        if windows:
+            return windows
+        if self._found.windows:
+            longest = max(one.open_min for one in self._found.windows)
+            raise QgsProcessingException(
+                self._tr(
+                    "Every window of this span is shorter: the longest has {:.0f} min. Nothing was written."
+                ).format(longest)
+            )
+        limits = ", ".join(f"{name} {count}" for name, count in self._found.limits.items())
+        raise QgsProcessingException(
+            self._tr("No departure of this span can be swum: {}. Nothing was written.").format(limits)
+        )
+
+    def _best(
+        self,
+        parameters: dict[str, Any],
+        context: QgsProcessingContext,
+        window: DepartureWindow,
+        tries: tuple[datetime, ...],
+        feedback: QgsProcessingFeedback,
+    ) -> SeasonSwim:
+        """The first of these departures that leaves every stop in time, else the first."""
+        from ..core.results.season import SeasonSwim
+
+        swims = (SeasonSwim(window=window, swim=self._swum(parameters, context, depart, feedback)) for depart in tries)
+        first = next(swims)
+        return first if first.is_safe else next((one for one in swims if one.is_safe), first)
 
     def _swum(
         self,
@@ -120,7 +164,7 @@ class SeasonCards(PlanAlgorithm):
         depart: datetime,
         feedback: QgsProcessingFeedback,
     ) -> SwimPlan:
-        """One day's swim."""
+        """One departure's swim."""
         from ..layers_in.swim_in import request_from
 
         asked = replace(
@@ -132,8 +176,13 @@ class SeasonCards(PlanAlgorithm):
 
     def _write(self) -> None:
         from ..cards.card_book import book_writer
+        from ..cards.season_contents import contents_layout
         from ..cards.wet_card import card_layout
         from ..cards.whole_files import write_whole
+        from ..core.results.shared import without_marks
 
-        cards = [card_layout(plan, self._look) for plan in self._plans]
-        write_whole({self._path: book_writer(cards, self._plans[0].route)})
+        swims = [without_marks(one.swim) if self._private else one.swim for one in self._season]
+        cards = [card_layout(swim, self._look) for swim in swims]
+        size = cards[0].layout.pageCollection().page(0).pageSize()
+        contents = contents_layout(self._found, self._season, [card.sides for card in cards], size)
+        write_whole({self._path: book_writer([contents, *(card.layout for card in cards)], swims[0].route)})

@@ -21,7 +21,7 @@ from qgis.core import (
     QgsProcessingParameterString,
     QgsProject,
 )
-from swims import Heard, run
+from swims import Heard, edited, run
 from tideleg.processing.departurewindows import DepartureWindows
 from tideleg.processing.planswim import PlanSwim
 from tideleg.processing.provider import TidelegProvider
@@ -44,12 +44,13 @@ def pages(pdf: Path) -> list[str]:
 
 def test_the_best_days_have_their_cards_in_order_with_the_numbers_of_planswim(plan: Path, tmp_path: Path) -> None:
     pdf = tmp_path / "season.pdf"
-    ran = run(SeasonCards().create(), {"PLAN": str(plan), **SPAN, "MOST": 3, "PAPER": 2, "CARDS": str(pdf)})
+    about = {"MOST": 3, "EACH": 1, "PAPER": 2}
+    ran = run(SeasonCards().create(), {"PLAN": str(plan), **SPAN, **about, "CARDS": str(pdf)})
     assert ran.ok, ran.said
     found = run(DepartureWindows().create(), {"PLAN": str(plan), **SPAN, "REPORT": str(tmp_path / "windows.json")})
     best = sorted(day["best"] for day in found.report["days"][:3])
     assert ran.results["COUNT"] == len(best) == 3
-    firsts = [page for page in pages(pdf) if "Atlantic/Bermuda" in page]
+    firsts = [page for page in pages(pdf)[1:] if "Atlantic/Bermuda" in page]
     assert [re.search(r"\d{4}-\d\d-\d\d", page).group() for page in firsts] == [moment[:10] for moment in best]
     for moment, page in zip(best, firsts):
         swum = run(
@@ -63,6 +64,39 @@ def test_the_best_days_have_their_cards_in_order_with_the_numbers_of_planswim(pl
             },
         )
         assert swum.report["legs"][0]["card_heading"] in page and moment[11:16] in page
+
+
+def test_every_window_of_a_day_has_a_card_and_the_contents_name_its_page(plan: Path, tmp_path: Path) -> None:
+    pdf, span = tmp_path / "season.pdf", {**SPAN, "FROM": "2027-06-25", "TO": "2027-06-27", "STEP": 10}
+    ran = run(SeasonCards().create(), {"PLAN": str(plan), **span, "PAPER": 2, "CARDS": str(pdf)})
+    assert ran.ok, ran.said
+    found = run(DepartureWindows().create(), {"PLAN": str(plan), **span, "REPORT": str(tmp_path / "windows.json")})
+    windows = found.report["windows"]
+    assert len(windows) > len({window["first"][:10] for window in windows})  # a day has two of them
+    assert ran.results["COUNT"] == len(windows)
+    contents, *cards = pages(pdf)
+    told = " ".join(contents.split())
+    firsts = [number for number, page in enumerate(cards, start=2) if "Atlantic/Bermuda" in page]
+    assert len(firsts) == len(windows)
+    for window, number in zip(windows, firsts):
+        clocks = f"leave {window['first'][11:16]} to {window['last'][11:16]}"
+        assert f"{window['best'][:10]} {number} {clocks}" in told
+
+
+def test_short_windows_are_left_out_when_asked(plan: Path, tmp_path: Path) -> None:
+    pdf = tmp_path / "season.pdf"
+    ran = run(SeasonCards().create(), {"PLAN": str(plan), **SPAN, "LEAST": 1440, "CARDS": str(pdf)})
+    assert not ran.ok and "Every window of this span is shorter" in ran.said and not pdf.exists()
+
+
+def test_a_window_in_which_no_departure_leaves_every_stop_in_time_is_told_as_late(plan: Path, tmp_path: Path) -> None:
+    edited(plan, "marks", {"stay_min": 50.0}, "kind = 'mark'")
+    pdf, span = tmp_path / "season.pdf", {**SPAN, "FROM": "2027-06-25", "TO": "2027-06-26", "STEP": 10}
+    ran = run(SeasonCards().create(), {"PLAN": str(plan), **span, "CARDS": str(pdf)})
+    assert ran.ok, ran.said
+    told = " ".join(pages(pdf)[0].split())
+    late, good = told.split("leave 04:40")[1].split("leave 08:")  # the morning's window is too short for such stays
+    assert "LATE: no departure" in late and "LATE" not in good
 
 
 def test_its_fonts_are_in_the_pdf_and_nothing_is_a_picture(plan: Path, tmp_path: Path) -> None:

@@ -1,0 +1,53 @@
+"""A season's good windows, each with the swim that is planned in it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from .flag import Flag
+from .swim_plan import SwimPlan
+from .windows import DepartureWindow, WindowsFound
+
+
+@dataclass(frozen=True, kw_only=True)
+class SeasonSwim:
+    """A window and the swim planned in it, its turn back included.
+
+    ``is_safe`` is whether every stop is left in time, and nothing stops the swim: where no departure tried in the
+    window is so, this is the quickest of them.
+    """
+
+    window: DepartureWindow
+    swim: SwimPlan
+
+    @property
+    def is_safe(self) -> bool:
+        """Whether the plan leaves every stop in time."""
+        return not grave_flags(self.swim)
+
+
+def grave_flags(swim: SwimPlan) -> tuple[Flag, ...]:
+    """What keeps a planned swim from being a good one: stops, and stops left after their turn back."""
+    return tuple(flag for flag in swim.flags if flag.severity == "stop" or flag.kind == "over_time")
+
+
+def good_windows(found: WindowsFound, *, most_days: int, each: bool, least_min: float) -> tuple[DepartureWindow, ...]:
+    """The windows of the best days, in the order of time: of each day every one or, without ``each``, its longest.
+
+    Windows shorter than ``least_min`` are none; a window counts for the day on which it opens.
+    """
+    kept: list[DepartureWindow] = []
+    for day in found.days[:most_days]:
+        windows = [one for one in found.windows if one.first.date() == day.day and one.open_min >= least_min]
+        longest = max(windows, key=lambda one: (one.open_min, -one.best_min), default=None)
+        kept += windows if each or longest is None else [longest]
+    return tuple(sorted(kept, key=lambda one: one.first.timestamp()))
+
+
+def days_without(found: WindowsFound) -> tuple[date, ...]:
+    """The days looked at, by the plan's clock, on which no window opens."""
+    first, last = found.start.date(), found.end.date()
+    days = (first + timedelta(days=number) for number in range((last - first).days + 1))
+    ranked = {day.day for day in found.days}
+    return tuple(day for day in days if day not in ranked)
