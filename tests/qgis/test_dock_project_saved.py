@@ -182,7 +182,7 @@ def test_what_is_played_is_drawn_also_where_it_was_there_before_the_layers(qgis_
 
 
 def test_a_result_made_permanent_is_the_users_and_nothing_is_written_to_it(qgis_app, tmp_path: Path) -> None:
-    project, file = QgsProject.instance(), tmp_path / "project.qgz"
+    file = tmp_path / "project.qgz"
     with desk_with_dock() as (_, dock):
         swum_in(dock, tmp_path)
         legs = dock.results.layer("LEGS")
