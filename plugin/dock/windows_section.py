@@ -84,7 +84,7 @@ class WindowsSection(WorkSection):
         )
 
     def _lay_out(self) -> None:
-        rows = ((tr("&From"), self.first), (tr("&To"), self.last), (tr("&Every"), self.step))
+        rows = ((tr("&From"), self.first), (tr("T&o"), self.last), (tr("&Every"), self.step))
         self.questions.addLayout(form_of(rows))
         caution = label(tr("A window is a prediction and keeps no reserve: the times to turn back do."))
         column = self.answer_column()

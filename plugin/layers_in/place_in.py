@@ -77,7 +77,7 @@ def place_of(tables: Mapping[str, Table], marks: list[Mark]) -> WaterPlace:
         return WaterPlace(kind=MARK, name=entry.name or tr("the entry"), lon=entry.lon, lat=entry.lat)
     drawn = next((_first(row.rings) for name in DRAWN for row in _rows(tables, name)), None)
     if drawn is None:
-        return WaterPlace(kind=NOWHERE, name=tr("no place"))
+        return WaterPlace(kind=NOWHERE, name=tr("a place not drawn yet"))
     return WaterPlace(kind=CHART, name=tr("the chart"), lon=drawn[0], lat=drawn[1])
 
 
