@@ -34,13 +34,13 @@ class DayReadout(QWidget):
         rows.setContentsMargins(0, 0, 0, 0)
         rows.setColumnStretch(1, 1)
         rows.addWidget(self.when, 0, 0, 1, 2)
-        for row, (words, caption, value) in enumerate(zip(captions(), self.captions, self.values), start=1):
-            caption.setText(words)
+        for row, (name, caption, value) in enumerate(zip(captions(), self.captions, self.values), start=1):
+            caption.setText(name)
             caption.setWordWrap(False)
-            value.setAccessibleName(words)
-            value.setAlignment(Qt.AlignmentFlag.AlignTop)
-            rows.addWidget(caption, row, 0, Qt.AlignmentFlag.AlignTop)
-            rows.addWidget(value, row, 1)
+            value.setAccessibleName(name)
+            for column, words in enumerate((caption, value)):
+                words.setAlignment(Qt.AlignmentFlag.AlignTop)  # both alike: a theme may give labels edges of their own
+                rows.addWidget(words, row, column)
 
     def show_words(self, when: str, values: tuple[str, ...] | None) -> None:
         """Show them; () leaves the lines empty, None as they are."""
