@@ -5,12 +5,13 @@ from __future__ import annotations
 from functools import partial
 from typing import TYPE_CHECKING
 
-from qgis.core import QgsApplication
+from qgis.core import QgsApplication, QgsProject
 from qgis.PyQt.QtCore import Qt, QTranslator
 from qgis.PyQt.QtGui import QIcon
 from qgis.PyQt.QtWidgets import QAction, QMenu
 
 from .dock.help_pages import docs_folder
+from .dock.saved_project import SavedProject, remove_results
 from .processing.provider import ICON, TidelegProvider
 from .translation import install_translator, remove_translator
 from .words import tr
@@ -51,6 +52,7 @@ class TidelegPlugin:
         self.dock_action: QAction | None = None
         self.dock: TidelegDock | None = None
         self.help_window: HelpWindow | None = None
+        self.saved_project: SavedProject | None = None
 
     def initProcessing(self) -> None:
         self.translator = install_translator()  # before anything has a name
@@ -59,6 +61,8 @@ class TidelegPlugin:
 
     def initGui(self) -> None:
         self.initProcessing()
+        remove_results(QgsProject.instance())  # of a project read before
+        self.saved_project = SavedProject(QgsProject.instance())
         icon = QIcon(str(ICON))
         parent = self.iface.mainWindow()
         self.add_dock_action(QAction(icon, tr("Tideleg dock"), parent))
@@ -156,6 +160,9 @@ class TidelegPlugin:
     def unload(self) -> None:
         self.remove_help()
         self.remove_dock()
+        if self.saved_project is not None:
+            self.saved_project.release()
+            self.saved_project = None
         if self.help_action is not None:
             self.iface.pluginHelpMenu().removeAction(self.help_action)
             self.menu_actions.append(self.help_action)

@@ -171,6 +171,7 @@ def take_all() -> None:
     take("05-swim-and-legs", dock.swim)
     dock.time.slider.setValue(dock.time.slider.maximum() // 3)
     take("06-play", dock.time)
+    dock.mind.table.open(0)
     take("07-mind-and-turn-back", dock.mind)
     ask(dock.when)
     take("08-when", dock.when)

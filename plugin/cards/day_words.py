@@ -80,7 +80,7 @@ def lane_name(lane: str, strip: DayStrip) -> tuple[str, ...]:
     above = tr("above {datum}").format(datum=strip.datum) if strip.datum else tr("datum not known")
     return {
         "departures": (tr("Departures"),),
-        "stream": (tr("Stream, kn"), tr("on the route")),
+        "stream": (tr("Stream, kn"), tr("at {}").format(strip.place) if strip.place else tr("on the route")),
         "tide": (tr("Tide, m"), above),
         "light": (tr("Daylight"),),
     }[lane]

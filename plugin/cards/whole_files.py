@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import shutil
 from collections.abc import Callable, Mapping
 from contextlib import suppress
 from pathlib import Path
@@ -19,8 +20,8 @@ ENDS_WITHIN = 1024
 def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
     """Write each file with its function, which gets the path to write to.
 
-    Nothing is moved to its place before all are written; drafts are removed if one fails. SwimPlanError where the
-    folder cannot be written to.
+    Nothing is moved to its place before all are written; drafts are removed if one fails, and where one cannot be moved
+    the others are as they were. SwimPlanError where the folder cannot be written to.
     """
     drafts = {
         Path(path): Path(path).with_name(f".draft-{os.getpid()}-{number}{Path(path).suffix}")
@@ -31,8 +32,7 @@ def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
             Path(path).parent.mkdir(parents=True, exist_ok=True)
             write(drafts[Path(path)])
             _check_whole(Path(path), drafts[Path(path)])
-        for path, draft in drafts.items():
-            draft.replace(path)
+        _move(drafts)
     except OSError as error:
         raise SwimPlanError(
             asked=tr("Could not write {}: {}").format(", ".join(map(str, drafts)), error.strerror),
@@ -43,6 +43,30 @@ def write_whole(files: Mapping[str | Path, Callable[[Path], None]]) -> None:
             # A folder that is none has no drafts to remove; its own error is the one to tell.
             with suppress(OSError):
                 draft.unlink(missing_ok=True)
+
+
+def _move(drafts: Mapping[Path, Path]) -> None:
+    """Move all drafts to their places, or none: what was in the places before comes back where one cannot be."""
+    if len(drafts) == 1:
+        for path, draft in drafts.items():
+            draft.replace(path)
+        return
+    kept = {path: draft.with_name(f"{draft.name}.before") for path, draft in drafts.items() if path.exists()}
+    moved: list[Path] = []
+    try:
+        for path, copy in kept.items():
+            shutil.copy2(path, copy)
+        for path, draft in drafts.items():
+            draft.replace(path)
+            moved.append(path)
+    except OSError:
+        for path in moved:
+            kept[path].replace(path) if path in kept else path.unlink()
+        raise
+    finally:
+        for copy in kept.values():
+            with suppress(OSError):
+                copy.unlink(missing_ok=True)
 
 
 def _check_whole(path: Path, draft: Path) -> None:

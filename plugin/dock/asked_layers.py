@@ -10,7 +10,7 @@ from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, Qgs
 
 from ..layers_out.plan_layers import OutputLayer, output_crs
 from ..words import tr
-from .result_layers import PROPERTY, forget_snapping
+from .saved_project import PROPERTY, forget_snapping, is_result
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -65,15 +65,16 @@ class AskedLayers:
                 layer.setName(tr("{} - before the last change").format(self._drawing.titles[parameter]))
 
     def layer(self, parameter: str) -> QgsVectorLayer | None:
-        """One of the layers; None where there is none or the user took it out."""
-        return self._project.mapLayer(self._ids.get(parameter, ""))
+        """One of the layers; None where there is none, or the user took it out or made it permanent."""
+        layer = self._project.mapLayer(self._ids.get(parameter, ""))
+        return layer if layer is not None and is_result(layer) else None
 
     def remove(self) -> None:
         """Take the answer off the map; a group is only removed while nobody has put anything else into it."""
         root = self._project.layerTreeRoot()
         nodes = (root.findLayer(one) for one in self._ids.values())
         groups = {id(node.parent()): node.parent() for node in nodes if node is not None}
-        found = [layer for one in self._ids.values() if (layer := self._project.mapLayer(one)) is not None]
+        found = [layer for one in self._ids if (layer := self.layer(one)) is not None]
         forget_snapping(self._project, found)
         self._project.removeMapLayers([layer.id() for layer in found])
         for group in groups.values():

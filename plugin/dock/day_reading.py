@@ -21,7 +21,7 @@ def captions() -> tuple[str, ...]:
 def readings(day: RouteDay, moment: datetime) -> tuple[str, ...]:
     """Tide, stream on the route, light, and what comes of leaving at that moment."""
     reading = day.read(moment)
-    return (_tide(reading), _stream(reading), light_words(reading.light), _leaving(reading))
+    return (_tide(reading), _stream(reading, day.strip.place), light_words(reading.light), _leaving(reading))
 
 
 def _tide(reading: DayReading) -> str:
@@ -36,15 +36,21 @@ def tips(day: RouteDay) -> tuple[str, ...]:
     datum = tr("above {}").format(day.strip.datum) if day.strip.datum else tr("above a datum that is not known")
     return (
         tr("Height of tide, metres {}").format(datum),
-        tr("The weakest and the strongest rate on the route, knots, and its mean set: degrees true it runs towards"),
+        _stream_tip(day.strip.place),
         tr("Twilight is from civil dawn to sunrise and from sunset to civil dusk"),
         tr("What comes of leaving at that moment, looked at every five minutes; a window keeps no reserve"),
     )
 
 
-def _stream(reading: DayReading) -> str:
+def _stream_tip(place: str) -> str:
+    if place:
+        return tr("The stream at {}: rate in knots, and set: degrees true it runs towards").format(place)
+    return tr("The weakest and the strongest rate on the route, knots, and its mean set: degrees true it runs towards")
+
+
+def _stream(reading: DayReading, place: str) -> str:
     if reading.least_kn is None:
-        return tr("not known on the whole route")
+        return tr("not known") if place else tr("not known on the whole route")
     least, most = f"{reading.least_kn:.1f}", f"{reading.most_kn:.1f}"
     rate = f"{most} kn" if least == most else tr("{least} to {most} kn").format(least=least, most=most)
     if reading.sets_differ:
@@ -99,13 +105,17 @@ def _weakest(day: RouteDay) -> str:
     if not day.weakest:
         known = day.strip.stream_most_kn == day.strip.stream_most_kn
         return tr("The stream has no weakest moment.") if known.all() else tr("The stream is not known all day.")
-    found = (f"{clock_text(day.strip, one.moment)} ({one.most_kn:.1f} kn)" for one in day.weakest)
-    return tr("Stream on the route weakest at {}.").format(", ".join(found))
+    found = ", ".join(f"{clock_text(day.strip, one.moment)} ({one.most_kn:.1f} kn)" for one in day.weakest)
+    if day.strip.place:
+        return tr("Stream at {place} weakest at {times}.").format(place=day.strip.place, times=found)
+    return tr("Stream on the route weakest at {}.").format(found)
 
 
 def _departures(day: RouteDay) -> str:
     strip, feasible = day.strip, day.feasible()
     if not strip.states:
+        if strip.place:
+            return tr("Without a route no departures are looked at.")
         return tr("No departures were looked at.")
     if not feasible:
         state, _ = Counter(strip.states).most_common(1)[0]

@@ -124,7 +124,7 @@ class TidelegDock(QgsDockWidget):
     def _show_what_can_be_done(self) -> None:
         """Without a plan only the first section, without a route only what needs none: one thing after the other."""
         has_plan, has_route = self.session.path is not None, bool(self.session.routes)
-        without_route = (self.drawing, self.tables, self.swim, self.reach, self.order)
+        without_route = (self.drawing, self.tables, self.water, self.swim, self.reach, self.order)
         for section, frame in self.frames.items():
             frame.setVisible(section is self.plan or (has_plan and (has_route or section in without_route)))
 

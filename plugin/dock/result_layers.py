@@ -6,9 +6,9 @@ plan is opened again.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 
-from qgis.core import QgsLayerTreeGroup, QgsMapLayer, QgsMemoryProviderUtils, QgsProject, QgsVectorLayer
+from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, QgsVectorLayer
 
 from ..core.results.swim_in_time import SwimInTime
 from ..core.results.swim_plan import SwimPlan
@@ -17,8 +17,8 @@ from ..layers_out.styling import STYLES
 from ..layers_out.time_layers import STREAM_ALONG, STREAM_AROUND, SWIMMER
 from ..layers_out.time_styles import TIME_STYLES
 from ..words import tr
+from .saved_project import PROPERTY, is_result, remove_results
 
-PROPERTY = "tideleg/result"
 PLANNED: tuple[OutputLayer, ...] = (FLAGS, LEGS, TRACK)
 IN_TIME: tuple[OutputLayer, ...] = (SWIMMER, STREAM_ALONG, STREAM_AROUND)
 # The layer drawn on top first.
@@ -32,34 +32,34 @@ class ResultLayers:
         self._project = project
         self._ids: dict[str, str] = {}
         self._shown: SwimPlan | None = None
+        self._in_time: SwimInTime | None = None
         self.remove()
 
     def show(self, swim: SwimPlan | None, group: QgsLayerTreeGroup | None) -> None:
         """Draw this swim in place of the one before it; None draws nothing. Layers are made with the first swim."""
-        if swim is self._shown or (swim is not None and self._shown is not None and swim.legs is self._shown.legs):
-            self._shown = swim
-            return
-        if swim is not None and not self._ids and group is not None:
+        is_new = not self._ids and swim is not None and group is not None
+        before, self._shown = self._shown, swim
+        if is_new:
             self._make(group)
+            self._fill(IN_TIME, self._in_time)  # which may have come before there was anything to draw it in
+        elif swim is before or (swim is not None and before is not None and swim.legs is before.legs):
+            return
         self._fill(PLANNED, swim)
-        self._shown = swim
 
     def show_in_time(self, swim: SwimInTime | None) -> None:
-        """Give the layers that are played this swim; None empties them."""
+        """Give the layers that are played this swim, also those made later; None empties them."""
+        self._in_time = swim
         self._fill(IN_TIME, swim)
 
     def layer(self, parameter: str) -> QgsVectorLayer | None:
-        """The layer of one of ``SHOWN`` by its parameter; None where there is none or the user took it out."""
-        return self._project.mapLayer(self._ids.get(parameter, ""))
+        """The layer of one of ``SHOWN`` by its parameter; None where there is none, or the user took it out or made it
+        permanent: then it is the user's, and nothing is written to it any more."""
+        layer = self._project.mapLayer(self._ids.get(parameter, ""))
+        return layer if layer is not None and is_result(layer) else None
 
     def remove(self) -> None:
         """Take the results out of the project, those too that a project saved with them has brought back empty."""
-        root = self._project.layerTreeRoot()
-        found = [one for one in self._project.mapLayers().values() if one.customProperty(PROPERTY)]
-        forget_snapping(self._project, found)
-        self._project.removeMapLayers([one.id() for one in found])
-        for group in [one for one in root.findGroups(True) if one.customProperty(PROPERTY) and not one.children()]:
-            group.parent().removeChildNode(group)
+        remove_results(self._project)
         self._ids.clear()
         self._shown = None
 
@@ -77,14 +77,6 @@ class ResultLayers:
             layer = self.layer(output.parameter)
             if layer is not None:
                 _fill_one(layer, output, result)
-
-
-def forget_snapping(project: QgsProject, layers: Sequence[QgsMapLayer]) -> None:
-    """Take layers out of the project's snapping before they go: of those taken out while a project is being read QGIS
-    keeps the pointer, and crashes when it saves the project (tried in 3.22)."""
-    config = project.snappingConfig()
-    if layers and config.removeLayers(list(layers)):
-        project.setSnappingConfig(config)
 
 
 def _title(output: OutputLayer) -> str:

@@ -7,6 +7,7 @@ from collections.abc import Callable
 from qgis.PyQt.QtWidgets import QWidget
 
 from ..words import tr
+from .folding_table import FoldingTable
 from .row_table import RowTable
 from .rows import Row, leg_headers, leg_rows, mind_rows, turn_headers, turn_rows
 from .section import Section, label
@@ -67,7 +68,7 @@ class MindSection(ResultSection):
     page = "dock.md#what-to-mind"
 
     def __init__(self, session: Session, go_to: Callable[[Row], None], parent: QWidget | None = None) -> None:
-        super().__init__("Mind", tr("What to Mind"), RowTable([("", "")]), session, go_to)
+        super().__init__("Mind", tr("What to Mind"), FoldingTable(), session, go_to)
         self.inside.addWidget(
             label(tr("A prediction, not an observation. Feasible is not safe; never dive alone. Not for navigation."))
         )

@@ -22,10 +22,11 @@ from .rows import Row
 MARGIN_PX = 8
 
 
-class _IconOnTop(QStyledItemDelegate):
+class IconOnTop(QStyledItemDelegate):
     """The shape stands beside the first line of its words, not half-way down them."""
 
     def initStyleOption(self, option: QStyleOptionViewItem, index: QModelIndex) -> None:
+        """Align the shape with the top of the words."""
         super().initStyleOption(option, index)
         option.decorationAlignment = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
 
@@ -44,7 +45,7 @@ class RowTable(QTableWidget):
         self.rows: list[Row] = []
         self._is_fitting = False
         self._set_headers(headers)
-        self.setItemDelegate(_IconOnTop(self))
+        self.setItemDelegate(IconOnTop(self))
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)

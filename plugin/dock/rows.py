@@ -94,15 +94,14 @@ def stream_words(leg: Leg) -> str:
 
 
 def mind_rows(swim: SwimPlan, notes: list[str]) -> list[Row]:
-    """Every flag, gravest first, its few words on a line before the whole of it; then what the plan could not know,
-    which has no place."""
+    """Every flag, gravest first: how grave, its leg and its few words on the first line, then the whole of it; then
+    what the plan could not know, which has no place."""
     found = []
     for flag in worst_first(swim.flags):
-        named = flag.leg is None or names_a_leg(flag.message)
-        where = "" if named else tr("Leg {}: ").format(flag.leg)
-        first = [flag.brief] if flag.brief and flag.brief != flag.message else []
-        words = f"{severity_word(flag.severity)}. {where}" + "\n".join([*first, flag.message])
-        found.append(Row(cells=(words,), points=flag.points, severity=flag.severity))
+        few = flag.brief or flag.message
+        where = "" if flag.leg is None or names_a_leg(few) else tr("Leg {}: ").format(flag.leg)
+        lines = [f"{severity_word(flag.severity)}. {where}{few}", *([flag.message] if flag.message != few else [])]
+        found.append(Row(cells=("\n".join(lines),), points=flag.points, severity=flag.severity))
     said = list(dict.fromkeys([*notes, *swim.warnings]))
     return found + [Row(cells=(f"{severity_word('note')}. {words}",), severity="note") for words in said]
 

@@ -24,19 +24,22 @@ from ..layers_in.swim_people import settings_read
 from ..words import tr
 from .asking import form_of, name_widgets
 from .desktop import may_replace, open_on_desktop
+from .progress_words import by_percent
 from .section import label
 from .session import Session
 from .take_files import proposed_name
-from .work_section import IsCancelled, WorkSection
+from .work_section import IsCancelled, Tell, WorkSection
 
 FACTS = ("float_colours", "flag", "emergency_numbers")  # fields of the facts, and keys of the plan's settings
 MOST_KN = 100.0
+HALF = 0.5
 
 
 class SheetSection(WorkSection):
     """Asks where to write, plans the swim with its drift in the background, and writes two files: pages and HTML."""
 
     page = "dock.md#shore-contact"
+    tells = True
 
     def __init__(self, session: Session) -> None:
         self.facts = {key: QLineEdit() for key in (*FACTS, "note")}
@@ -119,7 +122,7 @@ class SheetSection(WorkSection):
         for key in FACTS:
             self.facts[key].setPlaceholderText(stored.get(key, ""))
 
-    def gather(self) -> Callable[[IsCancelled], ShoreSheet]:
+    def gather(self) -> Callable[[IsCancelled, Tell], ShoreSheet]:
         """Ask where to, and give what plans the swim with its drift."""
         session = self._session
         if not session.routes:
@@ -131,12 +134,14 @@ class SheetSection(WorkSection):
             raise SwimPlanError(asked=tr("Nothing was written"), remedy=tr("Name a file to write to"))
         path, copies, asked = session.path, session.layers.copies(), session.asked()
 
-        def work(is_cancelled: IsCancelled) -> ShoreSheet:
+        def work(is_cancelled: IsCancelled, tell: Tell) -> ShoreSheet:
             from ..core.solve.shore_sheet import shore_sheet
             from ..layers_in.swim_in import SwimAsked, request_from
 
+            tell(tr("Reading the plan…"))
             request = request_from(path, copies, SwimAsked(**asked))
-            return shore_sheet(request, ContactFacts(**facts), wind, is_cancelled=is_cancelled)
+            progress = by_percent(tell, _stage)
+            return shore_sheet(request, ContactFacts(**facts), wind, progress=progress, is_cancelled=is_cancelled)
 
         return work
 
@@ -191,3 +196,8 @@ class SheetSection(WorkSection):
         problem = open_on_desktop(path)
         if problem:
             self.note.setText(problem)
+
+
+def _stage(share: float) -> str:
+    """What is being worked out for a sheet: by its solver the first half is the turn back."""
+    return tr("Working out when to turn back") if share < HALF else tr("Working out where a float drifts")

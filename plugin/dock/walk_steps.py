@@ -17,12 +17,14 @@ Done = Callable[[Section, Session], Any]
 @dataclass(frozen=True, kw_only=True)
 class WalkStep:
     """``done`` gives the signal that comes when the user has done it; it counts where ``counts`` holds for the session
-    and what came with the signal. Without one only Next goes on. ``whole`` shows the whole swim on the map first."""
+    and what came with the signal. Without one there is only something to read. ``holds`` says that it is so already,
+    before anything is done. ``whole`` shows the whole swim on the map first."""
 
     section: str  # by its name, such as Legs
     words: str
     done: Done | None = None
     counts: Callable[..., bool] = lambda _session, *_what: True
+    holds: Callable[[Session], bool] = lambda _session: False
     whole: bool = False
 
 
@@ -38,66 +40,63 @@ def _row_chosen(section: Section, _session: Session) -> Any:
     return section.table.row_chosen
 
 
+def _played(section: Section, _session: Session) -> Any:
+    return section.play.clicked
+
+
+def _has_sample(session: Session, *_what: object) -> bool:
+    return is_sample(session.path)
+
+
+def _has_route(session: Session, *_what: object) -> bool:
+    return session.route == WALK_ROUTE
+
+
 def walk_steps() -> list[WalkStep]:
-    """All steps in the order of the job; a dock without one of the sections leaves its step out."""
-    route = tr("Choose the route '{}'. The swim is planned at once; what it comes to stands in the bold line.")
+    """All steps in the order of the job; a dock without one of the sections leaves its step out.
+
+    Each asks for one thing at most, and all are read and done in two minutes.
+    """
+    route = tr("Choose the route '{}'. The bold line says what the swim comes to.").format(WALK_ROUTE)
     return [
         WalkStep(
             section="Plan",
-            words=tr("Press Sample. It opens a bay that is invented, with chart, tides, streams, marks and swimmers."),
+            words=tr("Press Sample: it opens an invented bay."),
             done=_plan_changed,
-            counts=lambda session, *_: is_sample(session.path),
+            counts=_has_sample,
+            holds=_has_sample,
         ),
-        WalkStep(
-            section="Swim",
-            words=route.format(WALK_ROUTE),
-            done=_asked_changed,
-            counts=lambda _session, changed: changed == "route",
-        ),
+        WalkStep(section="Swim", words=route, done=_asked_changed, counts=_has_route, holds=_has_route),
         WalkStep(
             section="Water",
-            words=tr(
-                "The day as a picture: hatched is when one cannot leave, and why. Drag the handle, then press Next."
-            ),
-        ),
-        WalkStep(
-            section="Swim",
-            words=tr("Leave later: press the button of ten minutes, or type a time. All numbers follow the stream."),
+            words=tr("Drag the handle to another time. Where it is hatched you cannot leave."),
             done=_asked_changed,
             counts=lambda _session, changed: changed == "depart",
         ),
         WalkStep(
             section="Legs",
-            words=tr(
-                "Click a leg: it flashes on the map. Hold is the heading for your compass, Min how long it takes."
-            ),
+            words=tr("Click a leg: it flashes on the map. Hold is the heading for your compass."),
             done=_row_chosen,
         ),
         WalkStep(
             section="Time",
-            words=tr(
-                "Press Play: swimmer, stream and tide move together; the arrow keys go by minutes. Then press Next."
-            ),
+            words=tr("Press Play: swimmer, stream and tide move on the map."),
+            done=_played,
             whole=True,
         ),
         WalkStep(
             section="Mind",
-            words=tr(
-                "Click the gravest row: it flashes where it is met. Can be swum does not mean safe; this says why."
-            ),
+            words=tr("Click the first row, the gravest. What can be swum is not therefore safe."),
             done=_row_chosen,
         ),
         WalkStep(
             section="TurnBack",
-            words=tr("Click a stop and read by when you must leave it, also on a bad day, and for which exit."),
+            words=tr("Click a stop: by then you must leave it, on a bad day earlier."),
             done=_row_chosen,
         ),
         WalkStep(
             section="Take",
-            words=tr("Take the swim along as a card, a table or marks for a GPS; below is the sheet for the shore."),
+            words=tr("Take it along: the card, marks for a GPS, and below the sheet for the shore."),
         ),
-        WalkStep(
-            section="Plan",
-            words=tr("That is the whole way. For your own water press New, or read the user guide behind Help."),
-        ),
+        WalkStep(section="Plan", words=tr("That is all. For your own water press New.")),
     ]

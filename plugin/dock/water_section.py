@@ -10,6 +10,7 @@ from qgis.PyQt.QtWidgets import QGridLayout, QHBoxLayout, QToolButton, QWidget
 from ..cards.day_words import clock_text
 from ..core.clock import UTC
 from ..core.results.day_strip import DayStrip
+from ..layers_in.place_in import CHART, MARK, NOWHERE, STATION, WaterPlace
 from ..words import tr
 from .day_export_menu import DayExportButton
 from .day_reading import captions, day_sentences, readings, tips
@@ -33,13 +34,13 @@ class DayReadout(QWidget):
         rows.setContentsMargins(0, 0, 0, 0)
         rows.setColumnStretch(1, 1)
         rows.addWidget(self.when, 0, 0, 1, 2)
-        for row, (words, caption, value) in enumerate(zip(captions(), self.captions, self.values), start=1):
-            caption.setText(words)
+        for row, (name, caption, value) in enumerate(zip(captions(), self.captions, self.values), start=1):
+            caption.setText(name)
             caption.setWordWrap(False)
-            value.setAccessibleName(words)
-            value.setAlignment(Qt.AlignmentFlag.AlignTop)
-            rows.addWidget(caption, row, 0, Qt.AlignmentFlag.AlignTop)
-            rows.addWidget(value, row, 1)
+            value.setAccessibleName(name)
+            for column, words in enumerate((caption, value)):
+                words.setAlignment(Qt.AlignmentFlag.AlignTop)  # both alike: a theme may give labels edges of their own
+                rows.addWidget(words, row, column)
 
     def show_words(self, when: str, values: tuple[str, ...] | None) -> None:
         """Show them; () leaves the lines empty, None as they are."""
@@ -48,6 +49,11 @@ class DayReadout(QWidget):
             for value, words in zip(self.values, values or ("",) * len(self.values)):
                 value.setText(words)
         self._keep_height()
+
+    def show_leaving(self, shown: bool) -> None:
+        """Whether what comes of leaving is read: only of a route."""
+        self.captions[-1].setVisible(shown)
+        self.values[-1].setVisible(shown)
 
     def show_tips(self, tips: tuple[str, ...]) -> None:
         """What the values are."""
@@ -81,9 +87,10 @@ class WaterSection(Section):
         self.view = DayStripView()
         self.readout = DayReadout()
         self.words = label()
+        self.where = label()
         self.status, self.busy = label(), label()
         self.before, self.after = QToolButton(), QToolButton()
-        self.export = DayExportButton(self.strip, lambda: (session.path, session.route))
+        self.export = DayExportButton(self.strip, lambda: (session.path, self._named()))
         self._set_up()
         self.view.moved.connect(session.choose_moment)
         self.view.stepped.connect(session.step_departure)
@@ -113,7 +120,7 @@ class WaterSection(Section):
         buttons.addWidget(self.busy, 1)
         buttons.addWidget(self.export)
         self.inside.addLayout(buttons)
-        for widget in (self.view, self.readout, self.status, self.words):
+        for widget in (self.where, self.view, self.readout, self.status, self.words):
             self.inside.addWidget(widget)
 
     def strip(self) -> DayStrip | None:
@@ -134,6 +141,9 @@ class WaterSection(Section):
         self.view.setVisible(work.day is not None)
         if work.day is not None:
             self.readout.show_tips(tips(work.day))
+            self.readout.show_leaving(not work.day.strip.place)
+        self.where.setText(place_words(work.place) if work.place is not None else "")
+        self.where.setVisible(work.place is not None)
         self.export.setEnabled(work.day is not None and not work.is_old)
         # Beside the buttons, where it moves nothing: it comes and goes with every change.
         self.busy.setText(tr("Looking…") if work.is_old or work.is_busy else "")
@@ -149,9 +159,16 @@ class WaterSection(Section):
         """What to do where there can be no day."""
         if self._session.path is None:
             return tr("Open a plan first.")
-        if not self._session.routes:
-            return tr("The plan has no route with a name. Draw one in the layer of routes and name it.")
+        if self.work.lacks_water:
+            return tr(
+                "The plan has no tide and no stream yet. Open Tides and Streams under Tables and type, paste or read a "
+                "table in: the day is shown at once. Then draw a route under Draw to see when to leave."
+            )
         return ""
+
+    def _named(self) -> str:
+        """What a picture is of: the route or, without one, the place."""
+        return self.work.place.name if self.work.place is not None else self._session.route
 
     def show_departure(self) -> None:
         """The handle stands at the session's departure, with the home of its swim where that is known."""
@@ -197,6 +214,19 @@ class WaterSection(Section):
             return ""
         at = clock_text(day.strip, depart) if day is not None else f"{depart:%H:%M}"
         return tr("Departure {date} {at}").format(date=f"{depart:%Y-%m-%d}", at=at)
+
+
+def place_words(place: WaterPlace) -> str:
+    """Where the stream is that is shown for want of a route, and how to come by one."""
+    words = {
+        STATION: tr("No route yet: the stream is that at station {name}, the first of the plan."),
+        MARK: tr("No route yet: the stream is that at {name}; the plan has no station."),
+        CHART: tr("No route, mark or station yet: tide and daylight where the chart is."),
+        NOWHERE: tr("Nothing is drawn yet: the tide alone is shown; daylight and stream need a place."),
+    }[place.kind]
+    if place.near:
+        words = tr("No route yet: the stream is that at station {name}, the nearest to {near}.")
+    return f"{words.format(name=place.name, near=place.near)} {tr('Draw a route under Draw to see when to leave.')}"
 
 
 def _is_of(strip: DayStrip, moment: datetime | None) -> bool:

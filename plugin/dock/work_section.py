@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any
 
-from qgis.PyQt.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
+from qgis.PyQt.QtWidgets import QHBoxLayout, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from ..core.errors import SwimPlanError
 from ..words import tr
 from .latest_work import LatestWork
+from .progress_words import HowFar
 from .section import Section, label
 from .session import Session
 
@@ -22,7 +23,7 @@ class WorkSection(Section):
 
     ``minds`` are the choices that make an answer old; what is edited in the plan always does. A kind of it says in
     ``gather`` what to compute and in ``show_answer`` what to show; where it ``tells``, what it computes is given a
-    second function that shows words on how far it is.
+    second function that shows words on how far it is, and a bar where they say a percent (``HowFar``).
     """
 
     minds: tuple[str, ...] = ("route", "ticked", "pace_m_s", "depart", "way")
@@ -41,8 +42,13 @@ class WorkSection(Section):
         buttons.addWidget(self.status, 1)
         buttons.addWidget(self.ask)
         buttons.addWidget(self.stop)
+        self.bar = QProgressBar()
+        self.bar.setTextVisible(False)  # the words beside the button say it
+        self.bar.setFixedHeight(self.fontMetrics().height() // 2)
+        self.bar.setAccessibleName(tr("How far: {}").format(title))
         self.inside.addLayout(self.questions)
         self.inside.addLayout(buttons)
+        self.inside.addWidget(self.bar)
         self.inside.addWidget(self.answer)
         self.ask.clicked.connect(self.start)
         self.stop.clicked.connect(self.halt)
@@ -82,7 +88,7 @@ class WorkSection(Section):
             return
         self._say(tr("Working…"), busy=True)
         ran = work if self.tells else lambda is_cancelled, _tell: work(is_cancelled)
-        self._work.start(self._task, ran, self.status.setText, self._done, self._refused, self.halt)
+        self._work.start(self._task, ran, self._told, self._done, self._refused, self.halt)
 
     def halt(self) -> None:
         """Stop; nothing is shown of it."""
@@ -114,6 +120,13 @@ class WorkSection(Section):
             self.answer.setEnabled(False)
             self._say(tr("The plan has changed since: ask again."))
 
+    def _told(self, words: str) -> None:
+        """How far the work is."""
+        self.status.setText(words)
+        is_counted = isinstance(words, HowFar)
+        self.bar.setRange(0, 100 if is_counted else 0)  # nothing to count by: the bar only moves
+        self.bar.setValue(words.percent if is_counted else -1)
+
     def _done(self, answer: Any) -> None:
         self._say("")
         self.answer.setEnabled(True)
@@ -124,6 +137,7 @@ class WorkSection(Section):
         self._say(words)
 
     def _say(self, words: str, *, busy: bool = False) -> None:
-        self.status.setText(words)
+        self._told(words)
+        self.bar.setVisible(busy)
         self.stop.setVisible(busy)
         self.ask.setVisible(not busy)

@@ -83,3 +83,57 @@ def test_half_a_wind_is_refused_and_a_change_of_the_hour_makes_the_sheet_old(
     assert "Wind from 240 true, 12 kn" in written(dock, monkeypatch, tmp_path / "sheet.pdf")
     dock.session.step_departure(1)
     assert not dock.sheet.answer.isEnabled() and "changed" in dock.sheet.status.text()
+
+
+def pressed(dock: TidelegDock, monkeypatch: pytest.MonkeyPatch, to: Path) -> None:
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(to), ""))
+    dock.sheet.ask.click()
+
+
+def test_how_far_the_sheet_is_is_said_and_drawn_while_the_window_lives(
+    dock: TidelegDock, monkeypatch, tmp_path: Path
+) -> None:
+    sheet, told, bars = dock.sheet, [], []
+    assert sheet.bar.isHidden() and sheet.stop.isHidden()
+    pressed(dock, monkeypatch, tmp_path / "sheet.pdf")
+    assert not sheet.bar.isHidden() and sheet.bar.maximum() == 0 and not sheet.stop.isHidden()
+
+    def look() -> bool:
+        """Called from the window's own loop."""
+        nonlocal bars
+        told.append(sheet.status.text())
+        bars += [] if sheet.bar.isHidden() else [sheet.bar.value()]
+        return not sheet.answer.isHidden()
+
+    wait_for(look, "the sheet")
+    assert any("turn back" in words and "%" in words for words in told)
+    assert any("float drifts" in words for words in told)
+    assert bars == sorted(bars) and bars[-1] > 50
+    assert sheet.bar.isHidden() and sheet.stop.isHidden() and sheet.status.text() == ""
+
+
+def test_a_sheet_that_is_stopped_writes_nothing_and_leaves_no_draft(
+    dock: TidelegDock, monkeypatch, tmp_path: Path
+) -> None:
+    folder = tmp_path / "out"
+    folder.mkdir()
+    (folder / "sheet.html").write_text("of before", encoding="utf-8")
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
+    pressed(dock, monkeypatch, folder / "sheet.pdf")
+    wait_for(lambda: "%" in dock.sheet.status.text(), "words on how far it is")
+    dock.sheet.stop.click()
+    assert dock.sheet.status.text() == "Stopped." and dock.sheet.bar.isHidden()
+    wait_for(lambda: not dock.sheet._work._running, "the worker's end")
+    assert [path.name for path in folder.iterdir()] == ["sheet.html"] and dock.sheet.answer.isHidden()
+    assert (folder / "sheet.html").read_text(encoding="utf-8") == "of before"
+
+
+def test_a_sheet_that_cannot_be_written_leaves_no_half_of_it(dock: TidelegDock, monkeypatch, tmp_path: Path) -> None:
+    folder = tmp_path / "out"
+    (folder / "sheet.html").mkdir(parents=True)  # a folder where the second file would be
+    (folder / "sheet.html" / "kept").write_text("mine", encoding="utf-8")
+    monkeypatch.setattr(QMessageBox, "question", lambda *_: QMessageBox.StandardButton.Yes)
+    pressed(dock, monkeypatch, folder / "sheet.pdf")
+    wait_for(lambda: not dock.sheet.answer.isHidden(), "the refusal")
+    assert "Could not write" in dock.sheet.note.text() and dock.sheet.open_html.isHidden()
+    assert [path.name for path in folder.iterdir()] == ["sheet.html"]

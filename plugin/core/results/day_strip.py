@@ -1,4 +1,4 @@
-"""One day of a route, from midnight to midnight: tide, stream, departures and daylight, ready to be drawn."""
+"""One day of a route or a place, midnight to midnight: tide, stream, departures and daylight, ready to be drawn."""
 
 from __future__ import annotations
 
@@ -48,7 +48,8 @@ class DayStrip:
     the swimmer makes good. ``departures_s`` (k,) with ``states``, one of ``STATES`` each: feasible, or the limit that
     stops it. ``windows`` are those that touch the day. ``daylight`` holds the days by the sun that touch it, in order
     (``core.sun_days``); empty where not known. ``planned`` is a departure the user has chosen and ``planned_home`` the
-    end of that swim. All arrays are kept as read-only copies; SwimPlanError says what does not fit.
+    end of that swim. ``place`` names where the stream is, where it is that of one place and not of a route. All arrays
+    are kept as read-only copies; SwimPlanError says what does not fit.
     """
 
     route: str
@@ -70,6 +71,7 @@ class DayStrip:
     planned: datetime | None = None
     planned_home: datetime | None = None
     now: datetime | None = None
+    place: str = ""
 
     def __post_init__(self) -> None:
         self._check_span()

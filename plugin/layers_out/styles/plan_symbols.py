@@ -14,6 +14,7 @@ from qgis.core import (
     QgsFillSymbol,
     QgsLinePatternFillSymbolLayer,
     QgsLineSymbol,
+    QgsMapUnitScale,
     QgsMarkerLineSymbolLayer,
     QgsMarkerSymbol,
     QgsPointPatternFillSymbolLayer,
@@ -58,6 +59,7 @@ RULE_HATCHES = {
     "caution": (),
 }
 HATCH_DISTANCE_MM = 2.4
+WIDEST_BAND_MM = 2000.0  # 23 622 pixels at 300 dots an inch
 
 
 def plan_renderer(layer_name: str) -> QgsFeatureRenderer | None:
@@ -110,15 +112,28 @@ def _add_channel_rules(root: QgsRuleBasedRenderer.Rule, condition: str, label: s
 
 
 def _band_of_width() -> QgsSimpleLineSymbolLayer:
-    """The water that a channel drawn as a line takes: a pale band of its width on the ground, none without a width."""
+    """The water that a channel drawn as a line takes: a pale band of its width on the ground, none without a width.
+
+    None on a map without a CRS either: there QGIS takes metres for the map's units, and a channel would be as wide as
+    a continent. Qt draws no pen of 32768 pixels or more, so the band stays below that however near one looks.
+    """
     band = QgsSimpleLineSymbolLayer(QColor(52, 73, 94, 45), 0.0)
     band.setWidthUnit(QgsUnitTypes.RenderUnit.RenderMetersInMapUnits)
+    band.setWidthMapUnitScale(_at_most(WIDEST_BAND_MM))
     band.setPenCapStyle(Qt.PenCapStyle.FlatCap)
     band.setPenJoinStyle(Qt.PenJoinStyle.RoundJoin)
-    given = QgsProperty.fromExpression('"width_m" > 0')
+    # Where a map tells of itself at all, and so has a scale, it tells of its CRS as well.
+    has_crs = "(@map_scale IS NULL OR coalesce(@map_crs_definition, '') <> '')"
+    given = QgsProperty.fromExpression(f'"width_m" > 0 AND {has_crs}')
     band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyLayerEnabled, given)
     band.setDataDefinedProperty(QgsSymbolLayer.Property.PropertyStrokeWidth, QgsProperty.fromField("width_m"))
     return band
+
+
+def _at_most(size_mm: float) -> QgsMapUnitScale:
+    scale = QgsMapUnitScale()
+    scale.maxSizeMMEnabled, scale.maxSizeMM = True, size_mm
+    return scale
 
 
 def _closed_areas() -> QgsFeatureRenderer:

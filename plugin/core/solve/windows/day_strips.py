@@ -39,17 +39,17 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
     clock, entry = request.clock, request.stops[0]
     start, end = (datetime.combine(day + timedelta(days=n), time(0), tzinfo=clock.zone) for n in (0, 1))
     first_s, last_s = clock.seconds(start), clock.seconds(end)
-    times = np.append(np.arange(first_s, last_s, LOOK_S), last_s)
+    times = looked_at_s(first_s, last_s)
     here = (swum.depart_s >= first_s) & (swum.depart_s < last_s)
-    least, most = _rates_kn(request, times)
+    least, most = rates_kn(request, times, route_places_m(request))
     return DayStrip(
-        route=" - ".join(part for part in (request.route.name, request.settings.title) if part),
+        route=titled(request.route.name, request),
         zone_name=clock.zone_name,
         start=start,
         end=end,
         datum=request.settings.datum,
         tide_times_s=times - first_s,
-        tide_heights_m=np.full(len(times), np.nan) if request.tide is None else request.tide.height_m(times),
+        tide_heights_m=heights_m(request, times),
         tides=tides_between(request, first_s, last_s),
         stream_times_s=times - first_s,
         stream_least_kn=least,
@@ -60,6 +60,21 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
         windows=tuple(window for window in found.windows if _touches(request, window, first_s, last_s)),
         daylight=sun_days(entry.lon, entry.lat, start, end, clock),
     )
+
+
+def looked_at_s(first_s: float, last_s: float) -> np.ndarray:
+    """The times (n,) at which a day's curves are looked at, its end among them."""
+    return np.append(np.arange(first_s, last_s, LOOK_S), last_s)
+
+
+def titled(name: str, request: SwimRequest) -> str:
+    """What a day is headed with: its route or place, and the plan."""
+    return " - ".join(part for part in (name, request.settings.title) if part)
+
+
+def heights_m(request: SwimRequest, times: np.ndarray) -> np.ndarray:
+    """Heights of tide (n,), NaN where they are not known."""
+    return np.full(len(times), np.nan) if request.tide is None else request.tide.height_m(times)
 
 
 def _touches(request: SwimRequest, window: DepartureWindow, first_s: float, last_s: float) -> bool:
@@ -74,9 +89,8 @@ def route_places_m(request: SwimRequest) -> np.ndarray:
     return np.vstack([between.reshape(-1, 2), stops[-1:]])
 
 
-def _rates_kn(request: SwimRequest, times: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
-    """Weakest and strongest rate (n,) on the route, NaN where not known everywhere."""
-    places = route_places_m(request)
+def rates_kn(request: SwimRequest, times: np.ndarray, places: np.ndarray) -> tuple[np.ndarray, np.ndarray]:
+    """Weakest and strongest rate (n,) at places (k, 2) in metres, NaN where not known at all of them."""
     sample = request.stream.at(places[:, :1], places[:, 1:], times)
     rates = knots_from_m_s(sample.rate_m_s)
     return rates.min(axis=0), rates.max(axis=0)

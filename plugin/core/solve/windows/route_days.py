@@ -30,7 +30,8 @@ def route_day(request: SwimRequest, step_min: float, *, is_cancelled: Callable[[
     strip = day_strips(request, found, swum)[0]
     first_s, last_s = clock.seconds(strip.start), clock.seconds(strip.end)
     rows = np.flatnonzero((swum.depart_s >= first_s) & (swum.depart_s < last_s))
-    east, north, differ = _mean_stream(request, strip.stream_times_s + first_s)
+    places = route_places_m(request)
+    east, north, differ = mean_stream(request, strip.stream_times_s + first_s, places)
     return RouteDay(
         strip=strip,
         east_kn=east,
@@ -39,13 +40,14 @@ def route_day(request: SwimRequest, step_min: float, *, is_cancelled: Callable[[
         reasons=tuple(limit_words(request, swum, int(row)) for row in rows),
         homes_s=swum.arrive_s[rows, -1] - first_s,
         tides=tides_between(request, first_s, last_s + AFTER_S),
-        weakest=_weakest(request, first_s, last_s),
+        weakest=weakest(request, first_s, last_s, places),
     )
 
 
-def _mean_stream(request: SwimRequest, times: np.ndarray) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
-    """Mean east and north rate on the route (n,) in knots, and whether its sets differ (n,)."""
-    places = route_places_m(request)
+def mean_stream(
+    request: SwimRequest, times: np.ndarray, places: np.ndarray
+) -> tuple[np.ndarray, np.ndarray, np.ndarray]:
+    """Mean east and north rate (n,) in knots at places (k, 2) in metres, and whether their sets differ (n,)."""
     sample = request.stream.at(places[:, :1], places[:, 1:], times)
     east, north = (knots_from_m_s(part) for part in (sample.east_m_s, sample.north_m_s))
     mean_east, mean_north = east.mean(axis=0), north.mean(axis=0)
@@ -56,12 +58,12 @@ def _mean_stream(request: SwimRequest, times: np.ndarray) -> tuple[np.ndarray, n
     return mean_east, mean_north, differ
 
 
-def _weakest(request: SwimRequest, first_s: float, last_s: float) -> tuple[WeakestStream, ...]:
-    """The moments of the day, to the minute, at which the strongest stream on the route is least.
+def weakest(request: SwimRequest, first_s: float, last_s: float, places: np.ndarray) -> tuple[WeakestStream, ...]:
+    """The moments of the day, to the minute, at which the strongest stream at places (k, 2) in metres is least.
 
-    Where another place of the route takes over as the strongest it dips as well: only what is below the mean counts.
+    Where another of the places takes over as the strongest it dips as well: only what is below the mean counts.
     """
-    places, times = route_places_m(request), np.arange(first_s - WEAKEST_LOOK_S, last_s + 1.0, WEAKEST_LOOK_S)
+    times = np.arange(first_s - WEAKEST_LOOK_S, last_s + 1.0, WEAKEST_LOOK_S)
     most = knots_from_m_s(request.stream.at(places[:, :1], places[:, 1:], times).rate_m_s).max(axis=0)
     with np.errstate(invalid="ignore"):
         inner, known = most[1:-1], most[np.isfinite(most)]
