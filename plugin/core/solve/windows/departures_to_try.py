@@ -22,10 +22,10 @@ def departures_to_try(clock: PlanClock, swum: DeparturesSwum, window: DepartureW
     """
     first, last, best = (clock.seconds(moment) for moment in (window.first, window.last, window.best))
     rows = np.flatnonzero((swum.depart_s >= first - 1e-3) & (swum.depart_s <= last + 1e-3))
-    spread = rows[np.unique(np.round(np.linspace(0, len(rows) - 1, MOST_TRIED + 1)).astype(int))]
+    spread = rows[np.unique(np.round(np.linspace(0, len(rows) - 1, MOST_TRIED - 1)).astype(int))]
     chosen = [best]
     for row in spread[np.argsort(np.round(swum.total_s[spread]), kind="stable")]:
         at = float(swum.depart_s[row])
-        if len(chosen) < MOST_TRIED and min(abs(at - one) for one in chosen) >= APART_S - 1e-3:
+        if min(abs(at - one) for one in chosen) >= APART_S - 1e-3:
             chosen.append(at)
     return tuple(clock.moment(at) for at in chosen)
