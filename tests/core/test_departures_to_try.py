@@ -32,7 +32,7 @@ def test_the_best_comes_first_and_the_others_by_their_minutes() -> None:
 
 
 def test_they_lie_all_over_the_window_and_apart() -> None:
-    found = sorted(tried(300, 900, 500))
+    found = sorted(tried(300, 900, 450))
     assert found[0] == 300 and found[-1] == 900 and len(found) == MOST_TRIED
     assert min(np.diff(found)) >= 20
 
