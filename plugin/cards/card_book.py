@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from qgis.core import QgsLayoutExporter, QgsPrintLayout
@@ -15,42 +14,43 @@ from .vector_pdf import MAKER, draw_as_vectors
 DPI = 300
 
 
-def book_writer(layouts: Sequence[QgsPrintLayout], title: str) -> Callable[[Path], None]:
-    """A function that writes the pages of all layouts, each of its own size; for the main thread.
+class CardBook:
+    """A PDF that layouts are added to, each page of its own size; for the main thread, and closed in any case.
 
-    OSError where the file cannot be written.
+    A layout may go once it is added: a hundred of them would take gigabytes. OSError where the file cannot be written.
     """
 
-    def write(path: Path) -> None:
-        writer = QPdfWriter(str(path))
-        writer.setResolution(DPI)
-        writer.setTitle(title)
-        writer.setCreator(MAKER)
-        painter = QPainter()
-        for layout in layouts:
-            for page in range(layout.pageCollection().pageCount()):
-                _set_page(writer, layout, page)
-                if not painter.isActive():
-                    if not painter.begin(writer):
-                        raise OSError(0, tr("the file cannot be written"), str(path))
-                else:
-                    writer.newPage()
-                _draw(painter, layout, page)
-        painter.end()
+    def __init__(self, path: Path, title: str) -> None:
+        self._path = path
+        self._writer = QPdfWriter(str(path))
+        self._writer.setResolution(DPI)
+        self._writer.setTitle(title)
+        self._writer.setCreator(MAKER)
+        self._painter = QPainter()
 
-    return write
+    def add(self, layout: QgsPrintLayout) -> None:
+        """Draw every page of a layout."""
+        for number in range(layout.pageCollection().pageCount()):
+            self._set_page(layout, number)
+            if self._painter.isActive():
+                self._writer.newPage()
+            elif not self._painter.begin(self._writer):
+                raise OSError(0, tr("the file cannot be written"), str(self._path))
+            self._draw(layout, number)
 
+    def close(self) -> None:
+        """The file is whole."""
+        self._painter.end()
 
-def _set_page(writer: QPdfWriter, layout: QgsPrintLayout, number: int) -> None:
-    """The next page gets the size of this one, without margins: the layout has its own."""
-    size = layout.pageCollection().page(number).pageSize()
-    page = QPageSize(QSizeF(size.width(), size.height()), QPageSize.Unit.Millimeter)
-    writer.setPageLayout(QPageLayout(page, QPageLayout.Orientation.Portrait, QMarginsF()))
+    def _set_page(self, layout: QgsPrintLayout, number: int) -> None:
+        """The next page gets the size of this one, without margins: the layout has its own."""
+        size = layout.pageCollection().page(number).pageSize()
+        page = QPageSize(QSizeF(size.width(), size.height()), QPageSize.Unit.Millimeter)
+        self._writer.setPageLayout(QPageLayout(page, QPageLayout.Orientation.Portrait, QMarginsF()))
 
-
-def _draw(painter: QPainter, layout: QgsPrintLayout, number: int) -> None:
-    """Draw one page as vectors with text that stays text."""
-    draw_as_vectors(layout, DPI)
-    page = layout.pageCollection().page(number)
-    area = QRectF(page.pos().x(), page.pos().y(), page.rect().width(), page.rect().height())
-    QgsLayoutExporter(layout).renderRegion(painter, area)
+    def _draw(self, layout: QgsPrintLayout, number: int) -> None:
+        """Vectors, with text that stays text."""
+        draw_as_vectors(layout, DPI)
+        page = layout.pageCollection().page(number)
+        area = QRectF(page.pos().x(), page.pos().y(), page.rect().width(), page.rect().height())
+        QgsLayoutExporter(layout).renderRegion(self._painter, area)

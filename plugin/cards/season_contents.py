@@ -20,10 +20,10 @@ Line = tuple[str, str, Lettering]  # to the left, to the right, how
 
 
 def contents_layout(
-    found: WindowsFound, season: Sequence[SeasonSwim], sides: Sequence[int], size: QgsLayoutSize
+    found: WindowsFound, season: Sequence[SeasonSwim], sides: Sequence[int], size: QgsLayoutSize, title: str
 ) -> QgsPrintLayout:
     """A print layout of the contents, on pages of the cards' size; ``sides`` are the pages that each card takes."""
-    blocks = [_head(found, season), *(_window(one) for one in season), _foot(found)]
+    blocks = [_head(title, found, season), *(_window(one) for one in season), _foot(found)]
     pages = _pages(_wrapped(blocks, size.width() - 2.0 * MARGIN_MM), size.height() - 2.0 * MARGIN_MM)
     numbers = _page_numbers(len(pages), sides)
     project = QgsProject()
@@ -37,14 +37,14 @@ def contents_layout(
     return layout
 
 
-def _head(found: WindowsFound, season: Sequence[SeasonSwim]) -> list[Line]:
+def _head(title: str, found: WindowsFound, season: Sequence[SeasonSwim]) -> list[Line]:
     span = tr("{first} to {last}, times in {zone}, swimmer {swimmer}").format(
         first=found.start.date().isoformat(), last=found.end.date().isoformat(), zone=found.zone, swimmer=found.swimmer
     )
     count = tr("{cards} cards of {windows} windows on {days} days. PREDICTED: look at the sea before you go.").format(
         cards=len(season), windows=len(found.windows), days=len(found.days)
     )
-    return [(found.route, "", SMALL_BOLD), (span, "", SMALL), (count, "", SMALL)]
+    return [(title, "", SMALL_BOLD), (span, "", SMALL), (count, "", SMALL)]
 
 
 def _window(one: SeasonSwim) -> list[Line]:

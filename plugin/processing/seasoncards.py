@@ -3,9 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from functools import partial
+from pathlib import Path
+from shutil import copyfile
+from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
+    QgsLayoutSize,
     QgsProcessingContext,
     QgsProcessingException,
     QgsProcessingFeedback,
@@ -14,6 +19,7 @@ from qgis.core import (
     QgsProcessingParameterFileDestination,
 )
 
+from ..core.errors import StoppedError
 from .card_look import add_card_look, card_look, layout_file
 from .file_options import add_private, is_private
 from .main_thread import in_main_thread
@@ -24,12 +30,13 @@ from .whole_outputs import WholeOutputs
 if TYPE_CHECKING:
     from datetime import datetime
 
+    from ..cards.wet_card import Card
     from ..core.results.season import SeasonSwim
     from ..core.results.swim_plan import SwimPlan
     from ..core.results.windows import DepartureWindow, WindowsFound
     from ..core.solve.request import SwimRequest
 
-FOUND_SHARE = 30.0  # percent of the work that finding the windows is
+FOUND_SHARE, PLANNED_SHARE = 10.0, 70.0  # percent of the work that is done with the windows, and with the swims
 
 
 class SeasonCards(PlanAlgorithm):
@@ -40,6 +47,7 @@ class SeasonCards(PlanAlgorithm):
         self._request: SwimRequest | None = None
         self._found: WindowsFound | None = None
         self._season: list[SeasonSwim] = []
+        self._pages: list[tuple[int, QgsLayoutSize]] = []
         self._private = False
         self._look: Any = None
         self._path = ""
@@ -112,10 +120,11 @@ class SeasonCards(PlanAlgorithm):
         for number, window in enumerate(windows):
             tries = departures_to_try(self._request.clock, swum, window)
             self._season.append(self._best(parameters, context, window, tries, feedback))
-            feedback.setProgress(FOUND_SHARE + (100.0 - FOUND_SHARE) * (number + 1) / len(windows))
+            self._pages.append(in_main_thread(partial(self._measure, self._season[-1]), feedback.isCanceled))
+            feedback.setProgress(FOUND_SHARE + (PLANNED_SHARE - FOUND_SHARE) * (number + 1) / len(windows))
             feedback.pushInfo(f"{self._season[-1].swim.depart:%Y-%m-%d %H:%M}")
         self.tell(feedback, self._found.warnings, ())
-        in_main_thread(self._write, feedback.isCanceled)  # print layouts belong there
+        self._write(feedback)
         return {"CARDS": self._path, "COUNT": len(self._season)}
 
     def _good(self, parameters: dict[str, Any], context: QgsProcessingContext) -> tuple[DepartureWindow, ...]:
@@ -174,15 +183,39 @@ class SeasonCards(PlanAlgorithm):
         )
         return self.swum(request_from(self.plan(parameters, context), {}, asked), feedback)
 
-    def _write(self) -> None:
-        from ..cards.card_book import book_writer
-        from ..cards.season_contents import contents_layout
+    def _card(self, one: SeasonSwim) -> Card:
+        """For the main thread; it is not kept, since each takes tens of megabytes."""
         from ..cards.wet_card import card_layout
+        from ..core.results.shared import without_marks
+
+        return card_layout(without_marks(one.swim) if self._private else one.swim, self._look)
+
+    def _measure(self, one: SeasonSwim) -> tuple[int, QgsLayoutSize]:
+        """How many pages a card takes, and their size."""
+        card = self._card(one)
+        return card.sides, card.layout.pageCollection().page(0).pageSize()
+
+    def _write(self, feedback: QgsProcessingFeedback) -> None:
+        """Card by card, so that the window answers in between; the file takes its place once it is whole."""
+        from ..cards.card_book import CardBook
+        from ..cards.season_contents import contents_layout
         from ..cards.whole_files import write_whole
         from ..core.results.shared import without_marks
 
-        swims = [without_marks(one.swim) if self._private else one.swim for one in self._season]
-        cards = [card_layout(swim, self._look) for swim in swims]
-        size = cards[0].layout.pageCollection().page(0).pageSize()
-        contents = contents_layout(self._found, self._season, [card.sides for card in cards], size)
-        write_whole({self._path: book_writer([contents, *(card.layout for card in cards)], swims[0].route)})
+        first = self._season[0].swim
+        title = (without_marks(first) if self._private else first).route
+        sides, sizes = zip(*self._pages)
+        with TemporaryDirectory() as folder:
+            made = Path(folder) / "cards.pdf"
+            book = in_main_thread(lambda: CardBook(made, title), feedback.isCanceled)
+            try:
+                contents = partial(contents_layout, self._found, self._season, sides, sizes[0], title)
+                in_main_thread(lambda: book.add(contents()), feedback.isCanceled)
+                for number, one in enumerate(self._season):
+                    if feedback.isCanceled():
+                        raise StoppedError
+                    in_main_thread(lambda one=one: book.add(self._card(one).layout), feedback.isCanceled)
+                    feedback.setProgress(PLANNED_SHARE + (100.0 - PLANNED_SHARE) * (number + 1) / len(self._season))
+            finally:
+                in_main_thread(book.close)
+            write_whole({self._path: partial(copyfile, made)})
