@@ -63,6 +63,16 @@ def tables_of(
     return found
 
 
+def rows_of_plan(plan: str | Path) -> dict[str, CopiedSource]:
+    """The rows of every layer that the plan has, for whoever reads it many times: what QGIS keeps of a layer that was
+    opened goes only when its window comes to rest, and no window rests in a run from a shell.
+
+    SwimPlanError where they do not come whole.
+    """
+    present = table_names(Path(plan))
+    return {name: _plan_rows(plan, name) for name in USED + YOUNGER if name in present}
+
+
 def _plan_rows(plan: str | Path, name: str) -> CopiedSource:
     """The rows of the plan's layer, read at once and all of them.
 

@@ -35,6 +35,7 @@ if TYPE_CHECKING:
     from ..core.results.swim_plan import SwimPlan
     from ..core.results.windows import DepartureWindow, WindowsFound
     from ..core.solve.request import SwimRequest
+    from ..layers_in.copied_source import CopiedSource
 
 FOUND_SHARE, PLANNED_SHARE = 10.0, 70.0  # percent of the work that is done with the windows, and with the swims
 
@@ -45,6 +46,7 @@ class SeasonCards(PlanAlgorithm):
     def __init__(self) -> None:
         super().__init__()
         self._request: SwimRequest | None = None
+        self._rows: dict[str, CopiedSource] = {}
         self._found: WindowsFound | None = None
         self._season: list[SeasonSwim] = []
         self._pages: list[tuple[int, QgsLayoutSize]] = []
@@ -93,10 +95,13 @@ class SeasonCards(PlanAlgorithm):
         self.addOutput(QgsProcessingOutputNumber("COUNT", self._tr("Number of cards")))
 
     def gather(self, parameters: dict[str, Any], context: QgsProcessingContext) -> None:
+        from ..layers_in.plan_tables import rows_of_plan
         from ..layers_in.swim_in import request_from
 
         asked = self.swim_asked(parameters, context, depart="FROM", until="TO")
-        self._request = request_from(self.plan(parameters, context), {}, asked)
+        plan = self.plan(parameters, context)
+        self._rows = rows_of_plan(plan)
+        self._request = request_from(plan, self._rows, asked)
 
     def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
@@ -181,7 +186,7 @@ class SeasonCards(PlanAlgorithm):
             depart=depart.isoformat(),
             way=self.way(parameters, context),
         )
-        return self.swum(request_from(self.plan(parameters, context), {}, asked), feedback)
+        return self.swum(request_from(self.plan(parameters, context), self._rows, asked), feedback)
 
     def _card(self, one: SeasonSwim) -> Card:
         """For the main thread; it is not kept, since each takes tens of megabytes."""
