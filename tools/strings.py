@@ -40,16 +40,10 @@ SHOWING = frozenset(
 RETURNING = frozenset("displayName shortHelpString shortDescription longName tags".split())
 # The parts of a refusal, which are shown as they are.
 REFUSING = frozenset("asked allowed remedy".split())
-# The parts whose words are translated, but for the readers of tables and charts, and what only we can mend:
+# The parts whose words are translated, but for modules that refuse only what a programmer can mend:
 # docs/translating.md.
 TRANSLATED = "core dock map_tools processing cards layers_in layers_out plan_package entry.py".split()
-ENGLISH = tuple(
-    """core/water/stream_ core/water/tide_ core/water/heading_words core/water/chart_strings core/water/second_reading
-    core/table_clock core/text_moments core/text_table core/clock_rows core/clock_labels core/chart/object_classes
-    core/chart/restrictions core/chart/landmark_classes layers_in/chart_ layers_in/tides_reading layers_in/tides_export
-    layers_in/streams_ layers_in/station_rows layers_in/read_ layers_in/field_mapping layers_in/second_reading
-    core/results/day_strip core/results/route_day""".split()
-)
+ENGLISH = ("core/results/day_strip", "core/results/route_day")
 # Words for programs, not for people, as first argument: names of parameters.
 NAMING = frozenset("add_sink add_text add_number".split())
 

@@ -9,6 +9,7 @@ from datetime import datetime, timedelta, timezone, tzinfo
 from .clock import zone_named
 from .errors import SwimPlanError
 from .text_moments import offset_zone
+from .words import tr
 
 FIXED, NAMED, STANDARD, DAYLIGHT = "fixed", "named", "standard", "daylight"
 # Hours ahead of UTC that abbreviations stand for in their usual places; from memory, and several stand for more than
@@ -142,7 +143,13 @@ def labels_in_heading(heading: str) -> LabelledPlace | None:
     text = _LETTERS.sub(_capitals, _spelt_out(heading))
     labels = _labels(text, lambda found: not (found["bare"] and not text[: found.start()].strip()))
     doubtful = bool(_TURNED.search(heading) or _MAYBE_LOCAL.search(heading))
-    return LabelledPlace(words=f"the heading '{heading.strip()}'", labels=labels, doubtful=doubtful) if labels else None
+    return (
+        LabelledPlace(
+            words=tr("the heading '{heading}'").format(heading=heading.strip()), labels=labels, doubtful=doubtful
+        )
+        if labels
+        else None
+    )
 
 
 def labels_in_line(row: int | None, line: str) -> LabelledPlace | None:
@@ -152,8 +159,11 @@ def labels_in_line(row: int | None, line: str) -> LabelledPlace | None:
     """
     text = _spelt_out(line)
     labels = tuple(label for part in re.split(r"[;,]|\.(?=\s|$)", text) for label in _line_labels(part, text))
-    where = f"row {row}, " if row else ""
-    return LabelledPlace(words=f"{where}'{line.strip()[:60]}'", labels=labels, row=row) if labels else None
+    if not labels:
+        return None
+    said = line.strip()[:60]
+    words = tr("row {row}, '{said}'").format(row=row, said=said) if row else f"'{said}'"
+    return LabelledPlace(words=words, labels=labels, row=row)
 
 
 def _line_labels(part: str, line: str) -> tuple[ClockLabel, ...]:

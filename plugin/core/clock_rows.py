@@ -9,6 +9,7 @@ from datetime import datetime, timedelta, tzinfo
 from .clock import UTC, local_moment
 from .errors import BadInputError, SwimPlanError
 from .text_moments import PrintedMoment
+from .words import tr
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -61,13 +62,15 @@ def _moment(row: int, printed: PrintedMoment, zone: tzinfo, name: str) -> dateti
     try:
         return local_moment(printed.naive, printed.zone or zone).astimezone(UTC)
     except SwimPlanError as error:
-        remedy = f"{error.remedy}, or give ZONE as a fixed offset if the table does not change its clock"
+        remedy = tr("{remedy}, or give ZONE as a fixed offset if the table does not change its clock").format(
+            remedy=error.remedy
+        )
         raise BadInputError(
             layer=name,
             row=row,
             field="time",
             value=f"{printed.naive:%Y-%m-%d %H:%M}",
-            allowed=f"{error.allowed} in {zone}",
+            allowed=tr("{wrong} in {zone}").format(wrong=error.allowed, zone=zone),
             remedy=remedy,
         ) from error
 
@@ -96,8 +99,8 @@ def _hour_given_twice(rows: Sequence[tuple[int, PrintedMoment]], zone: tzinfo, n
             row=rows[backs[1]][0],
             field="time",
             value=f"{readings[backs[1]]:%Y-%m-%d %H:%M}",
-            allowed=f"That hour comes twice that night in {zone}, and stands there more often",
-            remedy="Sort the rows, delete those given twice, or write the offset",
+            allowed=tr("That hour comes twice that night in {zone}, and stands there more often").format(zone=zone),
+            remedy=tr("Sort the rows, delete those given twice, or write the offset"),
         )
     folds = [0 if place < backs[0] else 1 for place in range(len(readings))]
     return [reading.replace(tzinfo=zone, fold=fold).astimezone(UTC) for reading, fold in zip(readings, folds)]

@@ -8,6 +8,7 @@ from datetime import datetime, timedelta, tzinfo
 from .clock_labels import LabelledPlace
 from .errors import BadInputError
 from .text_moments import PrintedMoment
+from .words import tr
 
 
 def clock_of_table(
@@ -22,7 +23,7 @@ def clock_of_table(
     rows' dates, and where labels are all there is and they decide no one zone, as abbreviations do not.
     """
     if not any(printed.zone is None for _row, printed in rows):
-        return given, "each row says its offset"
+        return given, tr("each row says its offset")
     decided = [(place, place.zone()) for place in places if place.zone() is not None]
     if given is None and places and not decided:
         raise _undecided(places[0], rows, name)
@@ -32,8 +33,16 @@ def clock_of_table(
     for place in places:
         if not place.doubtful:
             _check(place, zone, rows, name, given is not None)
-    says = [f"{place.words} says {place.text}" for place in places if given is not None or place is not decided[0][0]]
-    source = f"{zone}, as given" if given is not None else f"{decided[0][0].text}, by {decided[0][0].words}"
+    says = [
+        tr("{who} says {label}").format(who=place.words, label=place.text)
+        for place in places
+        if given is not None or place is not decided[0][0]
+    ]
+    source = (
+        tr("{zone}, as given").format(zone=zone)
+        if given is not None
+        else tr("{label}, by {who}").format(label=decided[0][0].text, who=decided[0][0].words)
+    )
     return zone, "; ".join([source, *says])
 
 
@@ -55,37 +64,51 @@ def _refused(place: LabelledPlace, zone: tzinfo, row: int, naive: datetime, name
     offset = place.labels[0].steady_offset(naive, zone) if decided is None else decided.utcoffset(naive)
     possible = place.labels[0].offsets
     if len(place.labels) > 1 and decided is None:
-        remedy = "Give ZONE as the zone or the fixed offset of that clock, such as -05:00"
+        remedy = tr("Give ZONE as the zone or the fixed offset of that clock, such as -05:00")
     elif offset is not None:
-        such = f"the fixed offset {_hours(offset)}" if offset else "UTC"
-        remedy = f"If the table's clock stays at {place.text}, give ZONE as {such}"
+        such = tr("the fixed offset {offset}").format(offset=_hours(offset)) if offset else "UTC"
+        remedy = tr("If the table's clock stays at {label}, give ZONE as {such}").format(label=place.text, such=such)
     else:
-        such = f"{_hours(possible[0])}, where {place.text} means that" if possible else "-05:00"
-        remedy = f"Give ZONE as the fixed offset of that clock, such as {such}"
+        such = (
+            tr("{offset}, where {label} means that").format(offset=_hours(possible[0]), label=place.text)
+            if possible
+            else "-05:00"
+        )
+        remedy = tr("Give ZONE as the fixed offset of that clock, such as {such}").format(such=such)
     then = naive.replace(tzinfo=zone)
     return BadInputError(
         layer=name,
         row=row,
         field="ZONE" if is_given else "time",
         value=str(zone),
-        allowed=f"{_capital(place.words)} says {place.text}, and at {naive:%Y-%m-%d %H:%M} {zone} has "
-        f"{_clock_name(then)}",
-        remedy=f"{remedy}; if that label is wrong, correct it",
+        allowed=tr("{who} says {label}, and at {time:%Y-%m-%d %H:%M} {zone} has {clock}").format(
+            who=_capital(place.words), label=place.text, time=naive, zone=zone, clock=_clock_name(then)
+        ),
+        remedy=tr("{remedy}; if that label is wrong, correct it").format(remedy=remedy),
     )
 
 
 def _undecided(place: LabelledPlace, rows: Sequence[tuple[int, PrintedMoment]], name: str) -> BadInputError:
     row, printed = next((row, printed) for row, printed in rows if printed.zone is None)
     possible = place.labels[0].offsets
-    such = f"{_hours(possible[0])}, where {place.text} means that" if len(place.labels) == 1 and possible else "-05:00"
+    one = len(place.labels) == 1 and possible
+    such = (
+        tr("{offset}, where {label} means that").format(offset=_hours(possible[0]), label=place.text)
+        if one
+        else "-05:00"
+    )
     return BadInputError(
         layer=name,
         row=row,
         field="time",
         value=f"{printed.naive:%Y-%m-%d %H:%M}",
-        allowed=f"{_capital(place.words)} says {place.text}, which names no one zone for certain",
-        remedy="Give ZONE: an IANA name such as Europe/Lisbon where the clock changes in summer, else its fixed "
-        f"offset, such as {such}",
+        allowed=tr("{who} says {label}, which names no one zone for certain").format(
+            who=_capital(place.words), label=place.text
+        ),
+        remedy=tr(
+            "Give ZONE: an IANA name such as Europe/Lisbon where the clock changes in summer, "
+            "else its fixed offset, such as {such}"
+        ).format(such=such),
     )
 
 

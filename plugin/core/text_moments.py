@@ -9,6 +9,7 @@ from datetime import date, datetime, time, timedelta, timezone, tzinfo
 
 from .clock import UTC, zone_named
 from .errors import BadInputError, SwimPlanError
+from .words import tr
 
 ORDERS = ("ymd", "dmy", "mdy")
 EARLIEST_YEAR, LATEST_YEAR = 1800, 2200
@@ -133,9 +134,9 @@ def zone_in(text: str) -> tzinfo:
         return zone_named(text.strip())
     except SwimPlanError as error:
         raise SwimPlanError(
-            asked=f"Asked for the time zone {text.strip()!r}",
-            allowed="A table's zone is an IANA name or a fixed offset",
-            remedy="Write one such as Europe/Lisbon, UTC or UTC-8",
+            asked=tr("Asked for the time zone {zone!r}").format(zone=text.strip()),
+            allowed=tr("A table's zone is an IANA name or a fixed offset"),
+            remedy=tr("Write one such as Europe/Lisbon, UTC or UTC-8"),
         ) from error
 
 
@@ -156,8 +157,10 @@ def order_of(cells: Sequence[tuple[int, str]], asked: str, name: str) -> str:
                 row=row,
                 field="date",
                 value=text,
-                allowed=f"The rows before it read as {', '.join(open_orders)}" if readings else "That is no date",
-                remedy="Write dates as 2027-06-05",
+                allowed=tr("The rows before it read as {orders}").format(orders=", ".join(open_orders))
+                if readings
+                else tr("That is no date"),
+                remedy=tr("Write dates as 2027-06-05"),
             )
         open_orders = left
         if len(set(readings.values())) > 1 and (different is None or len(readings) < len(different[2])):
@@ -170,20 +173,22 @@ def order_of(cells: Sequence[tuple[int, str]], asked: str, name: str) -> str:
                 row=row,
                 field="date",
                 value=text,
-                allowed=f"It was to be read as {asked}, and only {', '.join(open_orders)} reads every row",
-                remedy="Correct DATE_ORDER or the rows",
+                allowed=tr("It was to be read as {asked}, and only {orders} reads every row").format(
+                    asked=asked, orders=", ".join(open_orders)
+                ),
+                remedy=tr("Correct DATE_ORDER or the rows"),
             )
         return asked
     if different is not None and len({different[2][order] for order in open_orders}) > 1:
         row, text, readings = different
-        both = " or ".join(f"{readings[order].isoformat()} ({order})" for order in open_orders)
+        both = tr(" or ").join(f"{readings[order].isoformat()} ({order})" for order in open_orders)
         raise BadInputError(
             layer=name,
             row=row,
             field="date",
             value=text,
-            allowed=f"It may be {both}, and no other row tells which",
-            remedy="Give DATE_ORDER: dmy, mdy or ymd",
+            allowed=tr("It may be {both}, and no other row tells which").format(both=both),
+            remedy=tr("Give DATE_ORDER: dmy, mdy or ymd"),
         )
     return open_orders[0]
 

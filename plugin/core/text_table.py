@@ -9,9 +9,18 @@ from dataclasses import dataclass
 from typing import Any
 
 from .errors import BadInputError
+from .words import marked, spoken, tr
 
 MOST_CHARACTERS = 60_000_000
 SEPARATORS = {"tab": "\t", "semicolon": ";", "bar": "|", "comma": ",", "wide space": None, "space": None}
+_SEPARATOR_WORDS = {
+    "tab": marked("tab"),
+    "semicolon": marked("semicolon"),
+    "bar": marked("bar"),
+    "comma": marked("comma"),
+    "wide space": marked("wide space"),
+    "space": marked("space"),
+}
 MISSING_CELLS = {"", "-", "--", "---", "*", "n/a", "na", "nan", "null", "none"}
 _MONTHS = "jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec"
 _MONTH_WORD = rf"({_MONTHS})[a-z]*\.?"
@@ -53,6 +62,11 @@ class TextTable:
     notes: tuple[str, ...] = ()
 
 
+def separator_words(separator: str) -> str:
+    """A table's separator in the user's language; that of JSON, and none, as they are."""
+    return spoken(_SEPARATOR_WORDS[separator]) if separator in _SEPARATOR_WORDS else separator
+
+
 def is_missing(cell: str) -> bool:
     """Whether a cell says that there is nothing in it."""
     return cell.strip().lower() in MISSING_CELLS
@@ -67,16 +81,16 @@ def tables_of(text: str, name: str) -> list[TextTable]:
     if len(text) > MOST_CHARACTERS:
         raise BadInputError(
             layer=name,
-            value=f"{len(text)} characters",
-            allowed=f"Up to {MOST_CHARACTERS} are read at once",
-            remedy="Read it in parts",
+            value=tr("{count} characters").format(count=len(text)),
+            allowed=tr("Up to {most} are read at once").format(most=MOST_CHARACTERS),
+            remedy=tr("Read it in parts"),
         )
     if text.lstrip()[:1] in ("{", "["):
         return [_json_table(text, name)]
     lines = [(number, line) for number, line in enumerate(text.splitlines(), start=1) if line.strip()]
     if not lines:
         raise BadInputError(
-            layer=name, allowed="There is nothing in it", remedy="Paste the table or choose another file"
+            layer=name, allowed=tr("There is nothing in it"), remedy=tr("Paste the table or choose another file")
         )
     figures = [line for _number, line in lines[:400] if re.search(r"\d", line)] or [line for _number, line in lines[:9]]
     return [_parted(lines, kind) for kind in SEPARATORS if _parts(figures, kind)]
@@ -123,15 +137,18 @@ def _json_table(text: str, name: str) -> TextTable:
         content = json.loads(text)
     except (ValueError, RecursionError) as error:
         raise BadInputError(
-            layer=name, value=text[:40], allowed=f"It starts like JSON and is not: {error}", remedy="Correct the file"
+            layer=name,
+            value=text[:40],
+            allowed=tr("It starts like JSON and is not: {error}").format(error=error),
+            remedy=tr("Correct the file"),
         ) from error
     records = _records(content)
     if not records:
         raise BadInputError(
             layer=name,
             value=text[:40],
-            allowed="JSON holds a list of records, alone or under one key, each with the same plain values",
-            remedy="Convert it to such a list or to CSV",
+            allowed=tr("JSON holds a list of records, alone or under one key, each with the same plain values"),
+            remedy=tr("Convert it to such a list or to CSV"),
         )
     keys = list(dict.fromkeys(key for record in records for key in record))
     rows = [TextRow(number=0, cells=tuple(keys))]
@@ -166,7 +183,7 @@ def _plain(value: Any, number: int, key: str, name: str) -> str:
             row=number,
             field=key,
             value=str(value)[:40],
-            allowed="A record holds plain texts and numbers",
-            remedy="Convert it to such records or to CSV",
+            allowed=tr("A record holds plain texts and numbers"),
+            remedy=tr("Convert it to such records or to CSV"),
         )
     return str(value).strip()

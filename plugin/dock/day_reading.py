@@ -62,7 +62,7 @@ def _stream(reading: DayReading, place: str) -> str:
 
 def light_words(light: str | None) -> str:
     """Light, twilight or dark; in words where it is not known."""
-    return {LIGHT: tr("light"), TWILIGHT: tr("twilight"), DARK: tr("dark"), None: tr("not known")}[light]
+    return {LIGHT: tr("daylight"), TWILIGHT: tr("twilight"), DARK: tr("dark"), None: tr("not known")}[light]
 
 
 def _leaving(reading: DayReading) -> str:

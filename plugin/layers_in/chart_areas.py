@@ -8,6 +8,8 @@ from qgis.core import QgsGeometry, QgsPointXY
 from ..core.chart.object_classes import AREAS
 from ..core.chart.restrictions import restriction_of, season_of
 from ..core.geodesy import LocalFrame
+from ..core.words import spoken
+from ..words import tr
 from .chart_cell import CellFacts, ChartObject
 from .plan_rows import PlanRow, Reading
 from .whole_shapes import Shapes
@@ -21,15 +23,21 @@ _CIRCLE_CORNERS = 32
 def area_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Reading:
     """A closed area for each part, with the strictest rule charted for it."""
     if shapes.kind == "LineString":
-        return Reading(reason="line, without the extent of an area")
-    notes = (f"point drawn as a circle of {POINT_RADIUS_M:g} m",) if shapes.kind == "Point" else ()
-    return Reading(rows=restriction_rows(thing, shapes, facts, AREAS[thing.object_class]), notes=notes)
+        return Reading(reason=tr("line, without the extent of an area"))
+    notes = (
+        (tr("point drawn as a circle of {radius:g} m").format(radius=POINT_RADIUS_M),) if shapes.kind == "Point" else ()
+    )
+    return Reading(rows=restriction_rows(thing, shapes, facts, spoken(AREAS[thing.object_class])), notes=notes)
 
 
 def land_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Reading:
     """Land for each polygon; an islet charted as a point or line has no shore to plan with."""
     if shapes.kind != "Polygon":
-        return Reading(reason=f"land charted as a {shapes.kind.lower()}, without a shore")
+        return Reading(
+            reason=tr("land charted as a point, without a shore")
+            if shapes.kind == "Point"
+            else tr("land charted as a line, without a shore")
+        )
     values = {"name": thing.text("OBJNAM") or None}
     return Reading(rows=tuple(PlanRow(layer="land", geometry=part, values=values) for part in shapes.parts))
 
@@ -57,8 +65,8 @@ def _citation(thing: ChartObject, facts: CellFacts, restriction: str, season: st
         restriction,
         season,
         thing.text("INFORM").rstrip("."),
-        f"see the chart's text {text_file}" if text_file else "",
-        f"{thing.object_class} on {facts.citation}",
+        tr("see the chart's text {name}").format(name=text_file) if text_file else "",
+        tr("{object_class} on {chart}").format(object_class=thing.object_class, chart=facts.citation),
     )
     return "; ".join(part for part in said if part)
 

@@ -12,6 +12,8 @@ from qgis.core import QgsGeometry
 
 from ..core.chart.object_classes import READ_ATTRIBUTES
 from ..core.errors import BadInputError
+from ..core.words import marked
+from ..words import tr
 
 # Given to this open call alone: the user's own OGR_S57_OPTIONS stay as they are. UPDATES applies .001 ... beside it.
 OPEN_OPTIONS = ("UPDATES=APPLY", "SPLIT_MULTIPOINT=ON", "ADD_SOUNDG_DEPTH=ON", "LIST_AS_STRING=OFF")
@@ -21,15 +23,15 @@ NO_CODE = -1
 
 # Sounding datums (S-57 attribute VERDAT, whose codes DSPM_SDAT uses) that chart readers meet: words and letters.
 SOUNDING_DATUMS = {
-    1: ("mean low water springs", "MLWS"),
-    3: ("mean sea level", "MSL"),
-    5: ("mean low water", "MLW"),
-    8: ("Indian spring low water", "ISLW"),
-    12: ("mean lower low water", "MLLW"),
-    13: ("low water", "LW"),
-    22: ("equinoctial spring low water", "ESLW"),
-    23: ("lowest astronomical tide", "LAT"),
-    27: ("lower low water large tide", "LLWLT"),
+    1: (marked("mean low water springs"), "MLWS"),
+    3: (marked("mean sea level"), "MSL"),
+    5: (marked("mean low water"), "MLW"),
+    8: (marked("Indian spring low water"), "ISLW"),
+    12: (marked("mean lower low water"), "MLLW"),
+    13: (marked("low water"), "LW"),
+    22: (marked("equinoctial spring low water"), "ESLW"),
+    23: (marked("lowest astronomical tide"), "LAT"),
+    27: (marked("lower low water large tide"), "LLWLT"),
 }
 
 
@@ -38,7 +40,7 @@ class CellFacts:
     """What a cell says of itself.
 
     ``dated`` is the day of its issue or latest update, ISO, "" where it gives none. ``sounding_datum`` holds the words
-    and the letters of the datum its depths are counted from.
+    (marked) and the letters of the datum its depths are counted from.
     """
 
     name: str
@@ -51,8 +53,10 @@ class CellFacts:
     @property
     def citation(self) -> str:
         """The words by which a chart reader finds the cell again."""
-        words = f"chart {self.name}, edition {self.edition}, update {self.update}"
-        return f"{words}, dated {self.dated}" if self.dated else words
+        words = tr("chart {name}, edition {edition}, update {update}").format(
+            name=self.name, edition=self.edition, update=self.update
+        )
+        return tr("{words}, dated {dated}").format(words=words, dated=self.dated) if self.dated else words
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -126,15 +130,15 @@ def _columns(definition: Any) -> dict[str, int]:
 
 
 def _opened(path: Path) -> Any:
-    remedy = "Give the base cell, a file that ends in .000, with its updates .001, .002 beside it"
+    remedy = tr("Give the base cell, a file that ends in .000, with its updates .001, .002 beside it")
     if not path.is_file():
-        raise BadInputError(layer=path.name, allowed=f"There is no file {path}", remedy=remedy)
+        raise BadInputError(layer=path.name, allowed=tr("There is no file {path}").format(path=path), remedy=remedy)
     try:
         dataset = gdal.OpenEx(str(path), gdal.OF_VECTOR, allowed_drivers=["S57"], open_options=list(OPEN_OPTIONS))
     except RuntimeError:  # GDAL raises where somebody has asked it to, and returns None elsewhere
         dataset = None
     if dataset is None or dataset.GetLayerByName("DSID") is None:
-        raise BadInputError(layer=path.name, allowed="The file cannot be read as an S-57 chart cell", remedy=remedy)
+        raise BadInputError(layer=path.name, allowed=tr("The file cannot be read as an S-57 chart cell"), remedy=remedy)
     return dataset
 
 
@@ -146,8 +150,8 @@ def _facts(dataset: Any, path: Path) -> CellFacts:
             layer=path.name,
             field="DSPM_DUNI",
             value=said["DSPM_DUNI"],
-            allowed="Depths of a cell are in metres (1)",
-            remedy="Read the depths as an ordinary layer, with a conversion such as depth_m = DEPTH * 0.3048",
+            allowed=tr("Depths of a cell are in metres (1)"),
+            remedy=tr("Read the depths as an ordinary layer, with a conversion such as depth_m = DEPTH * 0.3048"),
         )
     datum = said.get("DSPM_SDAT", NO_CODE)
     return CellFacts(
@@ -155,7 +159,7 @@ def _facts(dataset: Any, path: Path) -> CellFacts:
         edition=str(said.get("DSID_EDTN") or "?"),
         update=str(said.get("DSID_UPDN") or "0"),
         dated=max(_iso_day(said.get("DSID_ISDT")), _iso_day(said.get("DSID_UADT"))),
-        sounding_datum=SOUNDING_DATUMS.get(datum, (f"S-57 datum code {datum}", "")),
+        sounding_datum=SOUNDING_DATUMS.get(datum, (tr("S-57 datum code {datum}").format(datum=datum), "")),
         horizontal_datum=said.get("DSPM_HDAT") or WGS84,
     )
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from qgis.core import QgsGeometry, QgsWkbTypes
 
 from ..core.chart.landmark_classes import BUILDING, FLOATS, LIGHT, SEEN_BADLY, SEEN_WELL, kind_and_words
+from ..words import tr
 from .chart_cell import CellFacts, ChartCell, ChartObject
 from .plan_rows import PlanRow, Reading
 from .whole_shapes import Shapes
@@ -27,13 +28,13 @@ def landmark_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Re
         thing.object_class, thing.codes("CATLMK"), thing.codes("CATSIL"), thing.codes("FUNCTN")
     )
     if shapes.kind == "LineString":
-        return Reading(reason="line, with no one place to look at")
+        return Reading(reason=tr("line, with no one place to look at"))
     if thing.object_class == BUILDING and view != SEEN_WELL:
-        return Reading(reason="building that is not charted as conspicuous")
+        return Reading(reason=tr("building that is not charted as conspicuous"))
     said, inform = thing.text("OBJNAM"), thing.text("INFORM").rstrip(".")
     words = words or (inform if len(inform) <= LONGEST_WORDS else "")
     if not (said or words):
-        return Reading(reason="neither a name nor a kind charted")
+        return Reading(reason=tr("neither a name nor a kind charted"))
     point = place_of(thing)
     height_m = thing.number_or_none("HEIGHT")
     values = {
@@ -42,7 +43,7 @@ def landmark_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Re
         "height_m": None if height_m is None or height_m < 0.0 else height_m,
         "note": _note(thing, view, "" if inform == words else inform) or None,
     }
-    notes = () if said else ("without a name: called by kind and position",)
+    notes = () if said else (tr("without a name: called by kind and position"),)
     return Reading(rows=(PlanRow(layer="landmarks", geometry=point, values=values),), notes=notes)
 
 
@@ -59,9 +60,9 @@ class KnownLandmarks:
         point = place_of(thing)
         key = _key(point)
         if thing.object_class == LIGHT and key in self._floats:
-            return "light on something that floats"
+            return tr("light on something that floats")
         if key in self._places or any(area.contains(point) for area in self._areas):
-            return "part of a landmark already read"
+            return tr("part of a landmark already read")
         return ""
 
     def add(self, thing: ChartObject) -> None:
@@ -92,8 +93,8 @@ def _minutes(angle_deg: float) -> str:
 
 
 def _note(thing: ChartObject, view: float | None, inform: str) -> str:
-    seen = {SEEN_WELL: "conspicuous", SEEN_BADLY: "not conspicuous"}.get(view, "")
-    bare = "what carries the light is not charted" if thing.object_class == LIGHT else ""
+    seen = {SEEN_WELL: tr("conspicuous"), SEEN_BADLY: tr("not conspicuous")}.get(view, "")
+    bare = tr("what carries the light is not charted") if thing.object_class == LIGHT else ""
     return "; ".join(part for part in (seen, bare, inform) if part)
 
 

@@ -21,6 +21,7 @@ from qgis.core import (
 from ..core.errors import BadInputError
 from ..plan_package.field_spec import LayerSpec
 from ..plan_package.row_check import checked_geometry, checked_values
+from ..words import tr
 from .field_mapping import FieldMapping
 from .plan_rows import PlanRow
 from .read_tally import ReadTally
@@ -69,7 +70,10 @@ class LayerReader:
         if shapes.reason == "clipped":
             self._counted.clipped_away += 1
         elif shapes.reason or shapes.kind not in self._into.geometry_types:
-            self._counted.skipped[shapes.reason or f"{shapes.kind}, where {self._into.geometry} is held"] += 1
+            self._counted.skipped[
+                shapes.reason
+                or tr("{kind}, where {geometry} is held").format(kind=shapes.kind, geometry=self._into.geometry)
+            ] += 1
         else:
             self._counted.used += 1
             values = self._values(feature)
@@ -91,8 +95,8 @@ class LayerReader:
                 layer=self._source.sourceName(),
                 row=feature.id(),
                 field="geometry",
-                allowed=f"The position cannot be brought to longitude and latitude: {error}",
-                remedy="Check the layer's coordinate reference system",
+                allowed=tr("The position cannot be brought to longitude and latitude: {error}").format(error=error),
+                remedy=tr("Check the layer's coordinate reference system"),
             ) from error
         if geometry.type() in TYPE_OF_KIND and TYPE_OF_KIND[geometry.type()] in self._named.geometry_types:
             checked_geometry(self._named, feature.id(), geometry)
@@ -106,13 +110,15 @@ class LayerReader:
                 layer=name,
                 field="geometry",
                 value=QgsWkbTypes.displayString(self._source.wkbType()),
-                allowed=f"The plan's layer {self._into.name} holds {self._into.geometry}",
-                remedy="Choose another layer, or another plan layer in INTO",
+                allowed=tr("The plan's layer {layer} holds {geometry}").format(
+                    layer=self._into.name, geometry=self._into.geometry
+                ),
+                remedy=tr("Choose another layer, or another plan layer in INTO"),
             )
         if not crs.isValid():
             raise BadInputError(
                 layer=name,
-                allowed="A layer says in which coordinate reference system it is",
-                remedy="Set the layer's coordinate reference system (Layer properties, Source)",
+                allowed=tr("A layer says in which coordinate reference system it is"),
+                remedy=tr("Set the layer's coordinate reference system (Layer properties, Source)"),
             )
         return QgsCoordinateTransform(crs, QgsCoordinateReferenceSystem(PLAN_CRS), transforms)

@@ -8,6 +8,7 @@ from qgis.core import QgsGeometry, QgsRectangle
 
 from ..core.chart import object_classes as classes
 from ..core.chart.landmark_classes import LANDMARKS
+from ..words import tr
 from .chart_areas import area_reading, land_reading
 from .chart_cell import CellFacts, ChartCell, ChartObject
 from .chart_channels import KnownChannels, channel_reading
@@ -79,7 +80,7 @@ class ChartReader:
 
     def _reading(self, thing: ChartObject, shapes: Shapes) -> Reading:
         if thing.object_class == "DRGARE" and self._channels.cover(shapes.parts):
-            return Reading(reason="dredged bottom of a fairway already read")
+            return Reading(reason=tr("dredged bottom of a fairway already read"))
         if thing.object_class == "FAIRWY" and shapes.kind == "Polygon":
             self._channels.add(shapes.parts)
         if thing.object_class in LANDMARKS:

@@ -11,6 +11,7 @@ from qgis.core import QgsCoordinateTransformContext, QgsProcessingFeatureSource,
 from ..plan_package.database import table_names
 from ..plan_package.schema import LAYER_BY_NAME
 from ..plan_package.store import read_settings
+from ..words import tr
 from .chart_cell import ChartCell
 from .chart_landmarks import floating_places
 from .chart_layers import LayerReader
@@ -99,7 +100,7 @@ def _tell(told: Told, tally: ReadTally, warnings: list[str], added: Added) -> No
     for warning in warnings:
         told.warn(warning)
     written, there = sum(added.written.values()), sum(added.already_there.values())
-    told.say(f"{written} rows written, {there} were there already")
+    told.say(tr("{written} rows written, {there} were there already").format(written=written, there=there))
 
 
 def _cell_rows(cell: ChartCell, asked: ReadAsked, tally: ReadTally, told: Told) -> list[PlanRow]:
@@ -119,7 +120,9 @@ def _without_landmarks(rows: list[PlanRow]) -> tuple[list[PlanRow], list[str]]:
     lost = len(rows) - len(kept)
     if not lost:
         return kept, []
-    return kept, [f"The plan has no layer 'landmarks': {lost} landmarks are left out. A new plan has it."]
+    return kept, [
+        tr("The plan has no layer 'landmarks': {lost} landmarks are left out. A new plan has it.").format(lost=lost)
+    ]
 
 
 def _layer_rows(asked: ReadAsked, tally: ReadTally, told: Told) -> list[PlanRow]:

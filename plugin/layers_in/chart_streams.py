@@ -9,6 +9,8 @@ from qgis.core import QgsGeometry
 from ..core.chart.object_classes import STREAM_WORDS_ONLY
 from ..core.errors import SwimPlanError
 from ..core.water.chart_strings import PANEL_HOURS, StreamPanel, parse_t_hwlw, parse_ts_tsp, parse_ts_tsv, tide_kinds
+from ..core.words import spoken
+from ..words import tr
 from .chart_cell import CellFacts, ChartObject
 from .plan_rows import PlanRow, Reading
 from .whole_shapes import Shapes
@@ -19,7 +21,7 @@ def panel_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Readi
     try:
         panel = parse_ts_tsp(thing.text("TS_TSP"))
     except SwimPlanError as error:
-        return Reading(reason=f"stream table refused: {error}")
+        return Reading(reason=tr("stream table refused: {error}").format(error=error))
     place = shapes.parts[0] if shapes.kind == "Point" else shapes.parts[0].pointOnSurface()
     station = _station_name(thing, panel, place)
     head = PlanRow(
@@ -30,11 +32,14 @@ def panel_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Readi
             "form": "hourly",
             "reference": panel.reference,
             "port": panel.name or panel.station_id,
-            "source": f"{thing.object_class} on {facts.citation}",
+            "source": tr("{object_class} on {chart}").format(object_class=thing.object_class, chart=facts.citation),
         },
     )
     missing = panel.missing_hours
-    notes = ("spring rates only: neap rates are unknown",) + tuple(f"hour {hour:+d} blank" for hour in missing)
+    notes = (
+        tr("spring rates only: neap rates are unknown"),
+        *(tr("hour {hour:+d} blank").format(hour=hour) for hour in missing),
+    )
     return Reading(rows=(head, *_rates(station, panel)), notes=notes)
 
 
@@ -43,25 +48,25 @@ def series_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Read
     try:
         count = len(parse_ts_tsv(thing.text("TS_TSV")))
     except SwimPlanError as error:
-        return Reading(reason=f"stream times refused: {error}")
-    return Reading(reason=f"{count} streams at set times, which a plan cannot hold")
+        return Reading(reason=tr("stream times refused: {error}").format(error=error))
+    return Reading(reason=tr("{count} streams at set times, which a plan cannot hold").format(count=count))
 
 
 def constants_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Reading:
     """Streams given otherwise than by hours or times: counted with the reason."""
-    return Reading(reason=STREAM_WORDS_ONLY[thing.object_class])
+    return Reading(reason=spoken(STREAM_WORDS_ONLY[thing.object_class]))
 
 
 def tide_reading(thing: ChartObject, shapes: Shapes, facts: CellFacts) -> Reading:
     """High and low waters (T_HWLW) of a named place whose times carry their offset."""
     port = thing.text("OBJNAM")
     if not port:
-        return Reading(reason="tide times without a name of their place")
+        return Reading(reason=tr("tide times without a name of their place"))
     try:
         tides = parse_t_hwlw(thing.text("T_HWLW"))
         kinds = tide_kinds(tuple(height_m for _, height_m in tides))
     except SwimPlanError as error:
-        return Reading(reason=f"tide times refused: {error}")
+        return Reading(reason=tr("tide times refused: {error}").format(error=error))
     rows = tuple(
         PlanRow(layer="tides", values={"port": port, "time": moment, "height_m": height_m, "kind": kind})
         for (moment, height_m), kind in zip(tides, kinds)

@@ -9,6 +9,7 @@ from qgis.PyQt.QtCore import QDate, QDateTime, Qt, QTime
 
 from ..core.errors import BadInputError, SwimPlanError
 from ..plan_package.field_spec import LayerSpec
+from ..words import tr
 
 _QUOTES = "'\""
 _OPENING, _CLOSING = "([", ")]"
@@ -24,15 +25,15 @@ def mapping_from_text(text: str) -> dict[str, str]:
         name, sign, expression = piece.partition("=")
         if not (sign and name.strip().isidentifier() and expression.strip()):
             raise SwimPlanError(
-                asked=f"FIELDS has {piece!r}",
-                allowed="It is a list such as depth_m = DEPTH * 0.3048; name = OBJNAM",
-                remedy="Write the plan's field, an equals sign, and a QGIS expression over the layer's fields",
+                asked=tr("FIELDS has {piece!r}").format(piece=piece),
+                allowed=tr("It is a list such as depth_m = DEPTH * 0.3048; name = OBJNAM"),
+                remedy=tr("Write the plan's field, an equals sign, and a QGIS expression over the layer's fields"),
             )
         if name.strip() in mapping:
             raise SwimPlanError(
-                asked=f"FIELDS gives {name.strip()} twice",
-                allowed="A field is given once",
-                remedy="Drop one of the two",
+                asked=tr("FIELDS gives {name} twice").format(name=name.strip()),
+                allowed=tr("A field is given once"),
+                remedy=tr("Drop one of the two"),
             )
         mapping[name.strip()] = expression.strip()
     return mapping
@@ -74,7 +75,9 @@ class FieldMapping:
                     QgsExpression.quotedColumnRef(fields.at(fields.lookupField(field.name)).name())
                 )
             elif field.required and field.default is None:
-                self._refuse(field.name, f"The field must be filled: {field.allowed_words()}")
+                self._refuse(
+                    field.name, tr("The field must be filled: {allowed}").format(allowed=field.allowed_words())
+                )
         self._context = QgsExpressionContext()
         self._context.setFields(fields)
         for expression in self._expressions.values():
@@ -88,13 +91,25 @@ class FieldMapping:
     def _expression(self, name: str, text: str, fields: QgsFields) -> QgsExpression:
         if name not in {field.name for field in self._into.fields}:
             names = ", ".join(field.name for field in self._into.fields)
-            self._refuse(name, f"The plan's layer {self._into.name} has the fields {names}")
+            self._refuse(
+                name, tr("The plan's layer {layer} has the fields {names}").format(layer=self._into.name, names=names)
+            )
         expression = QgsExpression(text)
         if expression.hasParserError():
-            self._refuse(name, f"The expression {text} cannot be read: {expression.parserErrorString().strip()}")
+            self._refuse(
+                name,
+                tr("The expression {text} cannot be read: {why}").format(
+                    text=text, why=expression.parserErrorString().strip()
+                ),
+            )
         for column in expression.referencedColumns():
             if column != QgsFeatureRequest.ALL_ATTRIBUTES and fields.lookupField(column) < 0:
-                self._refuse(name, f"The layer has no field {column}; it has {', '.join(fields.names())}")
+                self._refuse(
+                    name,
+                    tr("The layer has no field {column}; it has {fields}").format(
+                        column=column, fields=", ".join(fields.names())
+                    ),
+                )
         return expression
 
     def _value(self, name: str, expression: QgsExpression, feature: QgsFeature) -> Any:
@@ -105,8 +120,8 @@ class FieldMapping:
                 row=feature.id(),
                 field=name,
                 value=expression.expression(),
-                allowed=f"The expression fails here: {expression.evalErrorString().strip()}",
-                remedy="Correct the value or the expression",
+                allowed=tr("The expression fails here: {why}").format(why=expression.evalErrorString().strip()),
+                remedy=tr("Correct the value or the expression"),
             )
         if value is None or value == NULL:
             return None
@@ -117,7 +132,7 @@ class FieldMapping:
             layer=self._layer,
             field=name,
             allowed=allowed,
-            remedy=f"Correct FIELDS, for example {name} = an expression over the layer's fields",
+            remedy=tr("Correct FIELDS, for example {name} = an expression over the layer's fields").format(name=name),
         )
 
 

@@ -8,7 +8,9 @@ from typing import Any
 
 from qgis.core import QgsRectangle
 
+from ..core.words import spoken
 from ..version import tideleg_version
+from ..words import tr
 from .chart_cell import CellFacts
 from .plan_append import Added
 from .read_tally import ReadTally
@@ -52,26 +54,39 @@ def cell_warnings(facts: CellFacts, plan_datum: str, uncovered: float, anything:
     """What a swimmer should know of the cell before trusting what was read from it."""
     words, letters = facts.sounding_datum
     warnings = [
-        "The chart is for planning ashore, not for navigation; an area that is not charted is not thereby permitted."
+        tr(
+            "The chart is for planning ashore, not for navigation; an area that is not charted "
+            "is not thereby permitted."
+        )
     ]
-    if plan_datum.strip().lower() not in (DEFAULT_DATUM, "", words.lower(), letters.lower()):
+    if plan_datum.strip().lower() not in (DEFAULT_DATUM, "", words.lower(), spoken(words).lower(), letters.lower()):
         warnings.append(
-            f"Depths of the chart are from {words}, the plan's tides from {plan_datum}: they do not add up."
+            tr("Depths of the chart are from {datum}, the plan's tides from {plan_datum}: they do not add up.").format(
+                datum=spoken(words), plan_datum=plan_datum
+            )
         )
     if facts.horizontal_datum != 2:
-        warnings.append(f"The chart's horizontal datum has code {facts.horizontal_datum}; it is taken as WGS 84.")
+        warnings.append(
+            tr("The chart's horizontal datum has code {code}; it is taken as WGS 84.").format(
+                code=facts.horizontal_datum
+            )
+        )
     if uncovered > COVERED:
-        warnings.append(f"The chart has no data for {100.0 * uncovered:.0f} % of the extent: water there is unknown.")
+        warnings.append(
+            tr("The chart has no data for {percent:.0f} % of the extent: water there is unknown.").format(
+                percent=100.0 * uncovered
+            )
+        )
     if not anything:
-        warnings.append("Nothing of the chart that a plan can use lies in the extent.")
+        warnings.append(tr("Nothing of the chart that a plan can use lies in the extent."))
     return warnings
 
 
 def write_report(path: Path, report: dict[str, Any]) -> None:
     """Write the report, whole or not at all; SwimPlanError where it cannot be written."""
     text = json.dumps(report, indent=2, ensure_ascii=False, allow_nan=False) + "\n"
-    allowed = "It is a file in a folder that is there"
-    write_whole_text(path, text, what="report", allowed=allowed, parameter="REPORT")
+    allowed = tr("It is a file in a folder that is there")
+    write_whole_text(path, text, what=tr("report"), allowed=allowed, parameter="REPORT")
 
 
 def _cell(facts: CellFacts) -> dict[str, str]:
@@ -80,5 +95,5 @@ def _cell(facts: CellFacts) -> dict[str, str]:
         "edition": facts.edition,
         "update": facts.update,
         "dated": facts.dated,
-        "sounding_datum": facts.sounding_datum[0],
+        "sounding_datum": spoken(facts.sounding_datum[0]),
     }

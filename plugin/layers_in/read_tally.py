@@ -8,6 +8,7 @@ from typing import Any
 
 from qgis.core import QgsPointXY
 
+from ..words import tr
 from .chart_cell import ChartObject
 
 
@@ -70,11 +71,13 @@ class ReadTally:
 
 
 def _sentence(name: str, counted: Counted) -> str:
-    parts = [f"{name}: {counted.read} read, {counted.used} used"]
+    parts = [tr("{name}: {read} read, {used} used").format(name=name, read=counted.read, used=counted.used)]
     if counted.clipped_away:
-        parts.append(f"{counted.clipped_away} outside the extent")
-    parts += [f"{count} skipped ({reason})" for reason, count in counted.skipped.items()]
+        parts.append(tr("{count} outside the extent").format(count=counted.clipped_away))
+    parts += [
+        tr("{count} skipped ({reason})").format(count=count, reason=reason) for reason, count in counted.skipped.items()
+    ]
     if counted.repaired:
-        parts.append(f"{counted.repaired} repaired")
+        parts.append(tr("{count} repaired").format(count=counted.repaired))
     parts += [f"{count} x {note}" for note, count in counted.notes.items()]
     return ", ".join(parts)

@@ -8,6 +8,7 @@ from typing import Any
 
 from ..core.errors import BadInputError
 from ..core.water.second_reading import Clash, Moment, clash_of_events, clash_of_series, clash_of_waters
+from ..words import tr
 
 _CHECKS: dict[str, Callable[[Iterable[Moment], Iterable[Moment]], Clash | None]] = {
     "tides": clash_of_waters,
@@ -37,13 +38,22 @@ def check_second_reading(
     for who, moments in mine.items():
         clash = clash_of(theirs.get(who, []), moments)
         if clash is not None:
+            of_port = whose == "port"
             raise BadInputError(
                 layer=name,
                 row=clash.row,
                 field="time",
                 value=f"{clash.time:%Y-%m-%d %H:%M} UTC",
-                allowed=f"{clash.why}. Was the same table read before in another zone ({layer}, {whose} '{who}')?",
-                remedy=f"Correct ZONE, delete the plan's rows of that {whose}, or name the {whose} otherwise",
+                allowed=tr("{why}. Was the same table read before in another zone ({layer}, port '{who}')?").format(
+                    why=clash.why, layer=layer, who=who
+                )
+                if of_port
+                else tr("{why}. Was the same table read before in another zone ({layer}, station '{who}')?").format(
+                    why=clash.why, layer=layer, who=who
+                ),
+                remedy=tr("Correct ZONE, delete the plan's rows of that port, or name the port otherwise")
+                if of_port
+                else tr("Correct ZONE, delete the plan's rows of that station, or name the station otherwise"),
             )
 
 

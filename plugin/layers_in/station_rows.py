@@ -12,6 +12,7 @@ from ..core.water.stream_cells import coordinate_in, is_blank, number_in
 from ..core.water.stream_rows import TextPlanRow
 from ..plan_package.field_spec import FieldSpec
 from ..plan_package.schema import LAYER_BY_NAME
+from ..words import tr
 from .plan_append import Fill
 from .plan_rows import PlanRow
 from .station_doubts import SpokenStation
@@ -44,7 +45,9 @@ class StationRows:
             return []
         values = self._values(reading)
         if name in self._new:
-            raise self._refused(reading, "station", name, "The text has that station already", "Name one otherwise")
+            raise self._refused(
+                reading, "station", name, tr("The text has that station already"), tr("Name one otherwise")
+            )
         self._new.add(name)
         if name in self._known:
             self._check_same(reading, values)
@@ -58,9 +61,9 @@ class StationRows:
         where = place or self._place(reading)
         if where is None:
             raise SwimPlanError(
-                asked=f"The station '{name}' is not in the plan, and nothing says where it is",
-                allowed="A stream belongs to a place",
-                remedy="Give its place in POINT, or name a station of the plan",
+                asked=tr("The station '{name}' is not in the plan, and nothing says where it is").format(name=name),
+                allowed=tr("A stream belongs to a place"),
+                remedy=tr("Give its place in POINT, or name a station of the plan"),
             )
         self.spoken.append(SpokenStation(values=values, place=where))
         return [PlanRow(layer="stream_stations", geometry=QgsGeometry.fromPointXY(where), values=values)]
@@ -75,8 +78,10 @@ class StationRows:
                     row=row.line,
                     field="station",
                     value=name,
-                    allowed=f"The plan has the stations {', '.join(sorted(self._known)) or '(none)'}",
-                    remedy="Correct the name, or leave it out",
+                    allowed=tr("The plan has the stations {names}").format(names=", ".join(sorted(self._known)))
+                    if self._known
+                    else tr("The plan has no stations"),
+                    remedy=tr("Correct the name, or leave it out"),
                 )
 
     def _values(self, reading: StreamReading) -> dict[str, Any]:
@@ -86,8 +91,8 @@ class StationRows:
             if key in NOT_FIELDS:
                 continue
             if key not in fields:
-                allowed = f"Fields of a station are {', '.join((*fields, *NOT_FIELDS))}"
-                raise self._refused(reading, key, text, allowed, "Correct the line, or begin it with ##")
+                allowed = tr("Fields of a station are {fields}").format(fields=", ".join((*fields, *NOT_FIELDS)))
+                raise self._refused(reading, key, text, allowed, tr("Correct the line, or begin it with ##"))
             if not is_blank(text):
                 values[key] = self._value(reading, fields[key], text)
         return values
@@ -98,7 +103,7 @@ class StationRows:
         try:
             return number_in(text, field.minimum, field.maximum)
         except ValueError as error:
-            raise self._refused(reading, field.name, text, str(error), "Correct the line") from error
+            raise self._refused(reading, field.name, text, str(error), tr("Correct the line")) from error
 
     def _place(self, reading: StreamReading) -> QgsPointXY | None:
         if "lon" not in reading.station and "lat" not in reading.station:
@@ -109,7 +114,7 @@ class StationRows:
             try:
                 place.append(coordinate_in(text, limit, letters))
             except ValueError as error:
-                raise self._refused(reading, key, text, str(error), "Correct the line") from error
+                raise self._refused(reading, key, text, str(error), tr("Correct the line")) from error
         return QgsPointXY(*place)
 
     def _check_same(self, reading: StreamReading, values: dict[str, Any]) -> None:
@@ -120,8 +125,10 @@ class StationRows:
                     reading,
                     key,
                     value,
-                    f"The plan's station '{values['station']}' has {known[key]!r}",
-                    "Name the station otherwise, or correct one of them",
+                    tr("The plan's station '{station}' has {held!r}").format(
+                        station=values["station"], held=known[key]
+                    ),
+                    tr("Name the station otherwise, or correct one of them"),
                 )
             # A station without a reference counts from high water.
             if known[key] is None and key in ("reference", "port") and value != "HW":
@@ -129,8 +136,8 @@ class StationRows:
                     reading,
                     key,
                     value,
-                    f"The plan's station '{values['station']}' has none",
-                    f"Fill in its {key} first",
+                    tr("The plan's station '{station}' has none").format(station=values["station"]),
+                    tr("Fill in its {key} first").format(key=key),
                 )
 
     def _check_place(self, reading: StreamReading, name: str, place: QgsPointXY | None) -> None:
@@ -140,8 +147,10 @@ class StationRows:
                 reading,
                 "place",
                 f"{place.x():.5f} {place.y():.5f}",
-                f"The plan's station '{name}' is at {held.x():.5f} {held.y():.5f}",
-                "Leave the place out, or name the station otherwise",
+                tr("The plan's station '{name}' is at {lon:.5f} {lat:.5f}").format(
+                    name=name, lon=held.x(), lat=held.y()
+                ),
+                tr("Leave the place out, or name the station otherwise"),
             )
 
     def _refused(self, reading: StreamReading, field: str, value: object, allowed: str, remedy: str) -> BadInputError:

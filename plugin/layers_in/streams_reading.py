@@ -10,11 +10,13 @@ from typing import Any
 from qgis.core import QgsPointXY
 
 from ..core.errors import BadInputError, SwimPlanError
+from ..core.text_table import separator_words
 from ..core.water.stream_asked import StreamAsked, StreamReading
 from ..core.water.stream_rows import TextPlanRow
 from ..core.water.stream_text import read_streams
 from ..plan_package.settings import require_readable
 from ..version import tideleg_version
+from ..words import tr
 from .chart_reading import Told
 from .drift_findings import drift_findings
 from .plan_append import Added, append_to_plan
@@ -59,9 +61,9 @@ def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
     readings = read_streams(asked.text, asked.asked)
     if asked.place is not None and sum(bool(reading.station) for reading in readings) > 1:
         raise SwimPlanError(
-            asked="The text has several stations, and one place was given",
-            allowed="Each station has its own place",
-            remedy="Write lines '# lon: ...' and '# lat: ...' under each '# station: ...'",
+            asked=tr("The text has several stations, and one place was given"),
+            allowed=tr("Each station has its own place"),
+            remedy=tr("Write lines '# lon: ...' and '# lat: ...' under each '# station: ...'"),
         )
     tables = tables_of(asked.plan, {}, [])
     stations = StationRows(tables.get("stream_stations"), asked.asked.name)
@@ -87,7 +89,11 @@ def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
     _tell(told, readings, drifts, warnings)
     for station, values in filled.items():
         fields = ", ".join(f"{name} {value}" for name, value in values.items())
-        told.say(f"Station '{station}' had these fields empty, the text fills them: {fields}")
+        told.say(
+            tr("Station '{station}' had these fields empty, the text fills them: {fields}").format(
+                station=station, fields=fields
+            )
+        )
 
     def report(added: Added) -> None:
         if asked.report is not None:
@@ -97,7 +103,7 @@ def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
         nothing = Added(written=Counter(), already_there=Counter())
         report(nothing)
         told.progress(100.0)  # which ends the line of figures on a console
-        told.say(f"Preview: {len(rows)} rows understood, nothing written")
+        told.say(tr("Preview: {count} rows understood, nothing written").format(count=len(rows)))
         return nothing
     added = append_to_plan(
         asked.plan,
@@ -109,8 +115,17 @@ def read_streams_into_plan(asked: StreamsAsked, told: Told) -> Added:
     )
     told.progress(100.0)
     if filled:
-        told.say(f"{len(filled)} station{'' if len(filled) == 1 else 's'} filled in: {', '.join(filled)}")
-    told.say(f"{sum(added.written.values())} rows written, {sum(added.already_there.values())} were there already")
+        names = ", ".join(filled)
+        told.say(
+            tr("1 station filled in: {names}").format(names=names)
+            if len(filled) == 1
+            else tr("{count} stations filled in: {names}").format(count=len(filled), names=names)
+        )
+    told.say(
+        tr("{written} rows written, {there} were there already").format(
+            written=sum(added.written.values()), there=sum(added.already_there.values())
+        )
+    )
     return added
 
 
@@ -120,7 +135,8 @@ def text_of_file(path: Path) -> tuple[str, tuple[str, ...]]:
         data = path.read_bytes()
     except OSError as error:
         raise SwimPlanError(
-            asked=f"The file {path} cannot be read ({error.strerror})", remedy="Choose another file"
+            asked=tr("The file {path} cannot be read ({why})").format(path=path, why=error.strerror),
+            remedy=tr("Choose another file"),
         ) from error
     encoding = "utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig"
     try:
@@ -129,9 +145,13 @@ def text_of_file(path: Path) -> tuple[str, tuple[str, ...]]:
         pass
     if b"\x00" in data:
         raise SwimPlanError(
-            asked=f"The file {path} is no text", allowed="Text and CSV files are read", remedy="Save the table as CSV"
+            asked=tr("The file {path} is no text").format(path=path),
+            allowed=tr("Text and CSV files are read"),
+            remedy=tr("Save the table as CSV"),
         )
-    return data.decode("latin-1"), (f"{path.name} is not UTF-8: its letters were read as Latin 1.",)
+    return data.decode("latin-1"), (
+        tr("{name} is not UTF-8: its letters were read as Latin 1.").format(name=path.name),
+    )
 
 
 def _check_keys(tables: dict[str, Any], rows: list[TextPlanRow], name: str) -> None:
@@ -150,8 +170,8 @@ def _check_keys(tables: dict[str, Any], rows: list[TextPlanRow], name: str) -> N
                     layer=name,
                     row=row.line,
                     value=words,
-                    allowed=f"Row {seen[key]} says something for it already",
-                    remedy="Delete one of them",
+                    allowed=tr("Row {number} says something for it already").format(number=seen[key]),
+                    remedy=tr("Delete one of them"),
                 )
             seen[key] = row.line
             if key in held and any(held[key][field] != value for field, value in row.values.items()):
@@ -159,8 +179,8 @@ def _check_keys(tables: dict[str, Any], rows: list[TextPlanRow], name: str) -> N
                     layer=name,
                     row=row.line,
                     value=words,
-                    allowed=f"The plan's {layer} has other figures for it",
-                    remedy="Delete them there, or name the station otherwise",
+                    allowed=tr("The plan's {layer} has other figures for it").format(layer=layer),
+                    remedy=tr("Delete them there, or name the station otherwise"),
                 )
         check_second_reading(layer, held.values(), [(row.line, row.values) for row in mine], name)
 
@@ -194,18 +214,28 @@ def _counts(added: Added) -> dict[str, dict[str, int]]:
     return {name: {"written": added.written[name], "already_there": added.already_there[name]} for name in layers}
 
 
+def _table_line(reading: StreamReading) -> str:
+    station, parted = reading.station.get("station"), separator_words(reading.separator) or "-"
+    if station:
+        return tr("Table of station {station}: form {form}, {count} rows, parted by {parted}").format(
+            station=station, form=reading.form, count=len(reading.rows), parted=parted
+        )
+    return tr("Table: form {form}, {count} rows, parted by {parted}").format(
+        form=reading.form, count=len(reading.rows), parted=parted
+    )
+
+
 def _tell(told: Told, readings: list[StreamReading], drifts: list[dict[str, Any]], warnings: list[str]) -> None:
     for reading in readings:
-        station = f" of station {reading.station['station']}" if reading.station.get("station") else ""
-        told.say(f"Table{station}: form {reading.form}, {len(reading.rows)} rows, parted by {reading.separator or '-'}")
+        told.say(_table_line(reading))
         if reading.clock:
-            told.say(f"  clock of the times: {reading.clock}")
+            told.say("  " + tr("clock of the times: {clock}").format(clock=reading.clock))
         for column in reading.columns:
-            told.say(f"  {column['column']}: taken for {column['taken_for']}")
+            told.say("  " + tr("{column}: taken for {role}").format(column=column["column"], role=column["taken_for"]))
         for row in reading.rows[:SHOWN_ROWS]:
             told.say("  " + ", ".join(f"{key} {value}" for key, value in _plain(row).items()))
         for number, reason in reading.skipped:
-            told.say(f"  row {number} skipped: {reason}")
+            told.say("  " + tr("row {number} skipped: {reason}").format(number=number, reason=reason))
     for drift in drifts:
         told.say(drift["words"])
     for warning in warnings:

@@ -12,6 +12,7 @@ from typing import Any
 
 from ..core.errors import SwimPlanError
 from ..plan_package.schema import LAYER_BY_NAME
+from ..words import tr
 from .plan_tables import tables_of
 from .table import Table, TableRow
 
@@ -44,9 +45,9 @@ def streams_text(plan: Path, station: str = "") -> str:
     if station and not stations:
         names = ", ".join(row.values["station"] for row in rows["stream_stations"])
         raise SwimPlanError(
-            asked=f"The plan has no stream station '{station}'",
-            allowed=f"It has {names or 'none'}",
-            remedy="Correct the name, or leave it out to write all",
+            asked=tr("The plan has no stream station '{station}'").format(station=station),
+            allowed=tr("It has {names}").format(names=names) if names else tr("It has no stream stations"),
+            remedy=tr("Correct the name, or leave it out to write all"),
         )
     parts = [_station_part(row, rows) for row in stations]
     parts += _drift_parts([row for row in rows["drifts"] if station in ("", row.values["station"])])

@@ -10,6 +10,7 @@ from ..core.water.tide import HW
 from ..core.water.tide_csv import csv_of
 from ..core.water.tide_ports_text import HEIGHTS, MINUTES
 from ..core.water.tide_reading import CONSTANTS, EVENTS, SECONDARY, SERIES, ConstantRow, HeightRow, TideReading
+from ..words import tr
 from .plan_tables import tables_of
 from .table import Table
 from .whole_text import write_whole_text
@@ -25,7 +26,7 @@ def export_tides(plan: Path, path: Path, port: str, form: str) -> int:
     no such tides or several ports and none is named, and where the file cannot be written.
     """
     reading = reading_of_plan(plan, port, form)
-    write_whole_text(path, csv_of(reading), what="file", parameter="EXPORT")
+    write_whole_text(path, csv_of(reading), what=tr("file"), parameter="EXPORT")
     return reading.count
 
 
@@ -38,18 +39,20 @@ def reading_of_plan(plan: Path, port: str, form: str) -> TideReading:
     chosen = port or (named[0] if len(named) == 1 else None)
     if chosen is None or chosen not in named:
         raise SwimPlanError(
-            asked=f"Asked for the tides of port '{port}'" if port else "No port was named",
-            allowed=f"The plan has tides of {', '.join(named) or 'no port'}",
-            remedy="Name one of them in PORT",
+            asked=tr("Asked for the tides of port '{port}'").format(port=port) if port else tr("No port was named"),
+            allowed=tr("The plan has tides of {ports}").format(ports=", ".join(named))
+            if named
+            else tr("The plan has tides of no port"),
+            remedy=tr("Name one of them in PORT"),
         )
     filled = [one for one in (EVENTS, SERIES, CONSTANTS) if _of_port(rows[LAYER_OF[one]], chosen)]
     form = form or (FORM_OF[ports[chosen]["form"]] if chosen in ports else filled[0])
     mine = _of_port(rows[LAYER_OF[form]], chosen)
     if not mine:
         raise SwimPlanError(
-            asked=f"Asked for the {form} of port '{chosen}'",
-            allowed=f"The plan has none in {LAYER_OF[form]}",
-            remedy="Choose another FORM",
+            asked=tr("Asked for the {form} of port '{chosen}'").format(form=form, chosen=chosen),
+            allowed=tr("The plan has none in {layer}").format(layer=LAYER_OF[form]),
+            remedy=tr("Choose another FORM"),
         )
     return _reading(form, mine, ports.get(chosen, {}))
 

@@ -17,20 +17,23 @@ from ..core.water.tide import HW, LONGEST_GAP_S, LW
 from ..core.water.tide_reading import CONSTANTS, EVENTS, SECONDARY, SERIES, HeightRow, Skipped, TideReading, TidesAsked
 from ..core.water.tide_series import waters_of_series
 from ..core.water.tide_text import read_tides
+from ..core.words import marked
 from ..plan_package.settings import require_readable
 from ..version import tideleg_version
+from ..words import tr
 from .chart_reading import Told
 from .plan_append import Added, append_to_plan
 from .plan_rows import PlanRow
 from .plan_tables import tables_of
 from .read_report import write_report
 from .second_reading import check_second_reading
+from .tide_sentences import row_sentence, taken_sentences
 
 MOST_BYTES = 60_000_000
 KEEP_CURVE, KEEP_WATERS = "curve", "waters"
 PORT_FORM = {EVENTS: "events", SERIES: "series", CONSTANTS: "harmonic", SECONDARY: "secondary"}
 KEYS = {"tides": ("port", "time"), "tide_series": ("port", "time"), "tide_constants": ("port", "constituent")}
-BESIDE_A_GAP = "a water beside a gap, after which comes another of its kind"
+BESIDE_A_GAP = marked("a water beside a gap, after which comes another of its kind")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -76,13 +79,17 @@ def read_tides_into_plan(asked: TidesReadAsked, told: Told) -> Added:
         nothing = Added(written=Counter(), already_there=Counter())
         report(nothing)
         told.progress(100.0)
-        told.say(f"Preview: {reading.count} rows understood, nothing written")
+        told.say(tr("Preview: {count} rows understood, nothing written").format(count=reading.count))
         return nothing
     added = append_to_plan(
         asked.plan, rows, is_cancelled=told.is_cancelled, progress=told.between(50.0, 100.0), before_commit=report
     )
     told.progress(100.0)  # which ends the line of figures
-    told.say(f"{sum(added.written.values())} rows written, {sum(added.already_there.values())} were there already")
+    told.say(
+        tr("{written} rows written, {there} were there already").format(
+            written=sum(added.written.values()), there=sum(added.already_there.values())
+        )
+    )
     return added
 
 
@@ -94,18 +101,23 @@ def text_of_file(path: Path) -> str:
         with gzip.open(path) if packed else path.open("rb") as file:
             data = file.read(MOST_BYTES + 1)
     except (OSError, EOFError) as error:
-        raise SwimPlanError(asked=f"The file {path} cannot be read ({error})", remedy="Choose another file") from error
+        raise SwimPlanError(
+            asked=tr("The file {path} cannot be read ({error})").format(path=path, error=error),
+            remedy=tr("Choose another file"),
+        ) from error
     if len(data) > MOST_BYTES:
         raise SwimPlanError(
-            asked=f"The file {path} is large", allowed=f"Up to {MOST_BYTES} bytes are read", remedy="Read it in parts"
+            asked=tr("The file {path} is large").format(path=path),
+            allowed=tr("Up to {most} bytes are read").format(most=MOST_BYTES),
+            remedy=tr("Read it in parts"),
         )
     try:
         return data.decode("utf-16" if data[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
     except UnicodeDecodeError as error:
         raise SwimPlanError(
-            asked=f"The file {path} is no text in UTF-8",
-            allowed="Text, CSV and JSON are read",
-            remedy="Save it as UTF-8",
+            asked=tr("The file {path} is no text in UTF-8").format(path=path),
+            allowed=tr("Text, CSV and JSON are read"),
+            remedy=tr("Save it as UTF-8"),
         ) from error
 
 
@@ -127,9 +139,16 @@ def waters_only(reading: TideReading, name: str) -> TideReading:
     kept, lost = _without_pairs(found)
     if not kept:
         raise BadInputError(
-            layer=name, allowed="Its heights never turn", remedy="Read a longer series, or keep the curve itself"
+            layer=name,
+            allowed=tr("Its heights never turn"),
+            remedy=tr("Read a longer series, or keep the curve itself"),
         )
-    taken = {**reading.taken, "kept": f"{len(kept)} high and low waters found on {len(reading.heights)} heights"}
+    taken = {
+        **reading.taken,
+        "kept": tr("{count} high and low waters found on {heights} heights").format(
+            count=len(kept), heights=len(reading.heights)
+        ),
+    }
     return replace(reading, form=EVENTS, heights=tuple(kept), taken=taken, skipped=(*reading.skipped, *lost))
 
 
@@ -193,7 +212,9 @@ def _row(layer: str, values: dict[str, Any]) -> PlanRow:
 def _named(port: str) -> str:
     if not port:
         raise SwimPlanError(
-            asked="No port was named", allowed="This form of tide belongs to a named port", remedy="Give PORT"
+            asked=tr("No port was named"),
+            allowed=tr("This form of tide belongs to a named port"),
+            remedy=tr("Give PORT"),
         )
     return port
 
@@ -201,9 +222,11 @@ def _named(port: str) -> str:
 def _port_of(record: dict[str, Any], asked: TidesReadAsked) -> str:
     if asked.port and record.get("port", asked.port) != asked.port:
         raise SwimPlanError(
-            asked=f"The table names the port '{record['port']}', PORT says '{asked.port}'",
-            allowed="They are one and the same",
-            remedy="Correct PORT or leave it empty",
+            asked=tr("The table names the port '{named}', PORT says '{asked}'").format(
+                named=record["port"], asked=asked.port
+            ),
+            allowed=tr("They are one and the same"),
+            remedy=tr("Correct PORT or leave it empty"),
         )
     return _named(record.get("port", asked.port))
 
@@ -211,9 +234,9 @@ def _port_of(record: dict[str, Any], asked: TidesReadAsked) -> str:
 def _refuse_offset(asked: TidesReadAsked) -> None:
     if asked.datum_offset_m:
         raise SwimPlanError(
-            asked=f"Got DATUM_OFFSET {asked.datum_offset_m}",
-            allowed="A secondary port's heights are the reference port's with differences added",
-            remedy="Leave DATUM_OFFSET empty and add it to the height differences",
+            asked=tr("Got DATUM_OFFSET {offset_m}").format(offset_m=asked.datum_offset_m),
+            allowed=tr("A secondary port's heights are the reference port's with differences added"),
+            remedy=tr("Leave DATUM_OFFSET empty and add it to the height differences"),
         )
 
 
@@ -222,9 +245,9 @@ def _check_against_plan(rows: list[PlanRow], asked: TidesReadAsked) -> list[Plan
     tables = tables_of(asked.plan, {}, [])
     for name in {row.layer for row in rows} - set(tables):
         raise SwimPlanError(
-            asked=f"The plan {asked.plan} has no table {name}",
-            allowed="Plans of this version have it",
-            remedy="Make a new plan and read into that",
+            asked=tr("The plan {plan} has no table {name}").format(plan=asked.plan, name=name),
+            allowed=tr("Plans of this version have it"),
+            remedy=tr("Make a new plan and read into that"),
         )
     ports = {row.values["port"]: row.values for row in tables["tide_ports"].rows()} if "tide_ports" in tables else {}
     kept = [row for row in rows if row.layer != "tide_ports" or _is_new_port(row.values, ports, asked)]
@@ -259,8 +282,10 @@ def _is_new_port(values: dict[str, Any], ports: dict[str, dict[str, Any]], asked
                 layer="tide_ports",
                 field=name,
                 value=held[name],
-                allowed=f"{asked.asked.name} says {value} for port '{values['port']}'",
-                remedy="Delete the plan's row of that port, or name the port otherwise",
+                allowed=tr("{name} says {value} for port '{port}'").format(
+                    name=asked.asked.name, value=value, port=values["port"]
+                ),
+                remedy=tr("Delete the plan's row of that port, or name the port otherwise"),
             )
     return False
 
@@ -270,8 +295,10 @@ def _other_form(port: str, held: str, given: str) -> BadInputError:
         layer="tide_ports",
         field="form",
         value=held,
-        allowed=f"Port '{port}' is given so in the plan; this table gives it as {given}, which would not be used",
-        remedy="Delete the plan's row of that port, or name the port otherwise",
+        allowed=tr(
+            "Port '{port}' is given so in the plan; this table gives it as {given}, which would not be used"
+        ).format(port=port, given=given),
+        remedy=tr("Delete the plan's row of that port, or name the port otherwise"),
     )
 
 
@@ -292,8 +319,10 @@ def _check_keys(
                 layer=asked.asked.name,
                 field=differing[0],
                 value=row.values[differing[0]],
-                allowed=f"The plan's {layer} has {other[differing[0]]} for {_words(row.values[fields[1]])}",
-                remedy="Delete the plan's row, or name the port otherwise",
+                allowed=tr("The plan's {layer} has {value} for {key}").format(
+                    layer=layer, value=other[differing[0]], key=_words(row.values[fields[1]])
+                ),
+                remedy=tr("Delete the plan's row, or name the port otherwise"),
             )
 
 
@@ -303,23 +332,18 @@ def _words(key: object) -> str:
 
 def _tell(told: Told, reading: TideReading) -> None:
     shown = reading.preview()
-    for name, value in shown["taken"].items():
-        for one in value if isinstance(value, list) else [value]:
-            told.say(f"{name}: {_plain(one)}")
+    for sentence in taken_sentences(shown["taken"]):
+        told.say(sentence)
     for row in shown["first_rows"]:
-        told.say(_plain(row))
+        told.say(row_sentence(row))
     for one in shown["skipped"]:
-        told.say(f"{one['count']} skipped ({one['reason']}): rows {one['rows']}")
+        told.say(
+            tr("{count} skipped ({reason}): rows {rows}").format(
+                count=one["count"], reason=one["reason"], rows=one["rows"]
+            )
+        )
     for warning in reading.warnings:
         told.warn(warning)
-
-
-def _plain(one: object) -> str:
-    return (
-        ", ".join(f"{name} {value}" for name, value in one.items() if value != "")
-        if isinstance(one, dict)
-        else f"{one}"
-    )
 
 
 def _report(reading: TideReading, asked: TidesReadAsked, added: Added) -> dict[str, Any]:

@@ -180,5 +180,5 @@ class ReadStreams(TextReading):
 
         plan = Path(self.parameterAsFile(parameters, self.PLAN, context))
         text = streams_text(plan, self.text(parameters, self.STATION, context))
-        write_whole_text(Path(path), text, what="file", parameter="EXPORT")
+        write_whole_text(Path(path), text, what=self._tr("file"), parameter="EXPORT")
         return len(text.splitlines())

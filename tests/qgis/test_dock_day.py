@@ -156,7 +156,7 @@ def test_hovering_reads_tide_stream_light_and_what_leaving_then_gives(dock, bay:
     tide, stream, light, leaving = hover(dock, local("13:30"))
     assert "At the cursor" in dock.water.readout.when.text()
     # HW 08:00 UTC 3.9 m, LW 14:15 UTC 0.9 m: 12:30 UTC is 0.72 of the way, 0.9 + 3.0 (1 + cos(0.72 pi)) / 2 = 1.44.
-    assert tide == "1.4 m, falling" and light == "light"
+    assert tide == "1.4 m, falling" and light == "daylight"
     assert "kn" in stream and "towards" in stream and "true" in stream
     report = swum(bay, tmp_path, DEPART=f"{DAY}T13:30")
     home = datetime.fromisoformat(report["arrive"])

@@ -1,4 +1,4 @@
-"""What the computing says of a swim is said in the user's language, and the numbers stay the same."""
+"""What the computing and the readers of tables and charts say is in the user's language; the numbers stay the same."""
 
 from __future__ import annotations
 
@@ -9,11 +9,20 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from swims import DAY, add_route, invented_bay, moved, swim, swum
+from invented_cell import InventedCell
+from osgeo import gdal
+from swims import DAY, Heard, Ran, add_route, invented_bay, moved, new_plan, run, swim, swum
 from tideleg import translation
 from tideleg.core.errors import NaiveTimeError, SwimPlanError
 from tideleg.core.results.card import names_a_leg
 from tideleg.core.swimmer import Swimmer, group_of, in_words
+from tideleg.core.water.stream_asked import StreamAsked
+from tideleg.core.water.stream_text import read_streams
+from tideleg.core.water.tide_reading import TideReading, TidesAsked
+from tideleg.core.water.tide_text import read_tides
+from tideleg.processing.readchart import ReadChart
+from tideleg.processing.readstreams import ReadStreams
+from tideleg.processing.readtides import ReadTides
 
 # English words that stand in none of the German sentences.
 ENGLISH = {"the", "is", "you", "not", "known", "leg", "stream", "with", "cannot", "swum", "while", "there"}
@@ -89,3 +98,108 @@ def test_english_is_back_when_the_plugin_goes(qgis_app) -> None:
     with german():
         pass
     assert in_words(Swimmer(), "max_hours") == "4 hours" and names_a_leg("Leg 2: stream extrapolated")
+
+
+# Four digits beside a date, a note below, a date carried down; a series with a gap; constants; differences.
+TABLES = {
+    "waters": f"Made ashore\nDate,,Height m\n{DAY},0200,0.7\n,0810,3.9\n,1415,0.9\n,2030,3.7\nend of it\n",
+    "series": "Time (UTC),Level (m)\n"
+    + "".join(f"{DAY} {n // 6:02}:{n % 6}0,{2.0 + 0.1 * abs(n - 50):.1f}\n" for n in range(120) if not 20 < n < 40),
+    "constants": "Constituent,Amplitude (m),Phase (GMT)\nM2,1.2,100\nK1,0.1,20\nO1,0.1,4\nS2,,14\nX9,0.0,3\nZ0,2.1,\n",
+    "secondary": "port,reference_port,hw_minutes,lw_minutes,hw_height_m\nCove,Kettle,12,20,-0.3\n",
+}
+
+
+def words_and_rest(reading: TideReading) -> tuple[set[str], object]:
+    """The sentences of a reading, and what may not differ between languages."""
+    shown = reading.preview()
+    columns = shown["taken"]["columns"]
+    roles = columns if isinstance(columns, dict) else [one["taken_for"] for one in columns]
+    skipped = [(one["count"], one["rows"]) for one in shown["skipped"]]
+    said = {one["reason"] for one in shown["skipped"]} | set(shown["warnings"])
+    said |= {one["why"] for one in columns if "why" in one}
+    return said, (reading.heights, reading.constants, reading.secondary, roles, skipped, shown["first_rows"])
+
+
+@pytest.mark.parametrize("name", TABLES)
+def test_a_table_of_tides_is_read_alike_in_german_and_told_in_german(qgis_app, name: str) -> None:
+    asked = TidesAsked(zone="UTC", name="tides.csv")
+    english, rest = words_and_rest(read_tides(TABLES[name], asked))
+    with german():
+        told, same = words_and_rest(read_tides(TABLES[name], asked))
+    assert same == rest
+    assert len(told) == len(english) and not told & english
+
+
+def test_a_broken_tide_table_is_refused_in_german_by_row_and_value(in_german, tmp_path: Path) -> None:
+    clocks = ("02:00 0.7 L", "08:00 3.9 H", "14:15 0.9 L", "20:30 3.7 H", "25:00 0.9 L")
+    text = "".join(f"{DAY} {clock}\n" for clock in clocks)
+    plan = new_plan(tmp_path / "bay.gpkg", ZONE="Europe/Lisbon")
+    ran = read_into(ReadTides(), plan, TEXT=text, ZONE="UTC", UNITS="m")
+    assert not ran.ok
+    assert "Layer „der eingefügte Text“, Zeile 5, Feld „time“: dort steht '25:00'. Das ist keine Uhrzeit." in ran.said
+
+
+def test_a_preview_of_tides_is_told_in_german(in_german, tmp_path: Path) -> None:
+    plan = new_plan(tmp_path / "bay.gpkg", ZONE="Europe/Lisbon")
+    lines = log_of(ReadTides(), plan, TEXT=TABLES["waters"], ZONE="UTC", PREVIEW=True).splitlines()
+    assert "Zellen getrennt durch: Komma" in lines
+    assert "Spalte 2 „“: genommen für time (vier Ziffern neben einem Datum)" in lines
+    assert "Uhr der Zeiten: UTC, wie angegeben" in lines
+    assert "1 übergangen (unter der Tabelle): Zeilen 7" in lines
+    assert "Vorschau: 4 Zeilen verstanden, nichts geschrieben" in lines
+
+
+def test_a_broken_stream_table_is_refused_in_german_and_its_columns_stay_the_same(in_german, tmp_path: Path) -> None:
+    head = "hour,set_deg,spring_kn,what\n"
+    (reading,) = read_streams(head + "-1,40,1.2,x\n0,,,\n", StreamAsked(station="A", reference="HW"))
+    assert [one["taken_for"] for one in reading.columns] == ["hour", "set", "spring", "nichts"]
+    assert reading.skipped == ((3, "keine Stärke: Die Stunde ist nicht bekannt, kein Stauwasser"),)
+    plan = new_plan(tmp_path / "bay.gpkg", ZONE="Europe/Lisbon")
+    ran = read_into(ReadStreams(), plan, TEXT=head + "-1,,1.2,x\n", STATION="A", POINT="-9,38", REFERENCE="HW")
+    assert not ran.ok
+    assert "Zeile 2, Feld „set_deg“" in ran.said and "Zu einer Stärke gehört eine Stromrichtung" in ran.said
+
+
+def test_what_a_chart_leaves_without_a_name_is_named_in_german_and_its_rules_stay(qgis_app, tmp_path: Path) -> None:
+    chart = tmp_path / "IX4INVEN.000"
+    with InventedCell(chart) as sea:  # invented, not for navigation
+        sea.box("M_COVR", -30.1, 29.9, -29.9, 30.1, CATCOV=1)
+        sea.box("RESARE", -30.03, 30.02, -30.01, 30.03, RESTRN=["2", "8"], CATREA=["4"])
+        sea.point("WRECKS", -30.03, 30.008, WATLEV=3)
+        sea.point("LNDARE", -30.04, 29.95)
+        sea.point("LIGHTS", -30.05, 29.95)
+    english, said = chart_read(chart, tmp_path / "english.gpkg")
+    with german():
+        told, german_said = chart_read(chart, tmp_path / "german.gpkg")
+    assert "no_entry" in told["closed_areas"][0] and "restricted area" in english["closed_areas"][0]
+    assert "Gebiet mit Beschränkungen" in told["closed_areas"][0]
+    assert any("Einfahrt beschränkt, Naturschutzgebiet" in str(one) for one in told["closed_areas"][0])
+    assert "Wrack unbekannter Tiefe" in told["closed_areas"][1]
+    assert told["landmarks"][0][0].startswith("Feuer ") and english["landmarks"][0][0].startswith("light ")
+    assert [one for row in told["closed_areas"] for one in row if one in RULES] == ["no_entry", "caution"]
+    assert "LNDARE: 1 gelesen, 0 verwendet, 1 übergangen (Land als Punkt in der Karte, ohne Ufer)" in german_said
+    assert "LNDARE: 1 read, 0 used, 1 skipped (land charted as a point, without a shore)" in said
+
+
+RULES = ("no_entry", "no_spearing", "loaded_gun_ban", "no_anchoring", "caution")
+
+
+def read_into(algorithm: Any, plan: Path, heard: Heard | None = None, **parameters: object) -> Ran:
+    return run(algorithm.create(), {"PLAN": str(plan), "REPORT": str(plan.with_suffix(".json")), **parameters}, heard)
+
+
+def log_of(algorithm: Any, plan: Path, **parameters: object) -> str:
+    """What a run that succeeds tells the one who started it."""
+    heard = Heard()
+    ran = read_into(algorithm, plan, heard, **parameters)
+    assert ran.ok, ran.said
+    return heard.textLog()
+
+
+def chart_read(chart: Path, plan: Path) -> tuple[dict[str, list[list[object]]], str]:
+    """The values of the closed areas and landmarks that a chart gives a new plan, and what was said."""
+    log = log_of(ReadChart(), new_plan(plan, ZONE="Atlantic/Azores"), CHART=str(chart))
+    dataset = gdal.OpenEx(str(plan), gdal.OF_VECTOR)
+    names = ("closed_areas", "landmarks")
+    return {name: [list(row.items().values()) for row in dataset.GetLayerByName(name)] for name in names}, log

@@ -10,12 +10,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from types import MappingProxyType
 
+from ..words import marked
 from .landmark_classes import LANDMARKS
 
 
 @dataclass(frozen=True, kw_only=True)
 class ChannelClass:
-    """What a class of channel is in a plan: its kind, the words for one without a name, the width of its lines."""
+    """What a class of channel is in a plan: its kind, marked words for one without a name, the width of its lines."""
 
     kind: str
     words: str
@@ -25,48 +26,55 @@ class ChannelClass:
 CHANNELS = MappingProxyType(
     {
         # Fairways first: a dredged area that lies in one is not read a second time.
-        "FAIRWY": ChannelClass(kind="fairway", words="fairway"),
-        "DRGARE": ChannelClass(kind="fairway", words="dredged area"),
-        "TSSLPT": ChannelClass(kind="lane", words="traffic lane"),
-        "TSSCRS": ChannelClass(kind="lane", words="crossing of traffic lanes"),
-        "TSSRON": ChannelClass(kind="lane", words="roundabout of traffic lanes"),
-        "DWRTPT": ChannelClass(kind="lane", words="deep water route"),
-        "TWRTPT": ChannelClass(kind="lane", words="two-way route"),
-        "RCTLPT": ChannelClass(kind="lane", words="recommended traffic lane"),
-        "DWRTCL": ChannelClass(kind="lane", words="deep water route", width_m=500.0),
-        "RCRTCL": ChannelClass(kind="lane", words="recommended route", width_m=500.0),
-        "RECTRC": ChannelClass(kind="fairway", words="recommended track"),
-        "NAVLNE": ChannelClass(kind="fairway", words="leading line"),
-        "FERYRT": ChannelClass(kind="ferry", words="ferry route"),
+        "FAIRWY": ChannelClass(kind="fairway", words=marked("fairway")),
+        "DRGARE": ChannelClass(kind="fairway", words=marked("dredged area")),
+        "TSSLPT": ChannelClass(kind="lane", words=marked("traffic lane")),
+        "TSSCRS": ChannelClass(kind="lane", words=marked("crossing of traffic lanes")),
+        "TSSRON": ChannelClass(kind="lane", words=marked("roundabout of traffic lanes")),
+        "DWRTPT": ChannelClass(kind="lane", words=marked("deep water route")),
+        "TWRTPT": ChannelClass(kind="lane", words=marked("two-way route")),
+        "RCTLPT": ChannelClass(kind="lane", words=marked("recommended traffic lane")),
+        "DWRTCL": ChannelClass(kind="lane", words=marked("deep water route"), width_m=500.0),
+        "RCRTCL": ChannelClass(kind="lane", words=marked("recommended route"), width_m=500.0),
+        "RECTRC": ChannelClass(kind="fairway", words=marked("recommended track")),
+        "NAVLNE": ChannelClass(kind="fairway", words=marked("leading line")),
+        "FERYRT": ChannelClass(kind="ferry", words=marked("ferry route")),
     }
 )
 AREAS = MappingProxyType(
     {
-        "RESARE": "restricted area",
-        "MIPARE": "military practice area",
-        "CTNARE": "caution area",
-        "PRCARE": "precautionary area",
-        "ACHARE": "anchorage",
-        "MARCUL": "marine farm",
-        "CBLARE": "cable area",
-        "PIPARE": "pipeline area",
-        "DMPGRD": "dumping ground",
-        "SPLARE": "seaplane landing area",
-        "SUBTLN": "submarine transit lane",
-        "OSPARE": "offshore production area",
-        "ICNARE": "incineration area",
-        "ISTZNE": "inshore traffic zone",
-        "UNSARE": "unsurveyed area",
+        "RESARE": marked("restricted area"),
+        "MIPARE": marked("military practice area"),
+        "CTNARE": marked("caution area"),
+        "PRCARE": marked("precautionary area"),
+        "ACHARE": marked("anchorage"),
+        "MARCUL": marked("marine farm"),
+        "CBLARE": marked("cable area"),
+        "PIPARE": marked("pipeline area"),
+        "DMPGRD": marked("dumping ground"),
+        "SPLARE": marked("seaplane landing area"),
+        "SUBTLN": marked("submarine transit lane"),
+        "OSPARE": marked("offshore production area"),
+        "ICNARE": marked("incineration area"),
+        "ISTZNE": marked("inshore traffic zone"),
+        "UNSARE": marked("unsurveyed area"),
     }
 )
-HAZARDS = MappingProxyType({"UWTROC": "rock", "OBSTRN": "obstruction", "WRECKS": "wreck"})
+HAZARDS = MappingProxyType({"UWTROC": marked("rock"), "OBSTRN": marked("obstruction"), "WRECKS": marked("wreck")})
+HAZARDS_OF_UNKNOWN_DEPTH = MappingProxyType(
+    {
+        "UWTROC": marked("rock of unknown depth"),
+        "OBSTRN": marked("obstruction of unknown depth"),
+        "WRECKS": marked("wreck of unknown depth"),
+    }
+)
 CONTOURS, SOUNDINGS, LAND = "DEPCNT", "SOUNDG", "LNDARE"
 STREAM_PANEL, STREAM_SERIES, TIDE_SERIES = "TS_PAD", "TS_TIS", "T_TIMS"
 STREAM_WORDS_ONLY = MappingProxyType(
     {
-        "TS_PRH": "harmonic constants of a stream, which a plan cannot hold",
-        "TS_PNH": "non-harmonic constants of a stream, which a plan cannot hold",
-        "TS_FEB": "one rate for flood or ebb without its hours, which a plan cannot hold",
+        "TS_PRH": marked("harmonic constants of a stream, which a plan cannot hold"),
+        "TS_PNH": marked("non-harmonic constants of a stream, which a plan cannot hold"),
+        "TS_FEB": marked("one rate for flood or ebb without its hours, which a plan cannot hold"),
     }
 )
 COVERAGE = "M_COVR"
@@ -75,9 +83,21 @@ COVERAGE = "M_COVR"
 TRACK_BEARING_LINE = 3
 # WATLEV of what rises to the sounding datum or above it: its depth is at most 0. Code 3 is always under water.
 AT_OR_ABOVE_DATUM = MappingProxyType(
-    {1: "partly above high water", 2: "always dry", 4: "covers and uncovers", 5: "awash"}
+    {
+        1: marked("partly above high water"),
+        2: marked("always dry"),
+        4: marked("covers and uncovers"),
+        5: marked("awash"),
+    }
 )
-TRAFFIC = MappingProxyType({1: "inbound", 2: "outbound", 3: "one-way", 4: "two-way"})
+TRAFFIC = MappingProxyType(
+    {
+        1: marked("traffic inbound"),
+        2: marked("traffic outbound"),
+        3: marked("traffic one-way"),
+        4: marked("traffic two-way"),
+    }
+)
 
 # DEPTH is GDAL's own: the third coordinate of a sounding.
 READ_ATTRIBUTES = (

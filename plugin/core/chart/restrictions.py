@@ -11,6 +11,8 @@ import re
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from ..words import marked, spoken, tr
+
 NO_ENTRY, NO_SPEARING, NO_ANCHORING, LOADED_GUN_BAN, CAUTION = (
     "no_entry",
     "no_spearing",
@@ -23,57 +25,57 @@ STRICTEST_FIRST = (NO_ENTRY, NO_SPEARING, LOADED_GUN_BAN, NO_ANCHORING, CAUTION)
 # A restricted act may be allowed to some, at times or by permit; for a swimmer who has none it is taken as barred.
 # A float at anchor stops, so "stopping prohibited" bars anchoring. A ban on diving bars what spearing needs.
 RESTRN = {
-    1: ("anchoring prohibited", NO_ANCHORING),
-    2: ("anchoring restricted", NO_ANCHORING),
-    3: ("fishing prohibited", NO_SPEARING),
-    4: ("fishing restricted", NO_SPEARING),
-    5: ("trawling prohibited", CAUTION),
-    6: ("trawling restricted", CAUTION),
-    7: ("entry prohibited", NO_ENTRY),
-    8: ("entry restricted", NO_ENTRY),
-    9: ("dredging prohibited", CAUTION),
-    10: ("dredging restricted", CAUTION),
-    11: ("diving prohibited", NO_SPEARING),
-    12: ("diving restricted", NO_SPEARING),
-    13: ("no wake", CAUTION),
-    14: ("area to be avoided", CAUTION),
-    15: ("construction prohibited", CAUTION),
-    16: ("discharging prohibited", CAUTION),
-    17: ("discharging restricted", CAUTION),
-    18: ("exploration or development prohibited", CAUTION),
-    19: ("exploration or development restricted", CAUTION),
-    20: ("drilling prohibited", CAUTION),
-    21: ("drilling restricted", CAUTION),
-    22: ("removal of historical artefacts prohibited", CAUTION),
-    23: ("cargo transhipment prohibited", CAUTION),
-    24: ("dragging prohibited", CAUTION),
-    25: ("stopping prohibited", NO_ANCHORING),
-    26: ("landing prohibited", CAUTION),
-    27: ("speed restricted", CAUTION),
+    1: (marked("anchoring prohibited"), NO_ANCHORING),
+    2: (marked("anchoring restricted"), NO_ANCHORING),
+    3: (marked("fishing prohibited"), NO_SPEARING),
+    4: (marked("fishing restricted"), NO_SPEARING),
+    5: (marked("trawling prohibited"), CAUTION),
+    6: (marked("trawling restricted"), CAUTION),
+    7: (marked("entry prohibited"), NO_ENTRY),
+    8: (marked("entry restricted"), NO_ENTRY),
+    9: (marked("dredging prohibited"), CAUTION),
+    10: (marked("dredging restricted"), CAUTION),
+    11: (marked("diving prohibited"), NO_SPEARING),
+    12: (marked("diving restricted"), NO_SPEARING),
+    13: (marked("no wake"), CAUTION),
+    14: (marked("area to be avoided"), CAUTION),
+    15: (marked("construction prohibited"), CAUTION),
+    16: (marked("discharging prohibited"), CAUTION),
+    17: (marked("discharging restricted"), CAUTION),
+    18: (marked("exploration or development prohibited"), CAUTION),
+    19: (marked("exploration or development restricted"), CAUTION),
+    20: (marked("drilling prohibited"), CAUTION),
+    21: (marked("drilling restricted"), CAUTION),
+    22: (marked("removal of historical artefacts prohibited"), CAUTION),
+    23: (marked("cargo transhipment prohibited"), CAUTION),
+    24: (marked("dragging prohibited"), CAUTION),
+    25: (marked("stopping prohibited"), NO_ANCHORING),
+    26: (marked("landing prohibited"), CAUTION),
+    27: (marked("speed restricted"), CAUTION),
 }
 # The category says what a place is for, not what is barred; what such places often bar is common practice, no source.
 CATREA = {
-    1: ("offshore safety zone", NO_ENTRY),
-    4: ("nature reserve", NO_SPEARING),
-    5: ("bird sanctuary", CAUTION),
-    6: ("game preserve", CAUTION),
-    7: ("seal sanctuary", CAUTION),
-    8: ("degaussing range", CAUTION),
-    9: ("military area", NO_ENTRY),
-    10: ("historic wreck area", NO_SPEARING),
-    12: ("navigational aid safety zone", CAUTION),
-    14: ("minefield", NO_ENTRY),
-    18: ("swimming area", LOADED_GUN_BAN),
-    19: ("waiting area", CAUTION),
-    20: ("research area", CAUTION),
-    21: ("dredging area", CAUTION),
-    22: ("fish sanctuary", NO_SPEARING),
-    23: ("ecological reserve", NO_SPEARING),
-    24: ("no wake area", CAUTION),
-    25: ("swinging area", CAUTION),
-    26: ("water skiing area", CAUTION),
-    27: ("environmentally sensitive sea area", CAUTION),
-    28: ("particularly sensitive sea area", CAUTION),
+    1: (marked("offshore safety zone"), NO_ENTRY),
+    4: (marked("nature reserve"), NO_SPEARING),
+    5: (marked("bird sanctuary"), CAUTION),
+    6: (marked("game preserve"), CAUTION),
+    7: (marked("seal sanctuary"), CAUTION),
+    8: (marked("degaussing range"), CAUTION),
+    9: (marked("military area"), NO_ENTRY),
+    10: (marked("historic wreck area"), NO_SPEARING),
+    12: (marked("navigational aid safety zone"), CAUTION),
+    14: (marked("minefield"), NO_ENTRY),
+    18: (marked("swimming area"), LOADED_GUN_BAN),
+    19: (marked("waiting area"), CAUTION),
+    20: (marked("research area"), CAUTION),
+    21: (marked("dredging area"), CAUTION),
+    22: (marked("fish sanctuary"), NO_SPEARING),
+    23: (marked("ecological reserve"), NO_SPEARING),
+    24: (marked("no wake area"), CAUTION),
+    25: (marked("swinging area"), CAUTION),
+    26: (marked("water skiing area"), CAUTION),
+    27: (marked("environmentally sensitive sea area"), CAUTION),
+    28: (marked("particularly sensitive sea area"), CAUTION),
 }
 
 _FULL_DATE = re.compile(r"(\d{4})(\d\d)(\d\d)$")
@@ -135,7 +137,10 @@ def season_of(*, persta: str = "", perend: str = "", datsta: str = "", datend: s
 
 
 def _meaning(name: str, table: dict[int, tuple[str, str]], code: int) -> tuple[str, str]:
-    return table.get(code, (f"{name} code {code}, not known here", CAUTION))
+    if code not in table:
+        return tr("{name} code {code}, not known here").format(name=name, code=code), CAUTION
+    words, rule = table[code]
+    return spoken(words), rule
 
 
 def _each_year(text: str, *, first: bool) -> str:

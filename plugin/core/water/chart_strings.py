@@ -12,6 +12,7 @@ from datetime import datetime, timedelta, timezone, tzinfo
 from math import isfinite, isnan, nan
 
 from ..errors import NaiveTimeError, SwimPlanError
+from ..words import tr
 
 PANEL_HOURS = tuple(range(-6, 7))
 MAX_RATE_KN = 15.0  # as in the plan: faster than a swim is planned in (common practice, no source), so it is a slip
@@ -36,11 +37,17 @@ class StreamPanel:
 
     def __post_init__(self) -> None:
         if self.reference not in ("HW", "LW"):
-            raise _refused("TS_TSP", f"value 3 is {self.reference!r}", "Value 3 is HW or LW")
+            raise _refused(
+                "TS_TSP", tr("value 3 is {reference!r}").format(reference=self.reference), tr("Value 3 is HW or LW")
+            )
         if len(self.pairs) != len(PANEL_HOURS):
-            raise _refused("TS_TSP", f"it has {len(self.pairs)} pairs", "There are 13 pairs, for the hours -6 to +6")
+            raise _refused(
+                "TS_TSP",
+                tr("it has {count} pairs").format(count=len(self.pairs)),
+                tr("There are 13 pairs, for the hours -6 to +6"),
+            )
         if all(isnan(rate) for _, rate in self.pairs):
-            raise _refused("TS_TSP", "every pair is blank", "At least one hour has a set and a rate")
+            raise _refused("TS_TSP", tr("every pair is blank"), tr("At least one hour has a set and a rate"))
 
     @property
     def missing_hours(self) -> tuple[int, ...]:
@@ -55,7 +62,11 @@ def parse_ts_tsp(text: str) -> StreamPanel:
     """
     values = [value.strip() for value in text.split(",")]
     if len(values) < 5:
-        raise _refused("TS_TSP", f"it has {len(values)} values", "It has a station, a port, HW or LW, and 13 pairs")
+        raise _refused(
+            "TS_TSP",
+            tr("it has {count} values").format(count=len(values)),
+            tr("It has a station, a port, HW or LW, and 13 pairs"),
+        )
     pairs = _pairs("TS_TSP", values[3:], first_position=4)
     if len(pairs) == len(PANEL_HOURS) - 1:
         pairs += ((nan, nan),)
@@ -74,23 +85,25 @@ def parse_t_hwlw(text: str, *, zone: tzinfo | None = None) -> tuple[tuple[dateti
     """
     values = [value.strip() for value in text.split(",")]
     if len(values) % 2:
-        raise _refused("T_HWLW", f"it has {len(values)} values", "Times and heights come in pairs")
+        raise _refused(
+            "T_HWLW", tr("it has {count} values").format(count=len(values)), tr("Times and heights come in pairs")
+        )
     tides = tuple(
         (_hwlw_time(values[at], at + 1, zone), _number("T_HWLW", values[at + 1], at + 2, -MAX_HEIGHT_M, MAX_HEIGHT_M))
         for at in range(0, len(values), 2)
     )
     if any(later[0] <= earlier[0] for earlier, later in zip(tides, tides[1:])):
-        raise _refused("T_HWLW", "a time does not follow the one before", "Times run forward")
+        raise _refused("T_HWLW", tr("a time does not follow the one before"), tr("Times run forward"))
     return tides
 
 
 def tide_kinds(heights_m: tuple[float, ...]) -> tuple[str, ...]:
     """HW or LW for each height of a run of turning waters; SwimPlanError where they do not alternate."""
     if len(heights_m) < 2:
-        raise _refused("T_HWLW", "it has one water only", "Two waters or more tell high from low")
+        raise _refused("T_HWLW", tr("it has one water only"), tr("Two waters or more tell high from low"))
     kinds = tuple("HW" if height > heights_m[at - 1 if at else 1] else "LW" for at, height in enumerate(heights_m))
     if any(earlier == later for earlier, later in zip(kinds, kinds[1:])):
-        raise _refused("T_HWLW", "two high or two low waters follow each other", "High and low water alternate")
+        raise _refused("T_HWLW", tr("two high or two low waters follow each other"), tr("High and low water alternate"))
     return kinds
 
 
@@ -98,7 +111,9 @@ def _pairs(name: str, values: list[str], *, first_position: int) -> tuple[Pair, 
     """Pairs of set and rate; ``first_position`` is the place of the first value in the whole text, counted from 1."""
     if len(values) % 2:
         if values[-1]:
-            raise _refused(name, f"it has {len(values)} values of set and rate", "They come in pairs")
+            raise _refused(
+                name, tr("it has {count} values of set and rate").format(count=len(values)), tr("They come in pairs")
+            )
         values = values[:-1]  # a comma after the last pair
     return tuple(_pair(name, values[at], values[at + 1], first_position + at) for at in range(0, len(values), 2))
 
@@ -109,34 +124,47 @@ def _pair(name: str, set_text: str, rate_text: str, position: int) -> Pair:
         return (nan, nan)  # a set without a rate says nothing of how fast: the hour is missing
     rate_kn = _number(name, rate_text, position + 1, 0.0, MAX_RATE_KN)
     if isnan(set_deg) and rate_kn > 0.0:
-        raise _refused(name, f"value {position} is blank beside a rate of {rate_kn:g} kn", "A rate has a set")
+        raise _refused(
+            name,
+            tr("value {position} is blank beside a rate of {rate_kn:g} kn").format(position=position, rate_kn=rate_kn),
+            tr("A rate has a set"),
+        )
     return (set_deg, rate_kn)
 
 
 def _number(name: str, text: str, position: int, low: float, high: float) -> float:
-    allowed = f"It is a number from {low:g} to {high:g}"
     try:
         value = float(text)
     except ValueError as error:
-        raise _refused(name, f"value {position} is {text!r}", allowed) from error
+        raise _refused(
+            name, tr("value {position} is {text!r}").format(position=position, text=text), _number_allowed(low, high)
+        ) from error
     if not (isfinite(value) and low <= value <= high):
-        raise _refused(name, f"value {position} is {text}", allowed)
+        raise _refused(
+            name, tr("value {position} is {text}").format(position=position, text=text), _number_allowed(low, high)
+        )
     return value
+
+
+def _number_allowed(low: float, high: float) -> str:
+    return tr("It is a number from {low:g} to {high:g}").format(low=low, high=high)
 
 
 def _hwlw_time(text: str, position: int, zone: tzinfo | None) -> datetime:
     found = _HWLW_TIME.match(text)
-    allowed = "Times are written as 19950428T1020, with Z or an offset where they carry one"
+    allowed = tr("Times are written as 19950428T1020, with Z or an offset where they carry one")
     if not found:
-        raise _refused("T_HWLW", f"value {position} is {text!r}", allowed)
+        raise _refused("T_HWLW", tr("value {position} is {text!r}").format(position=position, text=text), allowed)
     *numbers, offset = found.groups()
     zone = _offset(offset) if offset else zone
     if zone is None:
-        raise NaiveTimeError(value=text, where=f"T_HWLW, value {position}")
+        raise NaiveTimeError(value=text, where=tr("T_HWLW, value {position}").format(position=position))
     try:
         return datetime(*(int(number or 0) for number in numbers), tzinfo=zone)
     except ValueError as error:
-        raise _refused("T_HWLW", f"value {position} is {text!r}", allowed) from error
+        raise _refused(
+            "T_HWLW", tr("value {position} is {text!r}").format(position=position, text=text), allowed
+        ) from error
 
 
 def _offset(text: str) -> tzinfo:
@@ -149,7 +177,7 @@ def _offset(text: str) -> tzinfo:
 
 def _refused(name: str, got: str, allowed: str) -> SwimPlanError:
     return SwimPlanError(
-        asked=f"The chart's {name} text cannot be read: {got}",
+        asked=tr("The chart's {name} text cannot be read: {got}").format(name=name, got=got),
         allowed=allowed,
-        remedy="Correct the text, or enter the stream by hand from the printed table",
+        remedy=tr("Correct the text, or enter the stream by hand from the printed table"),
     )

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping, Sequence
 
 from ..errors import BadInputError
+from ..words import marked, spoken, tr
 from .stream_columns import role_of
 
 _DEGREES = {
@@ -87,8 +88,8 @@ _DIRECTION_FROM = re.compile(
     r"\b(set|direction|dir|course|bearing|current|stream|flow|flows|water|coming|comes)\b.*\bfrom\b|"
     r"\bfrom[ _]+(direction|dir|bearing|deg)"
 )
-_TO_TRUE = "Give true directions: magnetic plus the east variation"
-_TO_TOWARDS = "Give true directions the water goes to"
+_TO_TRUE = marked("Give true directions: magnetic plus the east variation")
+_TO_TOWARDS = marked("Give true directions the water goes to")
 
 
 def check_headings(headings: Sequence[str], roles: Mapping[int, str], form: str, row: int, name: str) -> None:
@@ -119,8 +120,10 @@ def _half_known(heading: str, place: int, roles: Mapping[int, str]) -> tuple[str
     if begins not in (*_DIRECTIONS, *_RATES) or begins in roles.values():
         return None
     return (
-        f"It begins as a column for {begins}, and the rest of it is not read; in brackets it may say {_SHOWN[begins]}",
-        "Turn the figures into what the table may say, and correct the heading",
+        tr("It begins as a column for {role}, and the rest of it is not read; in brackets it may say {words}").format(
+            role=begins, words=_SHOWN[begins]
+        ),
+        tr("Turn the figures into what the table may say, and correct the heading"),
     )
 
 
@@ -128,13 +131,13 @@ def _fault(heading: str, role: str, form: str) -> tuple[str, str] | None:
     """What is wrong with a heading, and the remedy; None where it is clear."""
     plain = heading.lower().replace("\u2212", "-")
     if _MAGNETIC_ALONE.search(plain) and role not in ("kind", "note"):
-        return "It says magnetic, and directions are true", _TO_TRUE
+        return tr("It says magnetic, and directions are true"), spoken(_TO_TRUE)
     if not role and _DIRECTION_FROM.search(_FROM_NORTH.sub(" ", plain.replace("_", " "))):
-        return "It says from, and streams are where the water goes to", _TO_TOWARDS
+        return tr("It says from, and streams are where the water goes to"), spoken(_TO_TOWARDS)
     if role == "from" and form != "winds":
-        return "It says from, which only a wind does; streams are where the water goes to", _TO_TOWARDS
+        return tr("It says from, which only a wind does; streams are where the water goes to"), spoken(_TO_TOWARDS)
     if role in _RATES and len(set(_UNIT.findall(plain))) > 1:
-        return "It names two units", "Name the one that the figures are in"
+        return tr("It names two units"), tr("Name the one that the figures are in")
     if role not in _KNOWN:
         return None
     for found in _BESIDE.finditer(plain):
@@ -158,10 +161,12 @@ def _fault_beside(text: str, role: str) -> tuple[str, str] | None:
     if not strange:
         return None
     if role in (*_DIRECTIONS, "from") and _MAGNETIC.search(plain):
-        return f"It says '{text}', and directions are true", _TO_TRUE
+        return tr("It says '{text}', and directions are true").format(text=text), spoken(_TO_TRUE)
     if role in _DIRECTIONS and "from" in words:
-        return f"It says '{text}', and streams are where the water goes to", _TO_TOWARDS
+        return tr("It says '{text}', and streams are where the water goes to").format(text=text), spoken(_TO_TOWARDS)
     return (
-        f"It says '{text}', which is not read; beside its name a heading may say {_SHOWN[role]}",
-        "Turn the figures into what the table may say, and correct the heading",
+        tr("It says '{text}', which is not read; beside its name a heading may say {words}").format(
+            text=text, words=_SHOWN[role]
+        ),
+        tr("Turn the figures into what the table may say, and correct the heading"),
     )

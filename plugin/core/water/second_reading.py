@@ -9,12 +9,14 @@ from itertools import groupby
 
 import numpy as np
 
+from ..words import marked, spoken, tr
 from .tide import LONGEST_GAP_S, MISSING_ROW_S
 
 # Waters, or slack and maximum, are hours apart; nearer ones are one and the same, moved. Rule of thumb, no source.
 NEAREST_S = 1.5 * 3600.0
 NEAREST_SLACKS_S = 4.0 * 3600.0
 NEAREST_STEP = 0.9  # of the finer of two steps
+_KINDS = {"slack": marked("slack"), "max": marked("max")}  # HW and LW are letters in every language
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -44,11 +46,11 @@ def clash_of_waters(held: Iterable[Moment], given: Iterable[Moment]) -> Clash | 
     for mine, other in _neighbours(held, given):
         apart_s = abs((mine.time - other.time).total_seconds())
         if mine.kind == other.kind and apart_s <= MISSING_ROW_S:
-            return _clash(mine, other, "high and low waters alternate")
+            return _clash(mine, other, tr("high and low waters alternate"))
         if mine.kind != other.kind and apart_s < NEAREST_S:
-            return _clash(mine, other, "high and low waters are hours apart")
+            return _clash(mine, other, tr("high and low waters are hours apart"))
         if mine.kind != other.kind and apart_s <= LONGEST_GAP_S and _is_upside_down(mine, other):
-            return _clash(mine, other, "high waters are higher than the low ones beside them")
+            return _clash(mine, other, tr("high waters are higher than the low ones beside them"))
     return None
 
 
@@ -57,7 +59,7 @@ def clash_of_events(held: Iterable[Moment], given: Iterable[Moment]) -> Clash | 
     for mine, other in _neighbours(held, given):
         slacks = mine.kind == other.kind == "slack"
         if abs((mine.time - other.time).total_seconds()) < (NEAREST_SLACKS_S if slacks else NEAREST_S):
-            return _clash(mine, other, "slacks and maxima are hours apart")
+            return _clash(mine, other, tr("slacks and maxima are hours apart"))
     return None
 
 
@@ -67,7 +69,7 @@ def clash_of_series(held: Iterable[Moment], given: Iterable[Moment]) -> Clash | 
     steps = [step for step in (_step_s(held), _step_s(given)) if step]
     for mine, other in _neighbours(held, given) if steps else ():
         if abs((mine.time - other.time).total_seconds()) < NEAREST_STEP * min(steps):
-            return _clash(mine, other, "a series goes in even steps")
+            return _clash(mine, other, tr("a series goes in even steps"))
     return None
 
 
@@ -107,7 +109,14 @@ def _is_upside_down(mine: Moment, other: Moment) -> bool:
 
 def _clash(mine: Moment, other: Moment, rule: str) -> Clash:
     minutes = abs((mine.time - other.time).total_seconds()) / 60.0
-    side = "later" if other.time > mine.time else "earlier"
     apart = f"{minutes:.0f} min" if minutes < 90.0 else f"{minutes / 60.0:.1f} h"
-    kind = f" {other.kind}" if other.kind else " row"
-    return Clash(row=mine.row or 0, time=mine.time, why=f"The plan has a{kind} {apart} {side}, and {rule}")
+    kind = spoken(_KINDS[other.kind]) if other.kind in _KINDS else other.kind
+    held = _held(other.kind, other.time > mine.time).format(kind=kind, apart=apart)
+    return Clash(row=mine.row or 0, time=mine.time, why=tr("{held}, and {rule}").format(held=held, rule=rule))
+
+
+def _held(kind: str, is_later: bool) -> str:
+    """What stands in the plan beside a row, ``{kind}`` and ``{apart}`` still to be filled in."""
+    if kind:
+        return tr("The plan has a {kind} {apart} later") if is_later else tr("The plan has a {kind} {apart} earlier")
+    return tr("The plan has a row {apart} later") if is_later else tr("The plan has a row {apart} earlier")

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime, tzinfo
 
+from ..words import tr
 from .stream_rows import TextPlanRow
 
 GUESS = "guess"
@@ -15,7 +16,7 @@ class StreamAsked:
     """What the user says of a text; "" and None leave it to the text. ``name`` is what errors call it."""
 
     form: str = GUESS
-    name: str = "the text"
+    name: str = field(default_factory=lambda: tr("the text"))
     station: str = ""
     reference: str = ""
     port: str = ""

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field, replace
 from ..clock_labels import LabelledPlace, labels_in_line
 from ..errors import BadInputError
 from ..text_moments import zone_in
+from ..words import tr
 from .stream_asked import GUESS, StreamAsked
 
 _NOTE = re.compile(r"^#\s*([A-Za-z][A-Za-z0-9_ ]*?)\s*:\s*(.*)$")
@@ -72,8 +73,8 @@ def asked_of(block: Block, asked: StreamAsked) -> StreamAsked:
                 row=block.first,
                 field=key,
                 value=theirs,
-                allowed=f"The {key} asked for is {mine}",
-                remedy="Leave it out, or read this part alone",
+                allowed=tr("The {key} asked for is {mine}").format(key=key, mine=mine),
+                remedy=tr("Leave it out, or read this part alone"),
             )
         said[key] = mine or theirs
     zone = asked.zone

@@ -9,6 +9,7 @@ import math
 import re
 
 from ..text_table import is_missing
+from ..words import tr
 
 _NUMBER = re.compile(r"[+-]?(\d+([.,]\d*)?|[.,]\d+)$")
 _POINTS = ("N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW")
@@ -26,12 +27,9 @@ def is_blank(text: str) -> bool:
 def number_in(text: str, low: float, high: float) -> float:
     """A number with a decimal point or comma; ValueError for another text and for one out of range."""
     plain = _plain(text)
-    allowed = f"It is a number from {low:g} to {high:g}"
-    if not plain.isascii() or not _NUMBER.match(plain):
-        raise ValueError(allowed)
-    value = float(plain.replace(",", "."))
+    value = float(plain.replace(",", ".")) if plain.isascii() and _NUMBER.match(plain) else math.nan
     if not (math.isfinite(value) and low <= value <= high):
-        raise ValueError(allowed)
+        raise ValueError(tr("It is a number from {low:g} to {high:g}").format(low=low, high=high))
     return value
 
 
@@ -41,12 +39,12 @@ def direction_in(text: str) -> float:
     if plain in _POINTS:
         return 22.5 * _POINTS.index(plain)
     if re.search(r"M(AG.*)?$", plain):
-        raise ValueError("It is a true direction; magnetic ones must be turned into true ones first")
+        raise ValueError(tr("It is a true direction; magnetic ones must be turned into true ones first"))
     plain = re.sub(r"\s*(\u00b0|DEG(REES)?|T(RUE)?)+$", "", re.sub(r"\s+", "", plain))
     try:
         return number_in(plain, 0.0, 360.0)
     except ValueError as error:
-        raise ValueError("It is a true direction from 0 to 360 degrees, or a compass point") from error
+        raise ValueError(tr("It is a true direction from 0 to 360 degrees, or a compass point")) from error
 
 
 def hour_in(text: str) -> tuple[int, str]:
@@ -55,12 +53,12 @@ def hour_in(text: str) -> tuple[int, str]:
     beside = _BESIDE.match(plain)
     found = beside or _HOURS.match(plain)
     if not plain or not found or not (found["hours"] or found["water"]):
-        raise ValueError("It is whole hours from the tide, from -6 to 6, such as -3, HW+2 or '3 before HW'")
+        raise ValueError(tr("It is whole hours from the tide, from -6 to 6, such as -3, HW+2 or '3 before HW'"))
     hours = int(re.sub(r"\s", "", found["hours"] or "0"))
     if beside and beside["side"].lower() == "before":
         hours = -hours
     if not -6 <= hours <= 6:
-        raise ValueError("It is whole hours from the tide, from -6 to 6")
+        raise ValueError(tr("It is whole hours from the tide, from -6 to 6"))
     return hours, (found["water"] or "").upper()
 
 
@@ -72,7 +70,9 @@ def coordinate_in(text: str, limit: float, letters: str) -> float:
     plain = re.sub(r"[\u00b0'\u2032\u2019\"]", " ", _plain(text).upper()).strip()
     letter = plain[-1:] if plain[-1:] in tuple(letters) else ""
     parts = (plain[:-1] if letter else plain).split()
-    allowed = f"It is degrees up to {limit:g}, or degrees and minutes with {letters[0]} or {letters[1]}"
+    allowed = tr("It is degrees up to {limit:g}, or degrees and minutes with {first} or {second}").format(
+        limit=limit, first=letters[0], second=letters[1]
+    )
     if not 1 <= len(parts) <= 2:
         raise ValueError(allowed)
     try:

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 
 from ..quantities import M_S_PER_KNOT
 from ..text_table import TextTable
+from ..words import tr
 
 # What the headings of a table may be called, without what stands in brackets and without units.
 _HEADINGS: dict[str, str] = {
@@ -85,8 +86,10 @@ class Columns:
         count = max([len(self.headings), *(place + 1 for place in roles)])
         return [
             {
-                "column": self.headings[place] if place < len(self.headings) else f"column {place + 1}",
-                "taken_for": roles.get(place, "nothing"),
+                "column": self.headings[place]
+                if place < len(self.headings)
+                else tr("column {number}").format(number=place + 1),
+                "taken_for": roles.get(place, tr("nothing")),
             }
             for place in range(count)
         ]
@@ -96,7 +99,7 @@ class Columns:
         place = self.places.get(role, -1)
         if 0 <= place < len(self.headings):
             return self.headings[place]
-        return f"column {place + 1}" if place >= 0 else role
+        return tr("column {number}").format(number=place + 1) if place >= 0 else role
 
 
 def columns_by_heading(table: TextTable) -> Columns | None:
@@ -116,7 +119,11 @@ def columns_by_heading(table: TextTable) -> Columns | None:
     places: dict[str, int] = {}
     for place, role in enumerate(roles):
         if role in places:
-            raise ValueError(f"Columns '{headings[places[role]]}' and '{headings[place]}' both say the {role}")
+            raise ValueError(
+                tr("Columns '{first}' and '{second}' both say the {role}").format(
+                    first=headings[places[role]], second=headings[place], role=role
+                )
+            )
         if role:
             places[role] = place
     return Columns(places=places, headings=headings, first=1, unit=_unit(headings, places))
@@ -146,7 +153,7 @@ def _unit(headings: tuple[str, ...], places: dict[str, int]) -> str:
     rates = ("spring", "neap", "at_95", "at_45", "rate", "u_amplitude", "v_amplitude", "wind_speed")
     found = {_unit_in(headings[places[role]]) for role in rates if role in places} - {""}
     if len(found) > 1:
-        raise ValueError(f"The headings name two units: {' and '.join(sorted(found))}")
+        raise ValueError(tr("The headings name two units: {units}").format(units=tr(" and ").join(sorted(found))))
     return found.pop() if found else ""
 
 

@@ -7,6 +7,7 @@ from datetime import timedelta
 from math import isnan
 
 from ..errors import BadInputError, SwimPlanError
+from ..words import tr
 from .chart_strings import PANEL_HOURS, parse_ts_tsp, parse_ts_tsv
 from .stream_asked import StreamAsked, StreamReading
 from .stream_blocks import Block
@@ -23,7 +24,9 @@ def panel_readings(block: Block, asked: StreamAsked) -> Iterator[StreamReading]:
             raise _line_refused(asked, number, error) from error
         name = panel.name or panel.station_id
         if asked.reference and asked.reference != panel.reference:
-            raise _line_refused(asked, number, SwimPlanError(asked=f"It counts from {panel.reference}"))
+            raise _line_refused(
+                asked, number, SwimPlanError(asked=tr("It counts from {reference}").format(reference=panel.reference))
+            )
         station = f"{asked.station} {panel.station_id}".strip() if many and asked.station else asked.station or name
         rows = tuple(
             TextPlanRow(
@@ -40,7 +43,9 @@ def panel_readings(block: Block, asked: StreamAsked) -> Iterator[StreamReading]:
             for hour, (towards, rate) in zip(PANEL_HOURS, panel.pairs)
             if not isnan(rate)
         )
-        blanks = tuple((number, f"hour {hour:+d} blank: unknown, not slack") for hour in panel.missing_hours)
+        blanks = tuple(
+            (number, tr("hour {hour:+d} blank: unknown, not slack").format(hour=hour)) for hour in panel.missing_hours
+        )
         yield StreamReading(
             form="ts_tsp",
             station={
@@ -51,10 +56,12 @@ def panel_readings(block: Block, asked: StreamAsked) -> Iterator[StreamReading]:
                 "port": asked.port or name,
             },
             rows=rows,
-            columns=({"column": "the line", "taken_for": "station, port, HW or LW, 13 pairs of set and spring rate"},),
+            columns=(
+                {"column": tr("the line"), "taken_for": tr("station, port, HW or LW, 13 pairs of set and spring rate")},
+            ),
             separator="comma",
             skipped=blanks,
-            notes=("Spring rates only: neap rates are unknown", "Rates are in knots, as the standard has them"),
+            notes=(tr("Spring rates only: neap rates are unknown"), tr("Rates are in knots, as the standard has them")),
             line=number,
         )
 
@@ -63,9 +70,9 @@ def series_reading(block: Block, asked: StreamAsked) -> StreamReading:
     """A station's streams at even times from TS_TSV text, which carries neither its start nor its step."""
     if asked.start is None or not asked.step_min or asked.step_min <= 0.0 or not asked.station:
         raise SwimPlanError(
-            asked="A TS_TSV text carries no times and no station",
-            allowed="Its first moment, the minutes from one pair to the next, and its station are given beside it",
-            remedy="Fill in START, STEP and STATION",
+            asked=tr("A TS_TSV text carries no times and no station"),
+            allowed=tr("Its first moment, the minutes from one pair to the next, and its station are given beside it"),
+            remedy=tr("Fill in START, STEP and STATION"),
         )
     rows, skipped, count = [], [], 0
     for number, line in block.lines.items():
@@ -84,12 +91,12 @@ def series_reading(block: Block, asked: StreamAsked) -> StreamReading:
                 )
             )
             if blank:
-                skipped.append((number, f"pair {count} blank: unknown, not slack"))
+                skipped.append((number, tr("pair {count} blank: unknown, not slack").format(count=count)))
     return StreamReading(
         form="ts_tsv",
         station={**block.notes, "station": asked.station, "form": "series", "port": asked.port},
         rows=tuple(rows),
-        columns=({"column": "the line", "taken_for": "pairs of set and rate (kn) at equal steps of time"},),
+        columns=({"column": tr("the line"), "taken_for": tr("pairs of set and rate (kn) at equal steps of time")},),
         separator="comma",
         skipped=tuple(skipped),
         line=block.first,
@@ -98,4 +105,4 @@ def series_reading(block: Block, asked: StreamAsked) -> StreamReading:
 
 def _line_refused(asked: StreamAsked, number: int, error: SwimPlanError) -> BadInputError:
     allowed = f"{error.asked}. {error.allowed}".rstrip(". ")
-    return BadInputError(layer=asked.name, row=number, allowed=allowed, remedy=error.remedy or "Correct the line")
+    return BadInputError(layer=asked.name, row=number, allowed=allowed, remedy=error.remedy or tr("Correct the line"))

@@ -12,6 +12,7 @@ from ..clock_labels import LabelledPlace, labels_in_heading
 from ..errors import BadInputError, SwimPlanError
 from ..quantities import M_S_PER_KNOT
 from ..text_table import TextRow, TextTable
+from ..words import tr
 from .constituents import standard_name
 from .event_signs import SignedEvent, unturned
 from .heading_words import tide_in
@@ -96,11 +97,14 @@ class RowReader:
         said = self.columns.unit
         if said and self.unit and said != self.unit:
             raise self.refused(
-                None, role, f"The heading says {said}, and {self.unit} was asked for", "Correct UNITS or the heading"
+                None,
+                role,
+                tr("The heading says {said}, and {asked} was asked for").format(said=said, asked=self.unit),
+                tr("Correct UNITS or the heading"),
             )
         if not said and not self.unit:
             raise self.refused(
-                None, role, "Nothing says whether the rates are in knots or metres a second", "Choose UNITS"
+                None, role, tr("Nothing says whether the rates are in knots or metres a second"), tr("Choose UNITS")
             )
         return KNOTS_PER[said or self.unit]
 
@@ -122,7 +126,7 @@ class RowReader:
         clocks = [*(place for place in headed if place is not None), *self.clocks]
         read = times_in(cells, self.zone, self.date_order, self.name, heading, clocks)
         self.clock = read.clock
-        why = "That time comes twice that night, as clocks go back, and stands in the table once"
+        why = tr("That time comes twice that night, as clocks go back, and stands in the table once")
         for cell in cells:
             if cell.row in read.unsure and strict:
                 raise BadInputError(
@@ -131,12 +135,12 @@ class RowReader:
                     field=heading,
                     value=f"{cell.text} {cell.clock}".strip(),
                     allowed=why,
-                    remedy="Write its offset, or take the table in UTC",
+                    remedy=tr("Write its offset, or take the table in UTC"),
                 )
         self.skipped += [(number, why) for number in read.unsure]
         return read.moments
 
-    def refused(self, row: TextRow | None, role: str, allowed: str, remedy: str = "Correct the text") -> BadInputError:
+    def refused(self, row: TextRow | None, role: str, allowed: str, remedy: str = "") -> BadInputError:
         """The error for a cell, or for a whole column where ``row`` is None."""
         return BadInputError(
             layer=self.name,
@@ -144,7 +148,7 @@ class RowReader:
             field=self.columns.heading(role),
             value=None if row is None else self.cell(row, role),
             allowed=allowed,
-            remedy=remedy,
+            remedy=remedy or tr("Correct the text"),
         )
 
     def skip(self, row: TextRow, reason: str) -> None:
@@ -161,25 +165,25 @@ def hourly_rows(reader: RowReader) -> Iterator[TextPlanRow]:
     for row in reader.rows:
         hour = reader.value(row, "hour", hour_in)
         if hour is None:
-            raise reader.refused(row, "hour", "Every row has its hour")
+            raise reader.refused(row, "hour", tr("Every row has its hour"))
         _note_reference(reader, row, hour[1])
         if hour[0] in taken:
-            raise reader.refused(row, "hour", f"Row {taken[hour[0]]} has that hour already")
+            raise reader.refused(row, "hour", tr("Row {number} has that hour already").format(number=taken[hour[0]]))
         taken[hour[0]] = row.number
         rates = [reader.rate_kn(row, role) if role else None for role in (spring, neap)]
         towards = reader.value(row, "set", direction_in)
         if rates == [None, None]:
-            reader.skip(row, "no rate: the hour is unknown, not slack")
+            reader.skip(row, tr("no rate: the hour is unknown, not slack"))
             continue
         if towards is None and any(rates):
-            raise reader.refused(row, "set", "A rate has a set")
+            raise reader.refused(row, "set", tr("A rate has a set"))
         values = {"station": reader.station, "hour": hour[0], "set_deg": towards or 0.0}
         yield TextPlanRow(
             layer="stream_rates", values={**values, "spring_kn": rates[0], "neap_kn": rates[1]}, line=row.number
         )
     missing = sorted(set(range(-6, 7)) - set(taken))
     if missing and len(taken) > 1:
-        reader.notes.append(f"No row for hour {', '.join(map(str, missing))}: unknown then")
+        reader.notes.append(tr("No row for hour {hours}: unknown then").format(hours=", ".join(map(str, missing))))
 
 
 def event_rows(reader: RowReader) -> Iterator[TextPlanRow]:
@@ -211,8 +215,10 @@ def _refuse_unsigned(reader: RowReader, signed: list[SignedEvent]) -> None:
         raise reader.refused(
             row,
             "rate",
-            f"Row {both[0]} before the slack has a rate of the same sign, and a stream turns at slack",
-            "Write ebb rates negative, or say flood or ebb in each row",
+            tr("Row {number} before the slack has a rate of the same sign, and a stream turns at slack").format(
+                number=both[0]
+            ),
+            tr("Write ebb rates negative, or say flood or ebb in each row"),
         )
 
 
@@ -222,7 +228,7 @@ def series_rows(reader: RowReader) -> Iterator[TextPlanRow]:
     for row in (row for row in reader.rows if row.number in times):
         towards, rate = reader.value(row, "set", direction_in), reader.rate_kn(row, "rate")
         if towards is None and rate:
-            raise reader.refused(row, "set", "A rate has a set")
+            raise reader.refused(row, "set", tr("A rate has a set"))
         values = {"station": reader.station, "time": times[row.number], "set_deg": towards, "rate_kn": rate}
         yield TextPlanRow(layer="stream_series", values=values, line=row.number)
 
@@ -235,9 +241,11 @@ def constant_rows(reader: RowReader) -> Iterator[TextPlanRow]:
         text = reader.cell(row, "constituent").strip()
         name = "Z0" if text.upper() == "Z0" else standard_name(text)
         if not name:
-            raise reader.refused(row, "constituent", "It is no standard name of a constituent, such as M2")
+            raise reader.refused(row, "constituent", tr("It is no standard name of a constituent, such as M2"))
         if name in taken:
-            raise reader.refused(row, "constituent", f"Row {taken[name]} has that constituent already")
+            raise reader.refused(
+                row, "constituent", tr("Row {number} has that constituent already").format(number=taken[name])
+            )
         taken[name] = row.number
         values: dict[str, Any] = {"station": reader.station, "constituent": name}
         for part in ("u", "v"):
@@ -245,7 +253,7 @@ def constant_rows(reader: RowReader) -> Iterator[TextPlanRow]:
             phase = reader.number(row, f"{part}_phase", -360.0, 360.0)
             if amplitude is None or phase is None:
                 raise reader.refused(
-                    row, f"{part}_amplitude", "Every constituent has amplitude and phase of both parts"
+                    row, f"{part}_amplitude", tr("Every constituent has amplitude and phase of both parts")
                 )
             values[f"{part}_amplitude_m_s"] = round(amplitude * per * M_S_PER_KNOT, 7)
             values[f"{part}_phase_deg"] = phase % 360.0
@@ -260,7 +268,7 @@ def drift_rows(reader: RowReader) -> Iterator[TextPlanRow]:
         start = times[row.number]
         minutes = reader.number(row, "minutes", 0.0, 1440.0) if not ends else None
         if not ends and minutes is None:
-            raise reader.refused(row, "minutes", "A drift has an end or its minutes")
+            raise reader.refused(row, "minutes", tr("A drift has an end or its minutes"))
         values = {"station": reader.station or None, "note": reader.cell(row, "note") or None, "time": start}
         values["end_time"] = ends[row.number] if ends else start + timedelta(minutes=minutes)
         for role, limit, letters in (("lon", 180.0, "EW"), ("lat", 89.0, "NS")):
@@ -269,7 +277,7 @@ def drift_rows(reader: RowReader) -> Iterator[TextPlanRow]:
                     row, prefix + role, lambda text, limit=limit, letters=letters: coordinate_in(text, limit, letters)
                 )
                 if place is None:
-                    raise reader.refused(row, prefix + role, "A drift has both its places")
+                    raise reader.refused(row, prefix + role, tr("A drift has both its places"))
                 values[prefix + role] = place
         _check_drift(reader, row, values)
         yield TextPlanRow(layer="drifts", values=values, line=row.number)
@@ -283,7 +291,7 @@ def wind_rows(reader: RowReader) -> Iterator[TextPlanRow]:
         speed = reader.number(row, "wind_speed", 0.0, 100.0 / per)
         blows_from = reader.value(row, "from", direction_in)
         if speed and blows_from is None:
-            raise reader.refused(row, "from", "A wind has a direction it comes from")
+            raise reader.refused(row, "from", tr("A wind has a direction it comes from"))
         speed_kn = None if speed is None else round(speed * per, 6)
         values = {"time": times[row.number], "from_deg": blows_from, "speed_kn": speed_kn}
         yield TextPlanRow(layer="winds", values=values, line=row.number)
@@ -301,7 +309,12 @@ def _check_drift(reader: RowReader, row: TextRow, values: dict[str, Any]) -> Non
 
 def _note_reference(reader: RowReader, row: TextRow | None, named: str) -> None:
     if named and reader.reference and named != reader.reference:
-        raise reader.refused(row, "hour", f"The table counts its hours from {reader.reference}", "Correct REFERENCE")
+        raise reader.refused(
+            row,
+            "hour",
+            tr("The table counts its hours from {reference}").format(reference=reader.reference),
+            tr("Correct REFERENCE"),
+        )
     reader.reference = reader.reference or named
 
 
@@ -323,9 +336,11 @@ def _event_rate(reader: RowReader, row: TextRow, text: str, way: str) -> float |
     value = round(value, 6)
     word = reader.cell(row, "kind").lower()
     if value > 0.0 and not text.startswith("+") and re.search(r"\b(before|after)\b", word) and "sl" not in word:
-        raise reader.refused(row, "rate", "Before or after does not say its way", "Write + for flood, - for ebb")
+        raise reader.refused(
+            row, "rate", tr("Before or after does not say its way"), tr("Write + for flood, - for ebb")
+        )
     if way == "f" and value < 0.0:
-        raise reader.refused(row, "rate", "A flood has a positive rate")
+        raise reader.refused(row, "rate", tr("A flood has a positive rate"))
     return -abs(value) if way == "e" else value
 
 
@@ -333,10 +348,10 @@ def _is_slack(reader: RowReader, row: TextRow, word: str, rate: float | None) ->
     """Whether the row is a slack; refused where word and rate contradict each other or neither says."""
     if "slack" in word or word in ("slk", "s"):
         if rate and abs(rate) > NEAR_SLACK_KN:
-            raise reader.refused(row, "rate", "A slack has no rate")
+            raise reader.refused(row, "rate", tr("A slack has no rate"))
         return True
     if word and not re.search(r"\b(max|maximum|flood|ebb)\b", word):
-        raise reader.refused(row, "kind", "It is slack, max, flood or ebb")
+        raise reader.refused(row, "kind", tr("It is slack, max, flood or ebb"))
     if rate is None and not word:
-        raise reader.refused(row, "rate", "A row without a word for it has a rate: 0 for slack, flood +, ebb -")
+        raise reader.refused(row, "rate", tr("A row without a word for it has a rate: 0 for slack, flood +, ebb -"))
     return not word and rate == 0.0

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 
 from ..errors import BadInputError, SwimPlanError
-from ..text_table import TextTable, tables_of
+from ..text_table import TextTable, separator_words, tables_of
+from ..words import tr
 from .constituents import standard_name
 from .heading_words import check_headings
 from .stream_asked import GUESS, StreamAsked, StreamReading
@@ -61,7 +62,7 @@ def read_streams(text: str, asked: StreamAsked) -> list[StreamReading]:
     blocks = blocks_of(text)
     if not blocks:
         raise BadInputError(
-            layer=asked.name, allowed="There is nothing in it", remedy="Paste the table or choose another file"
+            layer=asked.name, allowed=tr("There is nothing in it"), remedy=tr("Paste the table or choose another file")
         )
     return [reading for block in blocks for reading in _read_block(block, asked_of(block, asked))]
 
@@ -86,8 +87,8 @@ def _read_block(block: Block, asked: StreamAsked) -> Iterator[StreamReading]:
             row=block.first,
             field="form",
             value=form,
-            allowed=f"Forms are {', '.join((*FORMS, *WITHOUT_ROWS))}",
-            remedy="Correct the form",
+            allowed=tr("Forms are {forms}").format(forms=", ".join((*FORMS, *WITHOUT_ROWS))),
+            remedy=tr("Correct the form"),
         )
     yield _table_reading(block, asked, form)
 
@@ -111,9 +112,9 @@ def _table_reading(block: Block, asked: StreamAsked, form: str) -> StreamReading
     )
     if form in STATION_FORM and not asked.station:
         raise SwimPlanError(
-            asked="The table does not say which station it belongs to",
-            allowed="Every stream table has a station",
-            remedy="Name it in STATION",
+            asked=tr("The table does not say which station it belongs to"),
+            allowed=tr("Every stream table has a station"),
+            remedy=tr("Name it in STATION"),
         )
     rows = tuple(_coefficient_rows(reader, asked.port) if form == "tide_coefficients" else _ROWS[form](reader))
     station = {}
@@ -138,9 +139,11 @@ def _table_reading(block: Block, asked: StreamAsked, form: str) -> StreamReading
 def _reference(reader: RowReader, asked: StreamAsked) -> str:
     if reader.reference not in ("HW", "LW"):
         raise SwimPlanError(
-            asked=f"The table of {asked.station} does not say from which tide its hours are counted",
-            allowed="Hours are counted from high water or from low water",
-            remedy="Choose REFERENCE",
+            asked=tr("The table of {station} does not say from which tide its hours are counted").format(
+                station=asked.station
+            ),
+            allowed=tr("Hours are counted from high water or from low water"),
+            remedy=tr("Choose REFERENCE"),
         )
     return reader.reference
 
@@ -150,7 +153,7 @@ def _coefficient_rows(reader: RowReader, port: str) -> Iterator[TextPlanRow]:
     for row in reader.rows:
         value = reader.number(row, "coefficient", 10.0, 130.0)
         if value is None:
-            reader.skip(row, "no coefficient")
+            reader.skip(row, tr("no coefficient"))
             continue
         values = {"port": port or None, "time": times[row.number], "coefficient": value}
         yield TextPlanRow(layer="tide_coefficients", values=values, line=row.number)
@@ -176,7 +179,7 @@ def _understood(tables: list[TextTable], form: str, name: str) -> tuple[TextTabl
             columns = columns_by_heading(table)
         except ValueError as error:
             doubled = doubled or BadInputError(
-                layer=name, row=table.rows[0].number, allowed=str(error), remedy="Rename one of them"
+                layer=name, row=table.rows[0].number, allowed=str(error), remedy=tr("Rename one of them")
             )
             continue
         if columns and (best is None or len(columns.places) > len(best[1].places)):
@@ -196,8 +199,10 @@ def _understood(tables: list[TextTable], form: str, name: str) -> tuple[TextTabl
         layer=name,
         row=tables[0].rows[0].number if tables else 1,
         value=" ".join(tables[0].rows[0].cells)[:60] if tables else "",
-        allowed=f"The first row names the columns, or the columns are in the order of the form ({orders})",
-        remedy="Write headings such as hour, set_deg, spring_kn, neap_kn, or choose FORM",
+        allowed=tr("The first row names the columns, or the columns are in the order of the form ({orders})").format(
+            orders=orders
+        ),
+        remedy=tr("Write headings such as hour, set_deg, spring_kn, neap_kn, or choose FORM"),
     )
 
 
@@ -239,9 +244,15 @@ def _check_columns(columns: Columns, form: str, name: str) -> None:
             raise BadInputError(
                 layer=name,
                 field=roles[0],
-                allowed=f"A table of the form '{form}' has a column for {' or '.join(roles)}; it has {known}",
-                remedy="Add the column, correct its heading, or choose another FORM",
+                allowed=tr("A table of the form '{form}' has a column for {roles}; it has {known}").format(
+                    form=form, roles=_or(roles), known=known
+                ),
+                remedy=tr("Add the column, correct its heading, or choose another FORM"),
             )
+
+
+def _or(words: Iterable[str]) -> str:
+    return tr(" or ").join(words)
 
 
 def _check_widths(table: TextTable, name: str) -> None:
@@ -253,6 +264,8 @@ def _check_widths(table: TextTable, name: str) -> None:
                 layer=name,
                 row=row.number,
                 value=" | ".join(row.cells)[:60],
-                allowed=f"The first row has {width} cells (parted by {table.separator}), this one {len(row.cells)}",
-                remedy="Give every row the same cells; part cells by semicolons where numbers have a decimal comma",
+                allowed=tr("The first row has {width} cells (parted by {separator}), this one {count}").format(
+                    width=width, separator=separator_words(table.separator), count=len(row.cells)
+                ),
+                remedy=tr("Give every row the same cells; part cells by semicolons where numbers have a decimal comma"),
             )

@@ -13,8 +13,9 @@ from ..clock_rows import moments_of_series
 from ..errors import BadInputError
 from ..table_clock import clock_of_table
 from ..text_moments import clock_in, dates_in, moment_parts, offset_zone, order_of, printed_moment
+from ..words import marked, spoken, tr
 
-ALLOWED = "It is a date and a clock time, such as 2027-06-05 09:40 or 5 Jun 2027 9:40 am"
+ALLOWED = marked("It is a date and a clock time, such as 2027-06-05 09:40 or 5 Jun 2027 9:40 am")
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -62,7 +63,7 @@ def times_in(
     for cell in cells:
         found = _parts(cell)
         if found is None:
-            raise refused(cell, ALLOWED, "Correct the date and time")
+            raise refused(cell, spoken(ALLOWED), tr("Correct the date and time"))
         parts.append(found)
     order = order_of([(cell.row, day) for cell, (day, _, _) in zip(cells, parts)], order, name) if cells else order
     readings = [printed_moment(dates_in(day)[order], clock, offset) for day, clock, offset in parts]
@@ -71,7 +72,9 @@ def times_in(
     for cell, reading in zip(cells, readings):
         if reading.zone is None and zone is None:
             raise refused(
-                cell, "The times carry no zone", "Name the table's zone, an IANA name such as Europe/Lisbon, or UTC"
+                cell,
+                tr("The times carry no zone"),
+                tr("Name the table's zone, an IANA name such as Europe/Lisbon, or UTC"),
             )
     found = moments_of_series(rows, zone or UTC, name).moments
     return TimesRead(

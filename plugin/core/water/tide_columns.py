@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from itertools import islice
 
@@ -12,10 +12,13 @@ from ..clock_labels import LabelledPlace, labels_in_heading, labels_in_line
 from ..errors import BadInputError
 from ..text_moments import clock_in, dates_in, is_clock, is_plain_clock, moment_parts
 from ..text_table import TextRow, TextTable, is_missing
+from ..words import marked, tr
 
 ROLES = ("moment", "date", "time", "height", "kind", "skip")
 SAMPLE = 400
 MOST_CLOCKS = 4  # names of clocks in one column
+AS_GIVEN, BY_HEADING, BY_CELLS = marked("as given"), marked("by its heading"), marked("by its cells")
+FOUR_DIGITS, NO_SENSE = marked("four digits beside a date"), marked("neither time, height nor kind")
 MOSTLY = 0.8  # share of a column's cells that make it what it is; the others are then named as wrong
 _NUMBER = re.compile(r"^([+-]?\d+(?:[.,]\d*)?|[+-]?[.,]\d+)\s*(m|ft|feet|foot|'|metres?|meters?)?$", re.I)
 _WATERS = {"h": True, "hw": True, "high": True, "hi": True, "l": False, "lw": False, "low": False, "lo": False}
@@ -44,7 +47,7 @@ _MINUS = re.compile(r"^[\u2212\u2013](?=[\d.,])")
 
 @dataclass(frozen=True, kw_only=True)
 class Column:
-    """One column: its number counted from 1, its heading, what it was taken for, the unit it names and why."""
+    """One column: its number counted from 1, its heading, what it was taken for, the unit it names and why (marked)."""
 
     number: int
     heading: str
@@ -95,8 +98,8 @@ def layout_of(tables: Sequence[TextTable], asked_columns: str, name: str) -> Lay
     if best is None or _sense(best) == 0.0:
         raise BadInputError(
             layer=name,
-            allowed="No row of it has a date or time and a height in columns",
-            remedy="Part the columns by commas, semicolons, tabs or spaces, and write dates as 2027-06-05",
+            allowed=tr("No row of it has a date or time and a height in columns"),
+            remedy=tr("Part the columns by commas, semicolons, tabs or spaces, and write dates as 2027-06-05"),
         )
     first = next(place for place, row in enumerate(best.rows) if _is_data(row))
     before, data = best.rows[:first], best.rows[first:]
@@ -132,7 +135,12 @@ def _clocks(
         cells = dict.fromkeys(row.cell(column.number - 1) for row in data if _is_timed(row))
         if 0 < len(cells) <= MOST_CLOCKS and all(labels_in_line(None, cell) for cell in cells):
             labels = (label for cell in cells for label in labels_in_line(None, cell).labels)
-            found.append(LabelledPlace(words=f"column {column.number} '{column.heading}'", labels=tuple(labels)))
+            found.append(
+                LabelledPlace(
+                    words=tr("column {number} '{heading}'").format(number=column.number, heading=column.heading),
+                    labels=tuple(labels),
+                )
+            )
     return tuple(dict.fromkeys(place for place in found if place is not None))
 
 
@@ -200,12 +208,14 @@ def _as_asked(asked: str, headings: list[str], width: int, name: str) -> tuple[C
             layer=name,
             field="COLUMNS",
             value=asked,
-            allowed=f"It names up to {width} columns from the left, each one of {', '.join(ROLES)}",
-            remedy="Correct COLUMNS or leave it empty",
+            allowed=tr("It names up to {width} columns from the left, each one of {roles}").format(
+                width=width, roles=", ".join(ROLES)
+            ),
+            remedy=tr("Correct COLUMNS or leave it empty"),
         )
     roles += ["skip"] * (width - len(roles))
     return tuple(
-        Column(number=place + 1, heading=heading, role=role, unit=unit_of(heading), why="as given")
+        Column(number=place + 1, heading=heading, role=role, unit=unit_of(heading), why=AS_GIVEN)
         for place, (heading, role) in enumerate(zip(headings, roles))
     )
 
@@ -217,10 +227,9 @@ def _guessed(rows: Sequence[TextRow], headings: list[str], width: int) -> tuple[
         counts = Counter(sense for cell in cells for sense in _senses(cell))
         likely = {sense for sense, count in counts.items() if count >= MOSTLY * len(cells)}
         columns.append(_column(place, headings[place], likely))
-        plain.append("plain time" in likely and columns[-1].why != "by its heading")
+        plain.append("plain time" in likely and columns[-1].why != BY_HEADING)
     if not any(column.role in ("moment", "time") for column in columns):
-        why = "four digits beside a date"
-        columns = [replace(one, role="time", why=why) if four else one for one, four in zip(columns, plain)]
+        columns = [replace(one, role="time", why=FOUR_DIGITS) if four else one for one, four in zip(columns, plain)]
     return tuple(columns)
 
 
@@ -231,11 +240,11 @@ def _column(place: int, heading: str, likely: set[str]) -> Column:
     if wanted == "date" and "moment" in likely or wanted == "time" and "moment" in likely or wanted == "moment":
         wanted = "moment" if "moment" in likely else "date" if "date" in likely else wanted
     if wanted in allowed:
-        return Column(number=place + 1, heading=heading, role=wanted, unit=unit_of(heading), why="by its heading")
+        return Column(number=place + 1, heading=heading, role=wanted, unit=unit_of(heading), why=BY_HEADING)
     for sense in ("moment", "date", "time", "height", "kind"):
         if sense in likely:
-            return Column(number=place + 1, heading=heading, role=sense, unit=unit_of(heading), why="by its cells")
-    return Column(number=place + 1, heading=heading, role="skip", why="neither time, height nor kind")
+            return Column(number=place + 1, heading=heading, role=sense, unit=unit_of(heading), why=BY_CELLS)
+    return Column(number=place + 1, heading=heading, role="skip", why=NO_SENSE)
 
 
 def unit_of(heading: str) -> str:
@@ -259,11 +268,23 @@ def stated_unit(of_cell: str, heading: str, units: str) -> str:
     strange = _STRANGE.search(heading)
     if strange:
         raise ValueError(
-            f"The heading '{heading}' says {strange.group(0).strip()}, and heights are read in {', '.join(_UNITS)}"
+            tr("The heading '{heading}' says {strange}, and heights are read in {units}").format(
+                heading=heading, strange=strange.group(0).strip(), units=", ".join(_UNITS)
+            )
         )
-    said = {f"the heading '{heading}'": unit_of(heading), "the cell": of_cell, "UNITS": units}
-    said = {who: unit for who, unit in said.items() if unit}
-    if len(set(said.values())) > 1:
-        words = ", ".join(f"{who} says {unit}" for who, unit in said.items())
+    of_heading = unit_of(heading)
+    said = [unit for unit in (of_heading, of_cell, units) if unit]
+    if len(set(said)) > 1:
+        words = ", ".join(_who_says(heading, of_heading, of_cell, units))
         raise ValueError(words[0].upper() + words[1:])
-    return next(iter(said.values()), "")
+    return said[0] if said else ""
+
+
+def _who_says(heading: str, of_heading: str, of_cell: str, units: str) -> Iterator[str]:
+    """Which unit the heading, the cell and UNITS say, of those that say one."""
+    if of_heading:
+        yield tr("the heading '{heading}' says {of_heading}").format(heading=heading, of_heading=of_heading)
+    if of_cell:
+        yield tr("the cell says {of_cell}").format(of_cell=of_cell)
+    if units:
+        yield tr("UNITS says {units}").format(units=units)

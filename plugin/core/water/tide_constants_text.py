@@ -11,6 +11,7 @@ from ..clock_labels import LabelledPlace, is_steady, labels_in_heading, labels_i
 from ..errors import BadInputError
 from ..text_moments import dates_in, is_clock, moment_parts, offset_zone
 from ..text_table import TextRow, TextTable, is_missing
+from ..words import marked, tr
 from .constituents import Basis, constituent_names, standard_name
 from .tide_columns import SAMPLE, number_in, stated_unit, unit_of
 from .tide_reading import CONSTANTS, METRES_PER, ConstantRow, Skipped, TideReading, TidesAsked
@@ -18,7 +19,8 @@ from .tide_reading import CONSTANTS, METRES_PER, ConstantRow, Skipped, TideReadi
 MEANS = {"Z0", "A0", "MSL", "MEAN"}
 LARGEST_AMPLITUDE_M = 25.0
 SPEED_NEAR_DEG_H = 0.01
-ABOVE, NO_AMPLITUDE, NOT_KNOWN_AND_ZERO = "above the table", "no amplitude or phase", "not known, and of amplitude 0"
+ABOVE, NO_AMPLITUDE = marked("above the table"), marked("no amplitude or phase")
+NOT_KNOWN_AND_ZERO = marked("not known, and of amplitude 0")
 _AMPLITUDE, _PHASE = re.compile(r"ampl|^h$|^a$", re.I), re.compile(r"phase|epoch|lag|kappa|^g$", re.I)
 ANY_DAY = datetime(2000, 1, 1, tzinfo=timezone.utc).replace(tzinfo=None)
 
@@ -49,8 +51,8 @@ def read_constants(tables: Sequence[TextTable], asked: TidesAsked) -> TideReadin
     if table is None:
         raise BadInputError(
             layer=asked.name,
-            allowed="No column of it names constituents such as M2 beside two numbers",
-            remedy="Write rows such as: M2, 1.234, 210.5",
+            allowed=tr("No column of it names constituents such as M2 beside two numbers"),
+            remedy=tr("Write rows such as: M2, 1.234, 210.5"),
         )
     before, rows = _split(table)
     columns = _columns(before, rows, _name_column(table), asked)
@@ -73,7 +75,7 @@ def read_constants(tables: Sequence[TextTable], asked: TidesAsked) -> TideReadin
             constants.append(_constant(row, name, amplitude_m, phase_deg, hours_east, constants, asked))
     if not constants:
         raise BadInputError(
-            layer=asked.name, allowed="None of its rows is whole", remedy="Fill in amplitudes and phases"
+            layer=asked.name, allowed=tr("None of its rows is whole"), remedy=tr("Fill in amplitudes and phases")
         )
     return TideReading(
         form=CONSTANTS,
@@ -88,7 +90,7 @@ def read_constants(tables: Sequence[TextTable], asked: TidesAsked) -> TideReadin
                 "phase": columns.phase + 1,
             },
             "phases": clock_words,
-            "units": unit_of(columns.amplitude_heading) or asked.units or "as written",
+            "units": unit_of(columns.amplitude_heading) or asked.units or tr("as written"),
         },
     )
 
@@ -157,8 +159,8 @@ def _by_cells(rows: list[TextRow], name: int, width: int, asked: TidesAsked) -> 
         row=rows[0].number,
         field="columns",
         value=", ".join(rows[0].cells),
-        allowed="It is not plain which number is the amplitude and which the phase",
-        remedy="Put headings above the columns: constituent, amplitude, phase",
+        allowed=tr("It is not plain which number is the amplitude and which the phase"),
+        remedy=tr("Put headings above the columns: constituent, amplitude, phase"),
     )
 
 
@@ -176,26 +178,39 @@ def _clock(columns: _Columns, table: TextTable, before: Sequence[TextRow], asked
     given, places = _given_zone(asked), _clocks(columns, table, before)
     decided = next((place for place in places if place.zone() is not None and is_steady(place.zone())), None)
     if given is None and not places and re.search("greenwich", columns.phase_heading, re.I):
-        return 0.0, "Greenwich, by a heading"
+        return 0.0, tr("Greenwich, by a heading")
     zone = given or (decided.zone() if decided else None)
     if zone is None:
-        said = f"{places[0].words} says {places[0].text}" if places else "nothing says to which of them"
         raise BadInputError(
             layer=asked.name,
             field="ZONE",
-            allowed=f"Phases belong to Greenwich and UTC or to a local clock of fixed offset, and {said}",
-            remedy="Give ZONE: UTC, or the fixed offset of the clock, such as UTC-8",
+            allowed=tr(
+                "Phases belong to Greenwich and UTC or to a local clock of fixed offset, and {who} says {label}"
+            ).format(who=places[0].words, label=places[0].text)
+            if places
+            else tr(
+                "Phases belong to Greenwich and UTC or to a local clock of fixed offset, and nothing "
+                "says to which of them"
+            ),
+            remedy=tr("Give ZONE: UTC, or the fixed offset of the clock, such as UTC-8"),
         )
     for place in places:
         if not any(label.holds(ANY_DAY, zone) for label in place.labels):
+            who = place.words[:1].upper() + place.words[1:]
             raise BadInputError(
                 layer=asked.name,
                 field="ZONE",
                 value=asked.zone.strip() or str(zone),
-                allowed=f"{place.words[:1].upper()}{place.words[1:]} says {place.text}, and {zone} is another clock",
-                remedy="Correct ZONE or that label",
+                allowed=tr("{who} says {label}, and {zone} is another clock").format(
+                    who=who, label=place.text, zone=zone
+                ),
+                remedy=tr("Correct ZONE or that label"),
             )
-    words = f"of {asked.zone.strip()}, as given" if given else f"of {decided.text}, by {decided.words}"
+    words = (
+        tr("of {zone}, as given").format(zone=asked.zone.strip())
+        if given
+        else tr("of {label}, by {who}").format(label=decided.text, who=decided.words)
+    )
     return zone.utcoffset(ANY_DAY).total_seconds() / 3600.0, words
 
 
@@ -206,8 +221,8 @@ def _given_zone(asked: TidesAsked) -> tzinfo | None:
             layer=asked.name,
             field="ZONE",
             value=asked.zone,
-            allowed="Phases belong to UTC (Greenwich) or to a fixed offset",
-            remedy="Write UTC or for example UTC-8",
+            allowed=tr("Phases belong to UTC (Greenwich) or to a fixed offset"),
+            remedy=tr("Write UTC or for example UTC-8"),
         )
     return zone
 
@@ -226,17 +241,26 @@ def _amplitude_m(row: TextRow, columns: _Columns, asked: TidesAsked) -> float | 
         return None
     number = number_in(cell)
     if number is None:
-        raise _refused(row, "amplitude", cell, asked, "That is no number", "Write it like 1.234")
+        raise _refused(row, "amplitude", cell, asked, tr("That is no number"), tr("Write it like 1.234"))
     try:
         unit = stated_unit(number[1], columns.amplitude_heading, asked.units)
     except ValueError as error:
-        raise _refused(row, "amplitude", cell, asked, str(error), "Correct UNITS, the heading or the row") from error
+        raise _refused(
+            row, "amplitude", cell, asked, str(error), tr("Correct UNITS, the heading or the row")
+        ) from error
     if not unit:
-        raise _refused(row, "amplitude", cell, asked, "Nothing says metres or feet", "Give UNITS: m or ft")
+        raise _refused(row, "amplitude", cell, asked, tr("Nothing says metres or feet"), tr("Give UNITS: m or ft"))
     amplitude_m = number[0] * METRES_PER[unit]
     lowest_m = -LARGEST_AMPLITUDE_M if row.cell(columns.name).upper() in MEANS else 0.0
     if not lowest_m <= amplitude_m <= LARGEST_AMPLITUDE_M:
-        raise _refused(row, "amplitude", cell, asked, f"It is from {lowest_m} to {LARGEST_AMPLITUDE_M} m", "Correct it")
+        raise _refused(
+            row,
+            "amplitude",
+            cell,
+            asked,
+            tr("It is from {lowest_m} to {largest} m").format(lowest_m=lowest_m, largest=LARGEST_AMPLITUDE_M),
+            tr("Correct it"),
+        )
     return amplitude_m
 
 
@@ -246,7 +270,7 @@ def _phase_deg(row: TextRow, columns: _Columns, asked: TidesAsked) -> float | No
         return None
     number = number_in(cell.rstrip("°"))
     if number is None or number[1] or not -360.0 <= number[0] <= 360.0:
-        raise _refused(row, "phase", cell, asked, "A phase is in degrees, from -360 to 360", "Correct it")
+        raise _refused(row, "phase", cell, asked, tr("A phase is in degrees, from -360 to 360"), tr("Correct it"))
     return number[0]
 
 
@@ -263,11 +287,23 @@ def _constant(
     if not standard:
         known = ", ".join(constituent_names()[:30])
         raise _refused(
-            row, "constituent", name, asked, f"Known are {known} and more", "Correct it or leave the row out"
+            row,
+            "constituent",
+            name,
+            asked,
+            tr("Known are {known} and more").format(known=known),
+            tr("Correct it or leave the row out"),
         )
     twin = next((one for one in found if one.constituent == standard), None)
     if twin is not None:
-        raise _refused(row, "constituent", name, asked, f"Row {twin.row} gives {standard} too", "Delete one of them")
+        raise _refused(
+            row,
+            "constituent",
+            name,
+            asked,
+            tr("Row {row} gives {standard} too").format(row=twin.row, standard=standard),
+            tr("Delete one of them"),
+        )
     # At a clock so many hours ahead the same moment has an argument larger by speed times hours.
     speed_deg_h = float(Basis(names=(standard,)).speeds_deg_h()[0])
     greenwich_deg = (phase_deg - speed_deg_h * hours_east) % 360.0

@@ -8,12 +8,14 @@ from typing import Any
 
 from ..errors import BadInputError
 from ..text_table import TextRow, TextTable, is_missing
+from ..words import marked, tr
 from .tide_columns import number_in, stated_unit
 from .tide_reading import METRES_PER, SECONDARY, Skipped, TideReading, TidesAsked
 
 MINUTES = ("hw_minutes_springs", "hw_minutes_neaps", "lw_minutes_springs", "lw_minutes_neaps")
 HEIGHTS = ("hw_height_springs_m", "hw_height_neaps_m", "lw_height_springs_m", "lw_height_neaps_m")
 LARGEST_MIN, LARGEST_M = 1440.0, 10.0
+ABOVE = marked("above the table")
 FEWEST_HEADED = 3
 HIGHEST_HEADINGS = 60  # rows from the top in which headings are looked for
 _CLOCKED = re.compile(r"^([+-]?)(\d{1,2}):?(\d{2})$")
@@ -36,8 +38,8 @@ def read_secondary(tables: Sequence[TextTable], asked: TidesAsked) -> TideReadin
     if found is None:
         raise BadInputError(
             layer=asked.name,
-            allowed="It has no headings such as hw_minutes_springs, lw_height_neaps_m",
-            remedy="Head each column by water (hw, lw), minutes or height, and springs or neaps where they differ",
+            allowed=tr("It has no headings such as hw_minutes_springs, lw_height_neaps_m"),
+            remedy=tr("Head each column by water (hw, lw), minutes or height, and springs or neaps where they differ"),
         )
     head, rows, above = found
     fields = [_fields(heading) for heading in head.cells]
@@ -45,13 +47,13 @@ def read_secondary(tables: Sequence[TextTable], asked: TidesAsked) -> TideReadin
     return TideReading(
         form=SECONDARY,
         secondary=tuple(records),
-        skipped=tuple(Skipped(row=row.number, reason="above the table") for row in above),
+        skipped=tuple(Skipped(row=row.number, reason=ABOVE) for row in above),
         taken={
             "columns": [
                 {"column": place + 1, "heading": heading, "taken_for": ", ".join(taken) or "skip"}
                 for place, (heading, taken) in enumerate(zip(head.cells, fields))
             ],
-            "units": asked.units or "as headed",
+            "units": asked.units or tr("as headed"),
         },
     )
 
@@ -99,10 +101,12 @@ def _record(row: TextRow, head: TextRow, fields: Sequence[tuple[str, ...]], aske
             continue
         for name in names:
             if name in record:
-                raise _refused(row, name, cell, asked, "Two columns give it", "Delete one of them")
+                raise _refused(row, name, cell, asked, tr("Two columns give it"), tr("Delete one of them"))
             record[name] = _value(row, name, cell, head.cells[place], asked)
     if not any(name in record for name in (*MINUTES, *HEIGHTS)):
-        raise _refused(row, "", ", ".join(row.cells), asked, "It has no difference", "Fill it in or delete the row")
+        raise _refused(
+            row, "", ", ".join(row.cells), asked, tr("It has no difference"), tr("Fill it in or delete the row")
+        )
     return record
 
 
@@ -125,23 +129,35 @@ def _minutes(row: TextRow, name: str, cell: str, asked: TidesAsked) -> float:
         if abs(value) <= LARGEST_MIN and len(re.sub(r"\D.*$", "", plain.lstrip("+-"))) < 4:
             return value
     raise _refused(
-        row, name, cell, asked, "That is no difference of time up to a day", "Write minutes, such as -20, or -0:20"
+        row,
+        name,
+        cell,
+        asked,
+        tr("That is no difference of time up to a day"),
+        tr("Write minutes, such as -20, or -0:20"),
     )
 
 
 def _metres(row: TextRow, name: str, cell: str, heading: str, asked: TidesAsked) -> float:
     number = number_in(re.sub(r"^[\u2212\u2013]", "-", cell))
     if number is None:
-        raise _refused(row, name, cell, asked, "That is no height", "Write it like -0.4")
+        raise _refused(row, name, cell, asked, tr("That is no height"), tr("Write it like -0.4"))
     try:
         unit = stated_unit(number[1], heading, asked.units)
     except ValueError as error:
-        raise _refused(row, name, cell, asked, str(error), "Correct UNITS, the heading or the row") from error
+        raise _refused(row, name, cell, asked, str(error), tr("Correct UNITS, the heading or the row")) from error
     if not unit:
-        raise _refused(row, name, cell, asked, "Nothing says metres or feet", "Give UNITS: m or ft")
+        raise _refused(row, name, cell, asked, tr("Nothing says metres or feet"), tr("Give UNITS: m or ft"))
     metres = number[0] * METRES_PER[unit]
     if abs(metres) > LARGEST_M:
-        raise _refused(row, name, cell, asked, f"Differences are up to {LARGEST_M} m", "Correct it or UNITS")
+        raise _refused(
+            row,
+            name,
+            cell,
+            asked,
+            tr("Differences are up to {largest} m").format(largest=LARGEST_M),
+            tr("Correct it or UNITS"),
+        )
     return metres
 
 

@@ -9,6 +9,7 @@ from datetime import datetime, tzinfo
 from typing import Any
 
 from ..clock import UTC
+from ..words import spoken, tr
 from .tide import HW, LW
 
 # The international foot, by definition since 1959.
@@ -30,7 +31,7 @@ class TidesAsked:
     units: str = ""
     date_order: str = ""
     columns: str = ""
-    name: str = "the pasted text"
+    name: str = field(default_factory=lambda: tr("the pasted text"))
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -55,7 +56,7 @@ class ConstantRow:
 
 @dataclass(frozen=True, kw_only=True)
 class Skipped:
-    """A row that was left out, and why."""
+    """A row that was left out, and why, as a marked text."""
 
     row: int
     reason: str
@@ -124,7 +125,11 @@ def skipped_by_reason(skipped: Sequence[Skipped]) -> list[dict[str, Any]]:
     """Each reason with its count and the numbers of its rows, runs of them as first-last."""
     counts = Counter(one.reason for one in skipped)
     return [
-        {"reason": reason, "count": count, "rows": row_runs([one.row for one in skipped if one.reason == reason])}
+        {
+            "reason": spoken(reason),
+            "count": count,
+            "rows": row_runs([one.row for one in skipped if one.reason == reason]),
+        }
         for reason, count in counts.items()
     ]
 

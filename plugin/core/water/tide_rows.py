@@ -10,12 +10,14 @@ from datetime import timedelta, tzinfo
 from ..errors import BadInputError
 from ..text_moments import PrintedMoment, clock_in, dates_in, is_clock, moment_parts, order_of, printed_moment
 from ..text_table import TextRow, is_missing
-from .tide_columns import Column, Layout, number_in, stated_unit, water_in
+from ..words import marked, tr
+from .tide_columns import BY_HEADING, Column, Layout, number_in, stated_unit, water_in
 from .tide_reading import METRES_PER, Skipped, TidesAsked
 
 LOWEST_M, HIGHEST_M = -10.0, 25.0  # what a plan takes for a height of tide
-NO_FIGURES, NO_HEIGHT, NOTHING_IN_IT = "no date, time or height in it", "no height", "neither time nor height"
-BEFORE, AFTER = "above the table", "below the table"
+NO_FIGURES, NO_HEIGHT = marked("no date, time or height in it"), marked("no height")
+NOTHING_IN_IT = marked("neither time nor height")
+BEFORE, AFTER = marked("above the table"), marked("below the table")
 _HIGH, _LOW = re.compile(r"\bhigh|\bhw\b", re.I), re.compile(r"\blow|\blw\b", re.I)
 
 
@@ -67,7 +69,7 @@ def _heights(layout: Layout, count: int, asked: TidesAsked) -> list[int]:
     columns = [column for column in layout.columns if column.role == "height"]
     if len(columns) > count:
         in_unit = [column for column in columns if column.unit == (asked.units or "m")]
-        headed = [column for column in columns if column.why == "by its heading"]
+        headed = [column for column in columns if column.why == BY_HEADING]
         columns = next((some for some in (in_unit, headed) if len(some) == count), columns)
     return [column.number - 1 for column in columns]
 
@@ -84,8 +86,8 @@ def _unpaired(layout: Layout, asked: TidesAsked) -> BadInputError:
         row=layout.data[0].number,
         field="columns",
         value=found,
-        allowed="Each time needs one height beside it, and one date in its row or in the same cell",
-        remedy="Name the columns from the left in COLUMNS, such as date, time, height, kind, skip",
+        allowed=tr("Each time needs one height beside it, and one date in its row or in the same cell"),
+        remedy=tr("Name the columns from the left in COLUMNS, such as date, time, height, kind, skip"),
     )
 
 
@@ -114,7 +116,11 @@ def readings_of(layout: Layout, asked: TidesAsked) -> tuple[list[Reading], list[
         readings += [one for one in found if isinstance(one, Reading)]
         if not any(found):
             skipped.append(Skipped(row=row.number, reason=NOTHING_IN_IT))
-    return readings, skipped, f"{carried} rows without a date took that of the row above" if carried else ""
+    return (
+        readings,
+        skipped,
+        tr("{carried} rows without a date took that of the row above").format(carried=carried) if carried else "",
+    )
 
 
 def _is_timed(row: TextRow, trios: Sequence[Trio]) -> bool:
@@ -140,7 +146,14 @@ def _why_not(row: TextRow, below: bool) -> str:
 def _refuse_more_cells(row: TextRow, layout: Layout, asked: TidesAsked) -> None:
     more = [cell for cell in row.cells[len(layout.columns) :] if not is_missing(cell)]
     if more:
-        raise _refused(row, "columns", more[0], asked, f"The table has {len(layout.columns)} columns", "Part it alike")
+        raise _refused(
+            row,
+            "columns",
+            more[0],
+            asked,
+            tr("The table has {count} columns").format(count=len(layout.columns)),
+            tr("Part it alike"),
+        )
 
 
 def _reading(row: TextRow, trio: Trio, day: str | None, layout: Layout, asked: TidesAsked) -> Reading | str:
@@ -150,9 +163,13 @@ def _reading(row: TextRow, trio: Trio, day: str | None, layout: Layout, asked: T
         return ""
     parts = _time_of(time_cell) if day is not None else moment_parts(time_cell)
     if parts is None or (day is not None and parts[0]):
-        raise _refused(row, "time", time_cell, asked, "That is no time of day", "Write it like 09:40 or 9:40 pm")
+        raise _refused(
+            row, "time", time_cell, asked, tr("That is no time of day"), tr("Write it like 09:40 or 9:40 pm")
+        )
     if day == "":
-        raise _refused(row, "date", "", asked, "The first row of a day has its date", "Write it like 2027-06-05")
+        raise _refused(
+            row, "date", "", asked, tr("The first row of a day has its date"), tr("Write it like 2027-06-05")
+        )
     if is_missing(height_cell):
         return NO_HEIGHT
     return Reading(
@@ -170,27 +187,38 @@ def _kind(row: TextRow, trio: Trio, asked: TidesAsked) -> bool | None:
         return trio.is_high
     kind = water_in(row.cell(trio.kind))
     if kind is None:
-        raise _refused(row, "kind", row.cell(trio.kind), asked, "That is neither high nor low water", "Write H or L")
+        raise _refused(
+            row, "kind", row.cell(trio.kind), asked, tr("That is neither high nor low water"), tr("Write H or L")
+        )
     return kind
 
 
 def _height_m(row: TextRow, cell: str, column: Column, asked: TidesAsked) -> float:
     number = number_in(cell)
     if number is None:
-        raise _refused(row, "height", cell, asked, "That is no height", "Write it like 3.9, or - for none")
+        raise _refused(row, "height", cell, asked, tr("That is no height"), tr("Write it like 3.9, or - for none"))
     try:
         unit = stated_unit(number[1], column.heading, asked.units)
     except ValueError as error:
-        remedy = "Correct UNITS, the heading or the row"
-        raise _refused(row, "height", cell, asked, str(error), remedy) from error
+        raise _refused(row, "height", cell, asked, str(error), tr("Correct UNITS, the heading or the row")) from error
     if not unit:
         raise _refused(
-            row, "height", cell, asked, "Neither the row nor the heading says metres or feet", "Give UNITS: m or ft"
+            row,
+            "height",
+            cell,
+            asked,
+            tr("Neither the row nor the heading says metres or feet"),
+            tr("Give UNITS: m or ft"),
         )
     height_m = number[0] * METRES_PER[unit]
     if not LOWEST_M <= height_m <= HIGHEST_M:
         raise _refused(
-            row, "height", cell, asked, f"Heights of tide are from {LOWEST_M} to {HIGHEST_M} m", "Correct it or UNITS"
+            row,
+            "height",
+            cell,
+            asked,
+            tr("Heights of tide are from {lowest} to {highest} m").format(lowest=LOWEST_M, highest=HIGHEST_M),
+            tr("Correct it or UNITS"),
         )
     return height_m
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from ..errors import SwimPlanError
+from ..words import tr
 from .height_curve import LONGEST_STEP_RATIO, SeriesCurve
 from .tide import TideTable
 
@@ -36,9 +37,9 @@ def table_of_series(port: str, times_s: np.ndarray, heights_m: np.ndarray) -> Ti
     waters = waters_of_series(curve.times_s, curve.heights_m)
     if not len(waters.times_s):
         raise SwimPlanError(
-            asked=f"The heights of {port} never turn",
-            allowed="A series shows at least one high or low water",
-            remedy="Read a longer series, or check which column was taken for the height",
+            asked=tr("The heights of {port} never turn").format(port=port),
+            allowed=tr("A series shows at least one high or low water"),
+            remedy=tr("Read a longer series, or check which column was taken for the height"),
         )
     return TideTable(port=port, times_s=waters.times_s, heights_m=waters.heights_m, is_high=waters.is_high, curve=curve)
 

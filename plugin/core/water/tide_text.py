@@ -13,6 +13,7 @@ from ..errors import BadInputError
 from ..table_clock import clock_of_table
 from ..text_moments import PrintedMoment, zone_in
 from ..text_table import tables_of
+from ..words import marked, spoken, tr
 from .height_curve import LONGEST_STEP_RATIO
 from .tide import LONGEST_GAP_S
 from .tide_columns import Layout, layout_of, units_of_titles
@@ -38,7 +39,8 @@ EVEN_SHARE = 0.8
 LONGEST_TWICE_DAILY_S = 9.0 * 3600.0  # between high and low water where there are two of each a day
 # A rise smaller than this, or than this share of the usual one, does not tell high from low; no source.
 LEAST_CLEAR_RISE_M, LEAST_CLEAR_SHARE = 0.05, 0.1
-GIVEN_TWICE, DOUBTFUL_HOUR = "given twice", "in the hour that comes twice that night, and it is not said which"
+GIVEN_TWICE = marked("given twice")
+DOUBTFUL_HOUR = marked("in the hour that comes twice that night, and it is not said which")
 
 
 def read_tides(text: str, asked: TidesAsked) -> TideReading:
@@ -60,7 +62,9 @@ def _read_heights(layout: Layout, asked: TidesAsked) -> TideReading:
     readings, skipped, carried = readings_of(layout, asked)
     if not readings:
         raise BadInputError(
-            layer=asked.name, allowed="None of its rows has a height", remedy="Check which column holds the heights"
+            layer=asked.name,
+            allowed=tr("None of its rows has a height"),
+            remedy=tr("Check which column holds the heights"),
         )
     printed, order = printed_rows(readings, asked)
     form = asked.form or _form_of(readings, printed, asked)
@@ -73,13 +77,13 @@ def _read_heights(layout: Layout, asked: TidesAsked) -> TideReading:
                 "heading": one.heading,
                 "taken_for": one.role,
                 "unit": one.unit,
-                "why": one.why,
+                "why": spoken(one.why),
             }
             for one in layout.columns
         ],
         "zone": zone_words,
         "date_order": order,
-        "units": asked.units or "as written",
+        "units": asked.units or tr("as written"),
         "dates": carried,
     }
     read = TideReading(form=form, taken=taken, zone=zone)
@@ -96,8 +100,8 @@ def _refuse_titles(layout: Layout, asked: TidesAsked) -> None:
                 layer=asked.name,
                 row=row.number,
                 value=" ".join(row.cells)[:60],
-                allowed=f"It says {unit}, and UNITS says {asked.units}",
-                remedy="Correct UNITS, or delete that line if it does not speak of the heights",
+                allowed=tr("It says {unit}, and UNITS says {units}").format(unit=unit, units=asked.units),
+                remedy=tr("Correct UNITS, or delete that line if it does not speak of the heights"),
             )
 
 
@@ -117,9 +121,9 @@ def _form_of(readings: Sequence[Reading], printed: Sequence[tuple[int, PrintedMo
         layer=asked.name,
         row=readings[0].row,
         field="time",
-        value=f"a usual step of {usual / 60.0:.0f} min",
-        allowed="High and low waters are hours apart, an even series has steps of up to two hours",
-        remedy="Say in FORM which it is: events or series",
+        value=tr("a usual step of {minutes:.0f} min").format(minutes=usual / 60.0),
+        allowed=tr("High and low waters are hours apart, an even series has steps of up to two hours"),
+        remedy=tr("Say in FORM which it is: events or series"),
     )
 
 
@@ -137,8 +141,8 @@ def _zone_of(layout: Layout, printed: Sequence[tuple[int, PrintedMoment]], asked
         row=row,
         field="time",
         value=f"{first.naive:%Y-%m-%d %H:%M}",
-        allowed="Nothing in the table says which clock its times are read from",
-        remedy="Give ZONE: an IANA name such as Europe/Lisbon where its clock changes in summer, else UTC or UTC-8",
+        allowed=tr("Nothing in the table says which clock its times are read from"),
+        remedy=tr("Give ZONE: an IANA name such as Europe/Lisbon where its clock changes in summer, else UTC or UTC-8"),
     )
 
 
@@ -165,8 +169,10 @@ def _without_twins(rows: Sequence[HeightRow], asked: TidesAsked) -> tuple[list[H
                 row=row.row,
                 field="height",
                 value=f"{row.height_m:.2f} m",
-                allowed=f"Row {kept[-1].row} differs at the same time, {row.time:%Y-%m-%d %H:%M} UTC",
-                remedy="Delete one of them",
+                allowed=tr("Row {row} differs at the same time, {time:%Y-%m-%d %H:%M} UTC").format(
+                    row=kept[-1].row, time=row.time
+                ),
+                remedy=tr("Delete one of them"),
             )
     return kept, skipped
 
@@ -181,9 +187,9 @@ def _series(
     if len(rows) < 3:
         raise BadInputError(
             layer=asked.name,
-            value=f"{len(rows)} heights",
-            allowed="A series has three or more",
-            remedy="Read more rows",
+            value=tr("{count} heights").format(count=len(rows)),
+            allowed=tr("A series has three or more"),
+            remedy=tr("Read more rows"),
         )
     warnings = [_doubt_words(readings, first, last) for first, last in moments.doubtful]
     return replace(
@@ -196,10 +202,10 @@ def _series(
 
 def _doubt_words(readings: Sequence[Reading], first: int, last: int) -> str:
     """What is known of a doubtful hour: its rows, and where the height jumps beside it."""
-    words = (
-        f"Rows {readings[first].row} to {readings[last].row}: clocks go back that night, this hour comes twice and "
-        "stands there once. Its rows are left out."
-    )
+    words = tr(
+        "Rows {first} to {last}: clocks go back that night, this hour comes twice and stands "
+        "there once. Its rows are left out."
+    ).format(first=readings[first].row, last=readings[last].row)
     jumps = []
     for after in (first, last + 1):
         if after < 2 or after >= len(readings) or after + 1 >= len(readings):
@@ -209,10 +215,10 @@ def _doubt_words(readings: Sequence[Reading], first: int, last: int) -> str:
         jumps.append((abs(here - before - expected), here - before, expected, after))
     if jumps and max(jumps)[0] > 0.02:
         _size, rise, expected, after = max(jumps)
-        words += (
-            f" Between rows {readings[after - 1].row} and {readings[after].row} the height changes by {rise:+.3f} m, "
-            f"beside them by {expected:+.3f} m: the other reading of that hour is missing there."
-        )
+        words += tr(
+            " Between rows {before} and {after} the height changes by {rise:+.3f} m, beside them "
+            "by {expected:+.3f} m: the other reading of that hour is missing there."
+        ).format(before=readings[after - 1].row, after=readings[after].row, rise=rise, expected=expected)
     return words
 
 
@@ -221,9 +227,14 @@ def _gap_words(rows: Sequence[HeightRow]) -> list[str]:
     wide = np.flatnonzero(steps > LONGEST_STEP_RATIO * np.median(steps))
     if not len(wide):
         return []
-    gaps = "1 gap" if len(wide) == 1 else f"{len(wide)} gaps"
     first = rows[int(wide[0])].row
-    return [f"{gaps} in the series, the first after row {first}: the curve is unknown there."]
+    if len(wide) == 1:
+        return [tr("1 gap in the series, the first after row {first}: the curve is unknown there.").format(first=first)]
+    return [
+        tr("{count} gaps in the series, the first after row {first}: the curve is unknown there.").format(
+            count=len(wide), first=first
+        )
+    ]
 
 
 def _jump_words(rows: Sequence[HeightRow]) -> list[str]:
@@ -232,7 +243,9 @@ def _jump_words(rows: Sequence[HeightRow]) -> list[str]:
     if not len(found):
         return []
     where = row_runs([rows[place].row for place in found])
-    return [f"The height jumps before row{'s' if len(found) > 1 else ''} {where}: a slip, or a clock that was changed."]
+    if len(found) == 1:
+        return [tr("The height jumps before row {where}: a slip, or a clock that was changed.").format(where=where)]
+    return [tr("The height jumps before rows {where}: a slip, or a clock that was changed.").format(where=where)]
 
 
 def _events(
@@ -247,14 +260,16 @@ def _events(
             row=row.row,
             field="kind",
             value="",
-            allowed="Other rows say high or low water, this one does not",
-            remedy="Write H or L",
+            allowed=tr("Other rows say high or low water, this one does not"),
+            remedy=tr("Write H or L"),
         )
     if not lettered:
         _refuse_holes(skipped, asked)
         rows = _with_kinds(rows, asked)
         least_m = min(abs(after.height_m - before.height_m) for before, after in zip(rows, rows[1:]))
-        words = f"none says high or low; told from the heights, which rise and fall in turn by {least_m:.2f} m or more"
+        words = tr(
+            "none says high or low; told from the heights, which rise and fall in turn by {least_m:.2f} m or more"
+        ).format(least_m=least_m)
         read = replace(read, taken={**read.taken, "kinds": words})
     _check_alternation(rows, asked)
     return replace(read, heights=tuple(rows), skipped=(*skipped, *twins))
@@ -268,8 +283,8 @@ def _refuse_holes(skipped: Sequence[Skipped], asked: TidesAsked) -> None:
             layer=asked.name,
             row=hole.row,
             field="height",
-            allowed="It has no height, and no row says whether it is high or low water",
-            remedy="Fill in the height or delete the row, and write H or L in each row",
+            allowed=tr("It has no height, and no row says whether it is high or low water"),
+            remedy=tr("Fill in the height or delete the row, and write H or L in each row"),
         )
 
 
@@ -288,11 +303,15 @@ def _with_kinds(rows: Sequence[HeightRow], asked: TidesAsked) -> list[HeightRow]
             continue
         for side, is_high in ((place, before.height_m > after.height_m), (place + 1, after.height_m > before.height_m)):
             if kinds[side] not in (None, is_high):
-                raise _no_turn(rows[side], asked, "The rows beside it are one higher and one lower")
+                raise _no_turn(rows[side], asked, tr("The rows beside it are one higher and one lower"))
             kinds[side] = is_high
     for row, kind in zip(rows, kinds):
         if kind is None:
-            raise _no_turn(row, asked, f"No row within {limit_s / 3600.0:.0f} hours of it is higher or lower")
+            raise _no_turn(
+                row,
+                asked,
+                tr("No row within {hours:.0f} hours of it is higher or lower").format(hours=limit_s / 3600.0),
+            )
     return [replace(row, is_high=kind) for row, kind in zip(rows, kinds)]
 
 
@@ -302,8 +321,10 @@ def _refuse_unclear(rows: Sequence[HeightRow], steps: Sequence[float], asked: Ti
         raise _unlettered(
             rows[0],
             asked,
-            f"Its rows are some {np.median(steps) / 3600.0:.1f} h apart: they may be high waters alone, low waters "
-            "alone, or one of each a day",
+            tr(
+                "Its rows are some {hours:.1f} h apart: they may be high waters alone, low waters "
+                "alone, or one of each a day"
+            ).format(hours=np.median(steps) / 3600.0),
         )
     near = [place for place, step in enumerate(steps) if step <= LONGEST_TWICE_DAILY_S]
     rises = {place: abs(rows[place + 1].height_m - rows[place].height_m) for place in near}
@@ -313,8 +334,10 @@ def _refuse_unclear(rows: Sequence[HeightRow], steps: Sequence[float], asked: Ti
             raise _unlettered(
                 rows[place + 1],
                 asked,
-                f"It differs from row {rows[place].row} by {rise_m:.2f} m, others by some {usual:.2f} m: that does not "
-                "tell high from low water",
+                tr(
+                    "It differs from row {row} by {rise_m:.2f} m, others by some {usual:.2f} m: that "
+                    "does not tell high from low water"
+                ).format(row=rows[place].row, rise_m=rise_m, usual=usual),
             )
 
 
@@ -323,9 +346,9 @@ def _unlettered(row: HeightRow, asked: TidesAsked, why: str) -> BadInputError:
         layer=asked.name,
         row=row.row,
         field="kind",
-        value=f"{row.height_m:.2f} m at {row.time:%Y-%m-%d %H:%M} UTC",
-        allowed=f"{why}; and no row says which",
-        remedy="Write H or L in each row",
+        value=tr("{height_m:.2f} m at {time:%Y-%m-%d %H:%M} UTC").format(height_m=row.height_m, time=row.time),
+        allowed=tr("{why}; and no row says which").format(why=why),
+        remedy=tr("Write H or L in each row"),
     )
 
 
@@ -334,12 +357,25 @@ def _check_alternation(rows: Sequence[HeightRow], asked: TidesAsked) -> None:
     for before, after in zip(rows, rows[1:]):
         if _seconds(before, after) > (LONGEST_TWICE_DAILY_S if alone else LONGEST_GAP_S):
             continue
-        kind = "high" if after.is_high else "low"
         if before.is_high == after.is_high:
-            raise _no_turn(after, asked, f"It is a {kind} water and so is row {before.row}, {_hours(before, after)}")
+            raise _no_turn(
+                after,
+                asked,
+                tr("It is a high water and so is row {row}, {hours} h before").format(
+                    row=before.row, hours=_hours(before, after)
+                )
+                if after.is_high
+                else tr("It is a low water and so is row {row}, {hours} h before").format(
+                    row=before.row, hours=_hours(before, after)
+                ),
+            )
         if (after.height_m - before.height_m) * (1.0 if after.is_high else -1.0) < 0.0:
             raise _no_turn(
-                after, asked, f"It is a {kind} water and {'lower' if after.is_high else 'higher'} than row {before.row}"
+                after,
+                asked,
+                tr("It is a high water and lower than row {row}").format(row=before.row)
+                if after.is_high
+                else tr("It is a low water and higher than row {row}").format(row=before.row),
             )
 
 
@@ -348,9 +384,9 @@ def _no_turn(row: HeightRow, asked: TidesAsked, why: str) -> BadInputError:
         layer=asked.name,
         row=row.row,
         field="height",
-        value=f"{row.height_m:.2f} m at {row.time:%Y-%m-%d %H:%M} UTC",
-        allowed=f"{why}; high and low waters alternate",
-        remedy="Correct that row or the one before, add the missing one, write H or L, or read it as FORM series",
+        value=tr("{height_m:.2f} m at {time:%Y-%m-%d %H:%M} UTC").format(height_m=row.height_m, time=row.time),
+        allowed=tr("{why}; high and low waters alternate").format(why=why),
+        remedy=tr("Correct that row or the one before, add the missing one, write H or L, or read it as FORM series"),
     )
 
 
@@ -359,4 +395,4 @@ def _seconds(before: HeightRow, after: HeightRow) -> float:
 
 
 def _hours(before: HeightRow, after: HeightRow) -> str:
-    return f"{_seconds(before, after) / 3600.0:.1f} h before"
+    return f"{_seconds(before, after) / 3600.0:.1f}"
