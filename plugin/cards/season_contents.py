@@ -8,7 +8,7 @@ from datetime import date, datetime
 from qgis.core import QgsLayoutItemPage, QgsLayoutSize, QgsPrintLayout, QgsProject
 
 from ..core.results.card import clock_up, day_text, whole_minutes
-from ..core.results.season import SeasonSwim, days_without
+from ..core.results.season import SeasonSwim, days_of, days_without
 from ..core.results.windows import WindowsFound
 from ..words import tr
 from .paper import SMALL, SMALL_BOLD, Lettering, Paper
@@ -38,8 +38,9 @@ def contents_layout(
 
 
 def _head(title: str, found: WindowsFound, season: Sequence[SeasonSwim]) -> list[Line]:
+    first, last = days_of(found)
     span = tr("{first} to {last}, times in {zone}, swimmer {swimmer}").format(
-        first=found.start.date().isoformat(), last=found.end.date().isoformat(), zone=found.zone, swimmer=found.swimmer
+        first=first.isoformat(), last=last.isoformat(), zone=found.zone, swimmer=found.swimmer
     )
     count = tr("{cards} cards of {windows} windows on {days} days. PREDICTED: look at the sea before you go.").format(
         cards=len(season), windows=len(found.windows), days=len(found.days)

@@ -650,6 +650,7 @@
     <message>
         <location filename="../cards/day_words.py"/>
         <location filename="../cards/leg_rows.py"/>
+        <location filename="../cards/season_contents.py"/>
         <location filename="../cards/sheet_words.py"/>
         <location filename="../dock/day_reading.py"/>
         <location filename="../dock/reach_rows.py"/>
@@ -727,6 +728,11 @@
         <location filename="../cards/day_words.py"/>
         <source>Stream, kn</source>
         <translation>Strom, kn</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>at {}</source>
+        <translation>bei {}</translation>
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
@@ -1028,6 +1034,36 @@
         <location filename="../cards/row_looks.py"/>
         <source>Make the frame wider</source>
         <translation>Den Rahmen breiter machen</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
+        <source>{first} to {last}, times in {zone}, swimmer {swimmer}</source>
+        <translation>{first} bis {last}, Zeiten in {zone}, es schwimmt {swimmer}</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
+        <source>{cards} cards of {windows} windows on {days} days. PREDICTED: look at the sea before you go.</source>
+        <translation>{cards} Karten von {windows} Fenstern an {days} Tagen. VORHERGESAGT: sieh dir das Meer an, bevor du gehst.</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
+        <source>leave {first} to {last}; planned {depart}, home {home}, {minutes} min</source>
+        <translation>los {first} bis {last}; geplant {depart}, zurück {home}, {minutes} min</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
+        <source>LATE: no departure tried in this window leaves every stop in time. Read the card's turn back.</source>
+        <translation>ZU SPÄT: bei keinem probierten Aufbruch in diesem Fenster wird jeder Halt rechtzeitig verlassen. Lies die Umkehr auf der Karte.</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
+        <source>Every day of the span has a window.</source>
+        <translation>Jeder Tag des Zeitraums hat ein Fenster.</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
+        <source>Days without a window: {days}</source>
+        <translation>Tage ohne Fenster: {days}</translation>
     </message>
     <message>
         <location filename="../cards/sheet_files.py"/>
@@ -1638,6 +1674,211 @@
         <translation>Berichtigen, oder für „immer“ leer lassen</translation>
     </message>
     <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>cairn</source>
+        <translation>Steinmännchen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>cemetery</source>
+        <translation>Friedhof</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>chimney</source>
+        <translation>Schornstein</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>dish aerial</source>
+        <translation>Parabolantenne</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>flagpole</source>
+        <translation>Fahnenmast</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>flare stack</source>
+        <translation>Fackelturm</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>mast</source>
+        <translation>Mast</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>windsock</source>
+        <translation>Windsack</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>monument</source>
+        <translation>Denkmal</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>column</source>
+        <translation>Säule</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>memorial plaque</source>
+        <translation>Gedenktafel</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>obelisk</source>
+        <translation>Obelisk</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>statue</source>
+        <translation>Standbild</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>cross</source>
+        <translation>Kreuz</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>dome</source>
+        <translation>Kuppel</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>radar scanner</source>
+        <translation>Radarantenne</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>tower</source>
+        <translation>Turm</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>windmill</source>
+        <translation>Windmühle</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>wind turbine</source>
+        <translation>Windkraftanlage</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>spire or minaret</source>
+        <translation>Turmspitze oder Minarett</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>silo</source>
+        <translation>Silo</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>tank</source>
+        <translation>Tank</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>grain elevator</source>
+        <translation>Getreidespeicher</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>water tower</source>
+        <translation>Wasserturm</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>hospital</source>
+        <translation>Krankenhaus</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>hotel</source>
+        <translation>Hotel</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>factory</source>
+        <translation>Fabrik</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>power station</source>
+        <translation>Kraftwerk</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>church</source>
+        <translation>Kirche</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>chapel</source>
+        <translation>Kapelle</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>temple</source>
+        <translation>Tempel</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>pagoda</source>
+        <translation>Pagode</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>mosque</source>
+        <translation>Moschee</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>lookout</source>
+        <translation>Ausguck</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>lighthouse</source>
+        <translation>Leuchtturm</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>cooling tower</source>
+        <translation>Kühlturm</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>beacon</source>
+        <translation>Bake</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>light</source>
+        <translation>Feuer</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>building</source>
+        <translation>Gebäude</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>tank or silo</source>
+        <translation>Tank oder Silo</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/landmark_classes.py"/>
+        <source>church tower</source>
+        <translation>Kirchturm</translation>
+    </message>
+    <message>
         <location filename="../core/chart/marks.py"/>
         <source>Route '{name}' has {count} stop(s)</source>
         <translation>Route „{name}“: Zahl der Halte {count}</translation>
@@ -1696,6 +1937,473 @@
         <location filename="../core/solve/reach/find_path.py"/>
         <source>Waypoint {number}</source>
         <translation>Wegpunkt {number}</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>fairway</source>
+        <translation>betonntes Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>dredged area</source>
+        <translation>gebaggertes Gebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <location filename="../core/solve/flags/channels.py"/>
+        <source>traffic lane</source>
+        <translation>Einbahnweg</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>crossing of traffic lanes</source>
+        <translation>Kreuzung von Einbahnwegen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>roundabout of traffic lanes</source>
+        <translation>Kreisverkehr von Einbahnwegen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>deep water route</source>
+        <translation>Tiefwasserweg</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>two-way route</source>
+        <translation>Weg für beide Richtungen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>recommended traffic lane</source>
+        <translation>empfohlener Einbahnweg</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>recommended route</source>
+        <translation>empfohlener Weg</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>recommended track</source>
+        <translation>empfohlener Kurs</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>leading line</source>
+        <translation>Leitlinie</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>ferry route</source>
+        <translation>Fährstrecke</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>restricted area</source>
+        <translation>Gebiet mit Beschränkungen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>military practice area</source>
+        <translation>militärisches Übungsgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>caution area</source>
+        <translation>Warngebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>precautionary area</source>
+        <translation>Vorsichtsgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>anchorage</source>
+        <translation>Ankerplatz</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>marine farm</source>
+        <translation>Marikultur</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>cable area</source>
+        <translation>Kabelgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>pipeline area</source>
+        <translation>Rohrleitungsgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>dumping ground</source>
+        <translation>Schüttstelle</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>seaplane landing area</source>
+        <translation>Landegebiet für Wasserflugzeuge</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>submarine transit lane</source>
+        <translation>Transitweg für U-Boote</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>offshore production area</source>
+        <translation>Fördergebiet auf See</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>incineration area</source>
+        <translation>Verbrennungsgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>inshore traffic zone</source>
+        <translation>Küstenverkehrszone</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>unsurveyed area</source>
+        <translation>nicht vermessenes Gebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>rock</source>
+        <translation>Felsen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>obstruction</source>
+        <translation>Hindernis</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>wreck</source>
+        <translation>Wrack</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>rock of unknown depth</source>
+        <translation>Felsen unbekannter Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>obstruction of unknown depth</source>
+        <translation>Hindernis unbekannter Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>wreck of unknown depth</source>
+        <translation>Wrack unbekannter Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>harmonic constants of a stream, which a plan cannot hold</source>
+        <translation>harmonische Konstanten eines Stroms, die ein Plan nicht aufnehmen kann</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>non-harmonic constants of a stream, which a plan cannot hold</source>
+        <translation>nicht harmonische Konstanten eines Stroms, die ein Plan nicht aufnehmen kann</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>one rate for flood or ebb without its hours, which a plan cannot hold</source>
+        <translation>eine Stärke für Flut oder Ebbe ohne ihre Stunden, die ein Plan nicht aufnehmen kann</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>partly above high water</source>
+        <translation>zum Teil über Hochwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>always dry</source>
+        <translation>immer trocken</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>covers and uncovers</source>
+        <translation>fällt trocken</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>awash</source>
+        <translation>in Höhe des Wassers</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>traffic inbound</source>
+        <translation>Verkehr einlaufend</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>traffic outbound</source>
+        <translation>Verkehr auslaufend</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>traffic one-way</source>
+        <translation>Verkehr in einer Richtung</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/object_classes.py"/>
+        <source>traffic two-way</source>
+        <translation>Verkehr in beiden Richtungen</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>anchoring prohibited</source>
+        <translation>Ankern verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>anchoring restricted</source>
+        <translation>Ankern beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>fishing prohibited</source>
+        <translation>Fischen verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>fishing restricted</source>
+        <translation>Fischen beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>trawling prohibited</source>
+        <translation>Schleppnetze verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>trawling restricted</source>
+        <translation>Schleppnetze beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>entry prohibited</source>
+        <translation>Einfahrt verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>entry restricted</source>
+        <translation>Einfahrt beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>dredging prohibited</source>
+        <translation>Baggern verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>dredging restricted</source>
+        <translation>Baggern beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>diving prohibited</source>
+        <translation>Tauchen verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>diving restricted</source>
+        <translation>Tauchen beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>no wake</source>
+        <translation>Sog und Wellenschlag vermeiden</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>area to be avoided</source>
+        <translation>zu meidendes Gebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>construction prohibited</source>
+        <translation>Bauen verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>discharging prohibited</source>
+        <translation>Einleiten verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>discharging restricted</source>
+        <translation>Einleiten beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>exploration or development prohibited</source>
+        <translation>Erkundung oder Erschließung verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>exploration or development restricted</source>
+        <translation>Erkundung oder Erschließung beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>drilling prohibited</source>
+        <translation>Bohren verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>drilling restricted</source>
+        <translation>Bohren beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>removal of historical artefacts prohibited</source>
+        <translation>Entnahme historischer Gegenstände verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>cargo transhipment prohibited</source>
+        <translation>Umladen verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>dragging prohibited</source>
+        <translation>Schleppen von Gerät am Grund verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>stopping prohibited</source>
+        <translation>Anhalten verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>landing prohibited</source>
+        <translation>Anlanden verboten</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>speed restricted</source>
+        <translation>Geschwindigkeit beschränkt</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>offshore safety zone</source>
+        <translation>Sicherheitszone auf See</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>nature reserve</source>
+        <translation>Naturschutzgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>bird sanctuary</source>
+        <translation>Vogelschutzgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>game preserve</source>
+        <translation>Wildschutzgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>seal sanctuary</source>
+        <translation>Robbenschutzgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>degaussing range</source>
+        <translation>Entmagnetisierungsstrecke</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>military area</source>
+        <translation>militärisches Gebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>historic wreck area</source>
+        <translation>Gebiet eines historischen Wracks</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>navigational aid safety zone</source>
+        <translation>Sicherheitszone eines Seezeichens</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>minefield</source>
+        <translation>Minenfeld</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>swimming area</source>
+        <translation>Badegebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>waiting area</source>
+        <translation>Wartegebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>research area</source>
+        <translation>Forschungsgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>dredging area</source>
+        <translation>Baggergebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>fish sanctuary</source>
+        <translation>Fischschutzgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>ecological reserve</source>
+        <translation>ökologisches Schutzgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>no wake area</source>
+        <translation>Gebiet ohne Sog und Wellenschlag</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>swinging area</source>
+        <translation>Schwojgebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>water skiing area</source>
+        <translation>Wasserskigebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>environmentally sensitive sea area</source>
+        <translation>ökologisch empfindliches Seegebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>particularly sensitive sea area</source>
+        <translation>besonders empfindliches Seegebiet</translation>
+    </message>
+    <message>
+        <location filename="../core/chart/restrictions.py"/>
+        <source>{name} code {code}, not known here</source>
+        <translation>{name} mit dem Code {code}, hier nicht bekannt</translation>
     </message>
     <message>
         <location filename="../core/clock.py"/>
@@ -1767,6 +2475,36 @@
         <location filename="../core/clock.py"/>
         <source>the plan's start</source>
         <translation>der Beginn des Plans</translation>
+    </message>
+    <message>
+        <location filename="../core/clock_labels.py"/>
+        <source>the heading '{heading}'</source>
+        <translation>Überschrift „{heading}“</translation>
+    </message>
+    <message>
+        <location filename="../core/clock_labels.py"/>
+        <source>row {row}, '{said}'</source>
+        <translation>Zeile {row}, „{said}“</translation>
+    </message>
+    <message>
+        <location filename="../core/clock_rows.py"/>
+        <source>{remedy}, or give ZONE as a fixed offset if the table does not change its clock</source>
+        <translation>{remedy}, oder in ZONE einen festen Versatz angeben, wenn die Tabelle ihre Uhr nicht umstellt</translation>
+    </message>
+    <message>
+        <location filename="../core/clock_rows.py"/>
+        <source>{wrong} in {zone}</source>
+        <translation>{wrong} (in {zone})</translation>
+    </message>
+    <message>
+        <location filename="../core/clock_rows.py"/>
+        <source>That hour comes twice that night in {zone}, and stands there more often</source>
+        <translation>Diese Stunde kommt in jener Nacht in {zone} zweimal vor, und hier steht sie öfter</translation>
+    </message>
+    <message>
+        <location filename="../core/clock_rows.py"/>
+        <source>Sort the rows, delete those given twice, or write the offset</source>
+        <translation>Die Zeilen sortieren, doppelte löschen, oder den Versatz dazuschreiben</translation>
     </message>
     <message>
         <location filename="../core/errors.py"/>
@@ -2044,18 +2782,8 @@
     </message>
     <message>
         <location filename="../core/solve/flags/channels.py"/>
-        <source>fairway</source>
-        <translation>betonntes Fahrwasser</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/flags/channels.py"/>
         <source>ferry's track</source>
         <translation>Fährweg</translation>
-    </message>
-    <message>
-        <location filename="../core/solve/flags/channels.py"/>
-        <source>traffic lane</source>
-        <translation>Einbahnweg</translation>
     </message>
     <message>
         <location filename="../core/solve/flags/channels.py"/>
@@ -3248,6 +3976,7 @@
     </message>
     <message>
         <location filename="../core/swimmer.py"/>
+        <location filename="../core/water/stream_columns.py"/>
         <source> and </source>
         <translation> und </translation>
     </message>
@@ -3255,6 +3984,216 @@
         <location filename="../core/swimmer.py"/>
         <source>{before} and {last}</source>
         <translation>{before} und {last}</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>each row says its offset</source>
+        <translation>jede Zeile nennt ihren Versatz</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{who} says {label}</source>
+        <translation>{who} nennt {label}</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{zone}, as given</source>
+        <translation>{zone}, wie angegeben</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{label}, by {who}</source>
+        <translation>{label}, laut {who}</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>Give ZONE as the zone or the fixed offset of that clock, such as -05:00</source>
+        <translation>In ZONE die Zone oder den festen Versatz jener Uhr angeben, etwa -05:00</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>the fixed offset {offset}</source>
+        <translation>den festen Versatz {offset}</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>If the table's clock stays at {label}, give ZONE as {such}</source>
+        <translation>Wenn die Uhr der Tabelle bei {label} bleibt, in ZONE {such} angeben</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{offset}, where {label} means that</source>
+        <translation>{offset}, wenn {label} das heißt</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>Give ZONE as the fixed offset of that clock, such as {such}</source>
+        <translation>In ZONE den festen Versatz jener Uhr angeben, etwa {such}</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{who} says {label}, and at {time:%Y-%m-%d %H:%M} {zone} has {clock}</source>
+        <translation>{who} nennt {label}, und um {time:%Y-%m-%d %H:%M} hat {zone} {clock}</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{remedy}; if that label is wrong, correct it</source>
+        <translation>{remedy}; wenn die Angabe falsch ist, sie berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>{who} says {label}, which names no one zone for certain</source>
+        <translation>{who} nennt {label}, was nicht sicher eine einzige Zone bezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../core/table_clock.py"/>
+        <source>Give ZONE: an IANA name such as Europe/Lisbon where the clock changes in summer, else its fixed offset, such as {such}</source>
+        <translation>ZONE angeben: einen IANA-Namen wie Europe/Lisbon, wenn die Uhr im Sommer umgestellt wird, sonst ihren festen Versatz, etwa {such}</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>Asked for the time zone {zone!r}</source>
+        <translation>Verlangt ist die Zeitzone {zone!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>A table's zone is an IANA name or a fixed offset</source>
+        <translation>Die Zone einer Tabelle ist ein IANA-Name oder ein fester Versatz</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>Write one such as Europe/Lisbon, UTC or UTC-8</source>
+        <translation>Eine wie Europe/Lisbon, UTC oder UTC-8 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>The rows before it read as {orders}</source>
+        <translation>Die Zeilen davor lesen sich als {orders}</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>That is no date</source>
+        <translation>Das ist kein Datum</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>Write dates as 2027-06-05</source>
+        <translation>Daten wie 2027-06-05 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>It was to be read as {asked}, and only {orders} reads every row</source>
+        <translation>Es sollte als {asked} gelesen werden, und nur {orders} passt auf jede Zeile</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>Correct DATE_ORDER or the rows</source>
+        <translation>DATE_ORDER oder die Zeilen berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <location filename="../core/water/stream_text.py"/>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>It may be {both}, and no other row tells which</source>
+        <translation>Es kann {both} sein, und keine andere Zeile entscheidet es</translation>
+    </message>
+    <message>
+        <location filename="../core/text_moments.py"/>
+        <source>Give DATE_ORDER: dmy, mdy or ymd</source>
+        <translation>DATE_ORDER angeben: dmy, mdy oder ymd</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>tab</source>
+        <translation>Tabulator</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>semicolon</source>
+        <translation>Semikolon</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>bar</source>
+        <translation>senkrechter Strich</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>comma</source>
+        <translation>Komma</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>wide space</source>
+        <translation>mehrere Leerzeichen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>space</source>
+        <translation>Leerzeichen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>{count} characters</source>
+        <translation>{count} Zeichen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>Up to {most} are read at once</source>
+        <translation>Bis zu {most} werden auf einmal gelesen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Read it in parts</source>
+        <translation>In Teilen lesen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <location filename="../core/water/stream_text.py"/>
+        <source>There is nothing in it</source>
+        <translation>Es steht nichts darin</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Paste the table or choose another file</source>
+        <translation>Die Tabelle einfügen oder eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>It starts like JSON and is not: {error}</source>
+        <translation>Es beginnt wie JSON und ist keines: {error}</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>Correct the file</source>
+        <translation>Die Datei berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>JSON holds a list of records, alone or under one key, each with the same plain values</source>
+        <translation>JSON enthält eine Liste von Datensätzen, allein oder unter einem Schlüssel, jeder mit denselben einfachen Werten</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>Convert it to such a list or to CSV</source>
+        <translation>In eine solche Liste oder in CSV umwandeln</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>A record holds plain texts and numbers</source>
+        <translation>Ein Datensatz enthält einfache Texte und Zahlen</translation>
+    </message>
+    <message>
+        <location filename="../core/text_table.py"/>
+        <source>Convert it to such records or to CSV</source>
+        <translation>In solche Datensätze oder in CSV umwandeln</translation>
     </message>
     <message>
         <location filename="../core/typed_position.py"/>
@@ -3327,6 +4266,138 @@
         <translation>Die Erweiterung aus ihrem Zip installieren, oder ausführen: {executable} -m pip install {missing}</translation>
     </message>
     <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>value 3 is {reference!r}</source>
+        <translation>Wert 3 ist {reference!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>Value 3 is HW or LW</source>
+        <translation>Wert 3 ist HW oder LW</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>it has {count} pairs</source>
+        <translation>er hat {count} Paare</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>There are 13 pairs, for the hours -6 to +6</source>
+        <translation>Es sind 13 Paare, für die Stunden -6 bis +6</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>every pair is blank</source>
+        <translation>jedes Paar ist leer</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>At least one hour has a set and a rate</source>
+        <translation>Mindestens eine Stunde hat Stromrichtung und Stärke</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>it has {count} values</source>
+        <translation>er hat {count} Werte</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>It has a station, a port, HW or LW, and 13 pairs</source>
+        <translation>Er hat eine Station, einen Ort, HW oder LW und 13 Paare</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>Times and heights come in pairs</source>
+        <translation>Zeiten und Höhen stehen paarweise</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>a time does not follow the one before</source>
+        <translation>eine Zeit folgt nicht auf die davor</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>Times run forward</source>
+        <translation>Zeiten laufen vorwärts</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>it has one water only</source>
+        <translation>er hat nur ein Hoch- oder Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>Two waters or more tell high from low</source>
+        <translation>Erst zwei oder mehr zeigen, was Hoch- und was Niedrigwasser ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>two high or two low waters follow each other</source>
+        <translation>zwei Hoch- oder zwei Niedrigwasser folgen aufeinander</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>High and low water alternate</source>
+        <translation>Hoch- und Niedrigwasser wechseln sich ab</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>it has {count} values of set and rate</source>
+        <translation>er hat {count} Werte für Stromrichtung und Stärke</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>They come in pairs</source>
+        <translation>Sie stehen paarweise</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>value {position} is blank beside a rate of {rate_kn:g} kn</source>
+        <translation>Wert {position} ist leer neben einer Stärke von {rate_kn:g} kn</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A rate has a set</source>
+        <translation>Zu einer Stärke gehört eine Stromrichtung</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>value {position} is {text!r}</source>
+        <translation>Wert {position} ist {text!r}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>value {position} is {text}</source>
+        <translation>Wert {position} ist {text}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <location filename="../core/water/stream_cells.py"/>
+        <source>It is a number from {low:g} to {high:g}</source>
+        <translation>Es ist eine Zahl von {low:g} bis {high:g}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>Times are written as 19950428T1020, with Z or an offset where they carry one</source>
+        <translation>Zeiten werden wie 19950428T1020 geschrieben, mit Z oder einem Versatz, wo sie einen haben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>T_HWLW, value {position}</source>
+        <translation>T_HWLW, Wert {position}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>The chart's {name} text cannot be read: {got}</source>
+        <translation>Der Text {name} der Seekarte ist nicht lesbar: {got}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/chart_strings.py"/>
+        <source>Correct the text, or enter the stream by hand from the printed table</source>
+        <translation>Den Text berichtigen, oder den Strom von Hand aus der gedruckten Tafel eintragen</translation>
+    </message>
+    <message>
         <location filename="../core/water/coefficients.py"/>
         <source>The tide coefficients of {port} have two rows at one time</source>
         <translation>Die Gezeitenkoeffizienten von {port} haben zwei Zeilen zur selben Zeit</translation>
@@ -3337,7 +4408,11 @@
         <location filename="../core/water/harmonic_stream.py"/>
         <location filename="../core/water/series_stream.py"/>
         <location filename="../core/water/tide.py"/>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <location filename="../core/water/tide_text.py"/>
         <location filename="../core/water/wind_drift.py"/>
+        <location filename="../layers_in/streams_reading.py"/>
         <location filename="../layers_in/tides_in.py"/>
         <source>Delete one of them</source>
         <translation>Eine davon löschen</translation>
@@ -3448,6 +4523,66 @@
         <translation>Die Amplituden und ihre Einheit prüfen</translation>
     </message>
     <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>Give true directions: magnetic plus the east variation</source>
+        <translation>Rechtweisende Richtungen angeben: missweisende plus östliche Missweisung</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>Give true directions the water goes to</source>
+        <translation>Rechtweisende Richtungen angeben, in die das Wasser setzt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It begins as a column for {role}, and the rest of it is not read; in brackets it may say {words}</source>
+        <translation>Sie beginnt wie eine Spalte für {role}, und der Rest wird nicht gelesen; in Klammern kann stehen: {words}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>Turn the figures into what the table may say, and correct the heading</source>
+        <translation>Die Zahlen in das umrechnen, was die Tabelle sagen kann, und die Überschrift berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It says magnetic, and directions are true</source>
+        <translation>Sie sagt missweisend, und Richtungen sind rechtweisend</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It says from, and streams are where the water goes to</source>
+        <translation>Sie sagt, woher, und bei Strömen zählt, wohin das Wasser setzt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It says from, which only a wind does; streams are where the water goes to</source>
+        <translation>Sie sagt, woher, und das gilt nur für Wind; bei Strömen zählt, wohin das Wasser setzt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It names two units</source>
+        <translation>Sie nennt zwei Einheiten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>Name the one that the figures are in</source>
+        <translation>Die eine nennen, in der die Zahlen sind</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It says '{text}', and directions are true</source>
+        <translation>Sie sagt „{text}“, und Richtungen sind rechtweisend</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It says '{text}', and streams are where the water goes to</source>
+        <translation>Sie sagt „{text}“, und bei Strömen zählt, wohin das Wasser setzt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/heading_words.py"/>
+        <source>It says '{text}', which is not read; beside its name a heading may say {words}</source>
+        <translation>Sie sagt „{text}“, was nicht gelesen wird; neben ihrem Namen kann in einer Überschrift stehen: {words}</translation>
+    </message>
+    <message>
         <location filename="../core/water/height_curve.py"/>
         <source>Got a series of {times} times and {heights} heights</source>
         <translation>Angegeben ist eine Reihe von {times} Zeiten und {heights} Höhen</translation>
@@ -3527,6 +4662,66 @@
         <translation>Prüfen, wie das Netz gelesen wurde</translation>
     </message>
     <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>slack</source>
+        <translation>Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>max</source>
+        <translation>Maximum</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>high and low waters alternate</source>
+        <translation>Hoch- und Niedrigwasser wechseln sich ab</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>high and low waters are hours apart</source>
+        <translation>zwischen Hoch- und Niedrigwasser liegen Stunden</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>high waters are higher than the low ones beside them</source>
+        <translation>Hochwasser sind höher als die Niedrigwasser neben ihnen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>slacks and maxima are hours apart</source>
+        <translation>zwischen Stauwasser und Maximum liegen Stunden</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>a series goes in even steps</source>
+        <translation>eine Reihe hat gleiche Schritte</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>{held}, and {rule}</source>
+        <translation>{held}, und {rule}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>The plan has a {kind} {apart} later</source>
+        <translation>Der Plan hat {kind} {apart} später</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>The plan has a {kind} {apart} earlier</source>
+        <translation>Der Plan hat {kind} {apart} früher</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>The plan has a row {apart} later</source>
+        <translation>Der Plan hat eine Zeile {apart} später</translation>
+    </message>
+    <message>
+        <location filename="../core/water/second_reading.py"/>
+        <source>The plan has a row {apart} earlier</source>
+        <translation>Der Plan hat eine Zeile {apart} früher</translation>
+    </message>
+    <message>
         <location filename="../core/water/secondary_port.py"/>
         <source>The secondary port {port} has no difference of {water} water in {what}</source>
         <translation>Der Anschlussort {port} hat keinen Unterschied für {what} ({water})</translation>
@@ -3595,6 +4790,364 @@
         <location filename="../core/water/series_stream.py"/>
         <source>The stream series of {station} has two rows at one time</source>
         <translation>Die Stromreihe von {station} hat zwei Zeilen zur selben Zeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_asked.py"/>
+        <location filename="../processing/readstreams.py"/>
+        <source>the text</source>
+        <translation>der Text</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_blocks.py"/>
+        <source>The {key} asked for is {mine}</source>
+        <translation>Verlangt ist für {key}: {mine}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_blocks.py"/>
+        <source>Leave it out, or read this part alone</source>
+        <translation>Es weglassen, oder diesen Teil für sich lesen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_cells.py"/>
+        <source>It is a true direction; magnetic ones must be turned into true ones first</source>
+        <translation>Es ist eine rechtweisende Richtung; missweisende müssen zuerst umgerechnet werden</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_cells.py"/>
+        <source>It is a true direction from 0 to 360 degrees, or a compass point</source>
+        <translation>Es ist eine rechtweisende Richtung von 0 bis 360 Grad, oder ein Kompassstrich</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_cells.py"/>
+        <source>It is whole hours from the tide, from -6 to 6, such as -3, HW+2 or '3 before HW'</source>
+        <translation>Es sind ganze Stunden, von der Tide an gezählt, von -6 bis 6, etwa -3, HW+2 oder '3 before HW'</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_cells.py"/>
+        <source>It is whole hours from the tide, from -6 to 6</source>
+        <translation>Es sind ganze Stunden, von der Tide an gezählt, von -6 bis 6</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_cells.py"/>
+        <source>It is degrees up to {limit:g}, or degrees and minutes with {first} or {second}</source>
+        <translation>Es sind Grad bis {limit:g}, oder Grad und Minuten mit {first} oder {second}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_columns.py"/>
+        <source>column {number}</source>
+        <translation>Spalte {number}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_columns.py"/>
+        <location filename="../dock/tables/grid_model.py"/>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_columns.py"/>
+        <source>Columns '{first}' and '{second}' both say the {role}</source>
+        <translation>Die Spalten „{first}“ und „{second}“ stehen beide für {role}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_columns.py"/>
+        <source>The headings name two units: {units}</source>
+        <translation>Die Überschriften nennen zwei Einheiten: {units}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>It counts from {reference}</source>
+        <translation>Gezählt wird ab {reference}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>hour {hour:+d} blank: unknown, not slack</source>
+        <translation>Stunde {hour:+d} leer: nicht bekannt, kein Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>the line</source>
+        <translation>die Zeile</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>station, port, HW or LW, 13 pairs of set and spring rate</source>
+        <translation>Station, Ort, HW oder LW, 13 Paare aus Stromrichtung und Stärke zur Springzeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>Spring rates only: neap rates are unknown</source>
+        <translation>Nur Stärken zur Springzeit: Die zur Nippzeit sind nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>Rates are in knots, as the standard has them</source>
+        <translation>Die Stärken sind in Knoten, wie im Standard</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>A TS_TSV text carries no times and no station</source>
+        <translation>Ein Text TS_TSV enthält keine Zeiten und keine Station</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>Its first moment, the minutes from one pair to the next, and its station are given beside it</source>
+        <translation>Sein erster Zeitpunkt, die Minuten von einem Paar zum nächsten und seine Station werden dazu angegeben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>Fill in START, STEP and STATION</source>
+        <translation>START, STEP und STATION ausfüllen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>pair {count} blank: unknown, not slack</source>
+        <translation>Paar {count} leer: nicht bekannt, kein Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <source>pairs of set and rate (kn) at equal steps of time</source>
+        <translation>Paare aus Stromrichtung und Stärke (kn) in gleichen Zeitschritten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_panels.py"/>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Correct the line</source>
+        <translation>Die Zeile berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>The heading says {said}, and {asked} was asked for</source>
+        <translation>Die Überschrift sagt {said}, und verlangt ist {asked}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Correct UNITS or the heading</source>
+        <translation>UNITS oder die Überschrift berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Nothing says whether the rates are in knots or metres a second</source>
+        <translation>Nichts sagt, ob die Stärken in Knoten oder in Metern je Sekunde sind</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Choose UNITS</source>
+        <translation>UNITS wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>That time comes twice that night, as clocks go back, and stands in the table once</source>
+        <translation>Diese Zeit kommt in jener Nacht zweimal vor, weil die Uhren zurückgestellt werden, und steht nur einmal in der Tabelle</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Write its offset, or take the table in UTC</source>
+        <translation>Den Versatz dazuschreiben, oder die Tabelle in UTC nehmen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Correct the text</source>
+        <translation>Den Text berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Every row has its hour</source>
+        <translation>Jede Zeile hat ihre Stunde</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Row {number} has that hour already</source>
+        <translation>Zeile {number} hat diese Stunde schon</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>no rate: the hour is unknown, not slack</source>
+        <translation>keine Stärke: Die Stunde ist nicht bekannt, kein Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>No row for hour {hours}: unknown then</source>
+        <translation>Keine Zeile für Stunde {hours}: dann nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Row {number} before the slack has a rate of the same sign, and a stream turns at slack</source>
+        <translation>Zeile {number} vor dem Stauwasser hat eine Stärke mit demselben Vorzeichen, und ein Strom kentert bei Stauwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Write ebb rates negative, or say flood or ebb in each row</source>
+        <translation>Stärken der Ebbe negativ schreiben, oder in jeder Zeile flood oder ebb sagen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>It is no standard name of a constituent, such as M2</source>
+        <translation>Das ist kein üblicher Name einer Teiltide wie M2</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Row {number} has that constituent already</source>
+        <translation>Zeile {number} hat diese Teiltide schon</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Every constituent has amplitude and phase of both parts</source>
+        <translation>Jede Teiltide hat Amplitude und Phase beider Anteile</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A drift has an end or its minutes</source>
+        <translation>Eine Drift hat ein Ende oder ihre Minuten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A drift has both its places</source>
+        <translation>Eine Drift hat ihre beiden Orte</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A wind has a direction it comes from</source>
+        <translation>Ein Wind hat eine Richtung, aus der er kommt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>The table counts its hours from {reference}</source>
+        <translation>Die Tabelle zählt ihre Stunden ab {reference}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Correct REFERENCE</source>
+        <translation>REFERENCE berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Before or after does not say its way</source>
+        <translation>Before oder after sagt nicht, wohin er setzt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>Write + for flood, - for ebb</source>
+        <translation>+ für Flut schreiben, - für Ebbe</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A flood has a positive rate</source>
+        <translation>Die Flut hat eine positive Stärke</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A slack has no rate</source>
+        <translation>Ein Stauwasser hat keine Stärke</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>It is slack, max, flood or ebb</source>
+        <translation>Es ist slack, max, flood oder ebb</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_rows.py"/>
+        <source>A row without a word for it has a rate: 0 for slack, flood +, ebb -</source>
+        <translation>Eine Zeile ohne ein Wort dafür hat eine Stärke: 0 für Stauwasser, Flut +, Ebbe -</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Forms are {forms}</source>
+        <translation>Formen sind {forms}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Correct the form</source>
+        <translation>Die Form berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>The table does not say which station it belongs to</source>
+        <translation>Die Tabelle sagt nicht, zu welcher Station sie gehört</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Every stream table has a station</source>
+        <translation>Jede Stromtabelle hat eine Station</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Name it in STATION</source>
+        <translation>Sie in STATION nennen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>The table of {station} does not say from which tide its hours are counted</source>
+        <translation>Die Tabelle von {station} sagt nicht, ab welcher Tide ihre Stunden zählen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Hours are counted from high water or from low water</source>
+        <translation>Stunden zählen ab Hochwasser oder ab Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Choose REFERENCE</source>
+        <translation>REFERENCE wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>no coefficient</source>
+        <translation>kein Koeffizient</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Rename one of them</source>
+        <translation>Eine davon umbenennen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>The first row names the columns, or the columns are in the order of the form ({orders})</source>
+        <translation>Die erste Zeile benennt die Spalten, oder die Spalten stehen in der Reihenfolge der Form ({orders})</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Write headings such as hour, set_deg, spring_kn, neap_kn, or choose FORM</source>
+        <translation>Überschriften wie hour, set_deg, spring_kn, neap_kn schreiben, oder FORM wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>A table of the form '{form}' has a column for {roles}; it has {known}</source>
+        <translation>Eine Tabelle der Form „{form}“ hat eine Spalte für {roles}; diese hat {known}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Add the column, correct its heading, or choose another FORM</source>
+        <translation>Die Spalte ergänzen, ihre Überschrift berichtigen, oder eine andere FORM wählen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>The first row has {width} cells (parted by {separator}), this one {count}</source>
+        <translation>Die erste Zeile hat {width} Zellen (getrennt durch: {separator}), diese {count}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_text.py"/>
+        <source>Give every row the same cells; part cells by semicolons where numbers have a decimal comma</source>
+        <translation>Jeder Zeile gleich viele Zellen geben; wo Zahlen ein Dezimalkomma haben, die Zellen durch Semikolon trennen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_times.py"/>
+        <source>It is a date and a clock time, such as 2027-06-05 09:40 or 5 Jun 2027 9:40 am</source>
+        <translation>Es sind Datum und Uhrzeit, etwa 2027-06-05 09:40 oder 5 Jun 2027 9:40 am</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_times.py"/>
+        <source>Correct the date and time</source>
+        <translation>Datum und Uhrzeit berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_times.py"/>
+        <source>The times carry no zone</source>
+        <translation>Die Zeiten haben keine Zone</translation>
+    </message>
+    <message>
+        <location filename="../core/water/stream_times.py"/>
+        <source>Name the table's zone, an IANA name such as Europe/Lisbon, or UTC</source>
+        <translation>Die Zone der Tabelle nennen, einen IANA-Namen wie Europe/Lisbon, oder UTC</translation>
     </message>
     <message>
         <location filename="../core/water/subordinate.py"/>
@@ -3670,6 +5223,603 @@
         <location filename="../core/water/tide.py"/>
         <source>Check the kind, height and time of that row and the one before, or add one between them</source>
         <translation>Art, Höhe und Zeit dieser Zeile und der davor prüfen, oder eine dazwischen ergänzen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>as given</source>
+        <translation>wie angegeben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>by its heading</source>
+        <translation>nach der Überschrift</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>by its cells</source>
+        <translation>nach den Zellen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>four digits beside a date</source>
+        <translation>vier Ziffern neben einem Datum</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>neither time, height nor kind</source>
+        <translation>weder Zeit noch Höhe noch Art</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>No row of it has a date or time and a height in columns</source>
+        <translation>Keine Zeile hat in Spalten ein Datum oder eine Zeit und eine Höhe</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>Part the columns by commas, semicolons, tabs or spaces, and write dates as 2027-06-05</source>
+        <translation>Die Spalten durch Komma, Semikolon, Tabulator oder Leerzeichen trennen, und Daten wie 2027-06-05 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>column {number} '{heading}'</source>
+        <translation>Spalte {number} „{heading}“</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>It names up to {width} columns from the left, each one of {roles}</source>
+        <translation>Es nennt bis zu {width} Spalten von links, jede eine von {roles}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>Correct COLUMNS or leave it empty</source>
+        <translation>COLUMNS berichtigen oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>The heading '{heading}' says {strange}, and heights are read in {units}</source>
+        <translation>Die Überschrift „{heading}“ sagt {strange}, und Höhen werden in {units} gelesen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>the heading '{heading}' says {of_heading}</source>
+        <translation>die Überschrift „{heading}“ sagt {of_heading}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>the cell says {of_cell}</source>
+        <translation>die Zelle sagt {of_cell}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_columns.py"/>
+        <source>UNITS says {units}</source>
+        <translation>UNITS sagt {units}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>above the table</source>
+        <translation>über der Tabelle</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>no amplitude or phase</source>
+        <translation>keine Amplitude oder Phase</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>not known, and of amplitude 0</source>
+        <translation>nicht bekannt, und mit Amplitude 0</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>No column of it names constituents such as M2 beside two numbers</source>
+        <translation>Keine Spalte nennt Teiltiden wie M2 neben zwei Zahlen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Write rows such as: M2, 1.234, 210.5</source>
+        <translation>Zeilen schreiben wie: M2, 1.234, 210.5</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>None of its rows is whole</source>
+        <translation>Keine der Zeilen ist vollständig</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Fill in amplitudes and phases</source>
+        <translation>Amplituden und Phasen ausfüllen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <location filename="../core/water/tide_text.py"/>
+        <source>as written</source>
+        <translation>wie geschrieben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>It is not plain which number is the amplitude and which the phase</source>
+        <translation>Es ist nicht klar, welche Zahl die Amplitude und welche die Phase ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Put headings above the columns: constituent, amplitude, phase</source>
+        <translation>Überschriften über die Spalten setzen: constituent, amplitude, phase</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Greenwich, by a heading</source>
+        <translation>Greenwich, laut einer Überschrift</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Phases belong to Greenwich and UTC or to a local clock of fixed offset, and {who} says {label}</source>
+        <translation>Phasen gehören zu Greenwich und UTC oder zu einer örtlichen Uhr mit festem Versatz, und {who} nennt {label}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Phases belong to Greenwich and UTC or to a local clock of fixed offset, and nothing says to which of them</source>
+        <translation>Phasen gehören zu Greenwich und UTC oder zu einer örtlichen Uhr mit festem Versatz, und nichts sagt, wozu diese</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Give ZONE: UTC, or the fixed offset of the clock, such as UTC-8</source>
+        <translation>ZONE angeben: UTC, oder den festen Versatz der Uhr, etwa UTC-8</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>{who} says {label}, and {zone} is another clock</source>
+        <translation>{who} nennt {label}, und {zone} ist eine andere Uhr</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Correct ZONE or that label</source>
+        <translation>ZONE oder jene Angabe berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>of {zone}, as given</source>
+        <translation>von {zone}, wie angegeben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>of {label}, by {who}</source>
+        <translation>von {label}, laut {who}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Phases belong to UTC (Greenwich) or to a fixed offset</source>
+        <translation>Phasen gehören zu UTC (Greenwich) oder zu einem festen Versatz</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Write UTC or for example UTC-8</source>
+        <translation>UTC oder zum Beispiel UTC-8 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>That is no number</source>
+        <translation>Das ist keine Zahl</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Write it like 1.234</source>
+        <translation>Wie 1.234 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Correct UNITS, the heading or the row</source>
+        <translation>UNITS, die Überschrift oder die Zeile berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Nothing says metres or feet</source>
+        <translation>Nichts sagt, ob Meter oder Fuß</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Give UNITS: m or ft</source>
+        <translation>UNITS angeben: m oder ft</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>It is from {lowest_m} to {largest} m</source>
+        <translation>Erlaubt sind {lowest_m} bis {largest} m</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Correct it</source>
+        <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>A phase is in degrees, from -360 to 360</source>
+        <translation>Eine Phase ist in Grad, von -360 bis 360</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Known are {known} and more</source>
+        <translation>Bekannt sind {known} und mehr</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Correct it or leave the row out</source>
+        <translation>Berichtigen oder die Zeile weglassen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_constants_text.py"/>
+        <source>Row {row} gives {standard} too</source>
+        <translation>Zeile {row} gibt {standard} auch an</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>It has no headings such as hw_minutes_springs, lw_height_neaps_m</source>
+        <translation>Überschriften wie hw_minutes_springs, lw_height_neaps_m fehlen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Head each column by water (hw, lw), minutes or height, and springs or neaps where they differ</source>
+        <translation>Über jede Spalte das Wasser (hw, lw), minutes oder height, und springs oder neaps setzen, wo sie verschieden sind</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>as headed</source>
+        <translation>wie in den Überschriften</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Two columns give it</source>
+        <translation>Zwei Spalten geben es an</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>It has no difference</source>
+        <translation>Sie hat keinen Unterschied</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Fill it in or delete the row</source>
+        <translation>Ausfüllen oder die Zeile löschen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>That is no difference of time up to a day</source>
+        <translation>Das ist kein Zeitunterschied bis zu einem Tag</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Write minutes, such as -20, or -0:20</source>
+        <translation>Minuten schreiben, etwa -20, oder -0:20</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>That is no height</source>
+        <translation>Das ist keine Höhe</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Write it like -0.4</source>
+        <translation>Wie -0.4 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <source>Differences are up to {largest} m</source>
+        <translation>Unterschiede sind höchstens {largest} m</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_ports_text.py"/>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Correct it or UNITS</source>
+        <translation>Die Zahl oder UNITS berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_reading.py"/>
+        <location filename="../processing/readtides.py"/>
+        <source>the pasted text</source>
+        <translation>der eingefügte Text</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>no date, time or height in it</source>
+        <translation>weder Datum noch Zeit noch Höhe darin</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>no height</source>
+        <translation>keine Höhe</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>neither time nor height</source>
+        <translation>weder Zeit noch Höhe</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>below the table</source>
+        <translation>unter der Tabelle</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Each time needs one height beside it, and one date in its row or in the same cell</source>
+        <translation>Zu jeder Zeit gehört eine Höhe daneben, und ein Datum in ihrer Zeile oder in derselben Zelle</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Name the columns from the left in COLUMNS, such as date, time, height, kind, skip</source>
+        <translation>Die Spalten von links in COLUMNS nennen, etwa date, time, height, kind, skip</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>{carried} rows without a date took that of the row above</source>
+        <translation>{carried} Zeilen ohne Datum haben das der Zeile darüber</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>The table has {count} columns</source>
+        <translation>Die Tabelle hat {count} Spalten</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Part it alike</source>
+        <translation>Sie wie die anderen unterteilen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>That is no time of day</source>
+        <translation>Das ist keine Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Write it like 09:40 or 9:40 pm</source>
+        <translation>Wie 09:40 oder 9:40 pm schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>The first row of a day has its date</source>
+        <translation>Die erste Zeile eines Tages hat sein Datum</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Write it like 2027-06-05</source>
+        <translation>Wie 2027-06-05 schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>That is neither high nor low water</source>
+        <translation>Das ist weder Hoch- noch Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Write H or L</source>
+        <translation>H oder L schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Write it like 3.9, or - for none</source>
+        <translation>Wie 3.9 schreiben, oder - für keine</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Neither the row nor the heading says metres or feet</source>
+        <translation>Weder die Zeile noch die Überschrift sagt, ob Meter oder Fuß</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_rows.py"/>
+        <source>Heights of tide are from {lowest} to {highest} m</source>
+        <translation>Höhen der Tide liegen zwischen {lowest} und {highest} m</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_series.py"/>
+        <source>The heights of {port} never turn</source>
+        <translation>Die Höhen von {port} kehren nie um</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_series.py"/>
+        <source>A series shows at least one high or low water</source>
+        <translation>Eine Reihe zeigt mindestens ein Hoch- oder Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_series.py"/>
+        <source>Read a longer series, or check which column was taken for the height</source>
+        <translation>Eine längere Reihe lesen, oder prüfen, welche Spalte für die Höhe genommen wurde</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>given twice</source>
+        <translation>doppelt</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>in the hour that comes twice that night, and it is not said which</source>
+        <translation>in der Stunde, die in jener Nacht zweimal kommt, und es steht nicht da, in welcher</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>None of its rows has a height</source>
+        <translation>Keine der Zeilen hat eine Höhe</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Check which column holds the heights</source>
+        <translation>Prüfen, in welcher Spalte die Höhen stehen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It says {unit}, and UNITS says {units}</source>
+        <translation>Sie sagt {unit}, und UNITS sagt {units}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Correct UNITS, or delete that line if it does not speak of the heights</source>
+        <translation>UNITS berichtigen, oder jene Zeile löschen, wenn sie nicht von den Höhen spricht</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>a usual step of {minutes:.0f} min</source>
+        <translation>ein üblicher Schritt von {minutes:.0f} min</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>High and low waters are hours apart, an even series has steps of up to two hours</source>
+        <translation>Zwischen Hoch- und Niedrigwasser liegen Stunden, eine gleichmäßige Reihe hat Schritte bis zu zwei Stunden</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Say in FORM which it is: events or series</source>
+        <translation>In FORM sagen, was es ist: events oder series</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Nothing in the table says which clock its times are read from</source>
+        <translation>Nichts in der Tabelle sagt, nach welcher Uhr ihre Zeiten sind</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Give ZONE: an IANA name such as Europe/Lisbon where its clock changes in summer, else UTC or UTC-8</source>
+        <translation>ZONE angeben: einen IANA-Namen wie Europe/Lisbon, wenn ihre Uhr im Sommer umgestellt wird, sonst UTC oder UTC-8</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Row {row} differs at the same time, {time:%Y-%m-%d %H:%M} UTC</source>
+        <translation>Zeile {row} sagt zur selben Zeit etwas anderes, {time:%Y-%m-%d %H:%M} UTC</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>{count} heights</source>
+        <translation>{count} Höhen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>A series has three or more</source>
+        <translation>Eine Reihe hat drei oder mehr</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Read more rows</source>
+        <translation>Mehr Zeilen lesen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Rows {first} to {last}: clocks go back that night, this hour comes twice and stands there once. Its rows are left out.</source>
+        <translation>Zeilen {first} bis {last}: In jener Nacht werden die Uhren zurückgestellt, diese Stunde kommt zweimal und steht einmal da. Ihre Zeilen sind weggelassen.</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source> Between rows {before} and {after} the height changes by {rise:+.3f} m, beside them by {expected:+.3f} m: the other reading of that hour is missing there.</source>
+        <translation> Zwischen den Zeilen {before} und {after} ändert sich die Höhe um {rise:+.3f} m, daneben um {expected:+.3f} m: Dort fehlt jene Stunde in ihrer anderen Lesung.</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>1 gap in the series, the first after row {first}: the curve is unknown there.</source>
+        <translation>1 Lücke in der Reihe, nach Zeile {first}: Die Kurve ist dort nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>{count} gaps in the series, the first after row {first}: the curve is unknown there.</source>
+        <translation>{count} Lücken in der Reihe, die erste nach Zeile {first}: Die Kurve ist dort nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>The height jumps before row {where}: a slip, or a clock that was changed.</source>
+        <translation>Die Höhe springt vor Zeile {where}: ein Versehen, oder eine umgestellte Uhr.</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>The height jumps before rows {where}: a slip, or a clock that was changed.</source>
+        <translation>Die Höhe springt vor den Zeilen {where}: ein Versehen, oder eine umgestellte Uhr.</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Other rows say high or low water, this one does not</source>
+        <translation>Andere Zeilen sagen, ob Hoch- oder Niedrigwasser, diese nicht</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>none says high or low; told from the heights, which rise and fall in turn by {least_m:.2f} m or more</source>
+        <translation>keine sagt, ob hoch oder niedrig; nach den Höhen, die im Wechsel um {least_m:.2f} m oder mehr steigen und fallen</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It has no height, and no row says whether it is high or low water</source>
+        <translation>Sie hat keine Höhe, und keine Zeile sagt, ob sie Hoch- oder Niedrigwasser ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Fill in the height or delete the row, and write H or L in each row</source>
+        <translation>Die Höhe ausfüllen oder die Zeile löschen, und in jede Zeile H oder L schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>The rows beside it are one higher and one lower</source>
+        <translation>Von den Zeilen daneben ist eine höher und eine niedriger</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>No row within {hours:.0f} hours of it is higher or lower</source>
+        <translation>Keine Zeile im Abstand von bis zu {hours:.0f} Stunden ist höher oder niedriger</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Its rows are some {hours:.1f} h apart: they may be high waters alone, low waters alone, or one of each a day</source>
+        <translation>Zwischen den Zeilen liegen etwa {hours:.1f} h: Es können nur Hochwasser sein, nur Niedrigwasser, oder eines von jedem am Tag</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It differs from row {row} by {rise_m:.2f} m, others by some {usual:.2f} m: that does not tell high from low water</source>
+        <translation>Sie liegt {rise_m:.2f} m neben Zeile {row}, andere etwa {usual:.2f} m: Daraus geht nicht hervor, was Hoch- und was Niedrigwasser ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>{height_m:.2f} m at {time:%Y-%m-%d %H:%M} UTC</source>
+        <translation>{height_m:.2f} m um {time:%Y-%m-%d %H:%M} UTC</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>{why}; and no row says which</source>
+        <translation>{why}; und keine Zeile sagt, was es ist</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Write H or L in each row</source>
+        <translation>In jede Zeile H oder L schreiben</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It is a high water and so is row {row}, {hours} h before</source>
+        <translation>Sie ist ein Hochwasser, und Zeile {row}, {hours} h davor, ist auch eines</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It is a low water and so is row {row}, {hours} h before</source>
+        <translation>Sie ist ein Niedrigwasser, und Zeile {row}, {hours} h davor, ist auch eines</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It is a high water and lower than row {row}</source>
+        <translation>Sie ist ein Hochwasser und niedriger als Zeile {row}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>It is a low water and higher than row {row}</source>
+        <translation>Sie ist ein Niedrigwasser und höher als Zeile {row}</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>{why}; high and low waters alternate</source>
+        <translation>{why}; Hoch- und Niedrigwasser wechseln sich ab</translation>
+    </message>
+    <message>
+        <location filename="../core/water/tide_text.py"/>
+        <source>Correct that row or the one before, add the missing one, write H or L, or read it as FORM series</source>
+        <translation>Jene Zeile oder die davor berichtigen, die fehlende ergänzen, H oder L schreiben, oder mit FORM series lesen</translation>
     </message>
     <message>
         <location filename="../core/water/time_steps.py"/>
@@ -3998,11 +6148,6 @@
     </message>
     <message>
         <location filename="../dock/day_reading.py"/>
-        <source>The weakest and the strongest rate on the route, knots, and its mean set: degrees true it runs towards</source>
-        <translation>Der schwächste und der stärkste Strom auf der Route, Knoten, und seine mittlere Richtung: rechtweisende Grad, wohin er setzt</translation>
-    </message>
-    <message>
-        <location filename="../dock/day_reading.py"/>
         <source>Twilight is from civil dawn to sunrise and from sunset to civil dusk</source>
         <translation>Dämmerung: von der bürgerlichen Morgendämmerung bis Sonnenaufgang und von Sonnenuntergang bis zur bürgerlichen Abenddämmerung</translation>
     </message>
@@ -4010,6 +6155,16 @@
         <location filename="../dock/day_reading.py"/>
         <source>What comes of leaving at that moment, looked at every five minutes; a window keeps no reserve</source>
         <translation>Was aus einem Start in diesem Augenblick wird, alle fünf Minuten geprüft; ein Zeitfenster enthält keine Reserve</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>The stream at {}: rate in knots, and set: degrees true it runs towards</source>
+        <translation>Der Strom bei {}: Stärke in Knoten und Stromrichtung: rechtweisende Grad, wohin er setzt</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>The weakest and the strongest rate on the route, knots, and its mean set: degrees true it runs towards</source>
+        <translation>Der schwächste und der stärkste Strom auf der Route, Knoten, und seine mittlere Richtung: rechtweisende Grad, wohin er setzt</translation>
     </message>
     <message>
         <location filename="../dock/day_reading.py"/>
@@ -4033,7 +6188,7 @@
     </message>
     <message>
         <location filename="../dock/day_reading.py"/>
-        <source>light</source>
+        <source>daylight</source>
         <translation>hell</translation>
     </message>
     <message>
@@ -4070,6 +6225,7 @@
     <message>
         <location filename="../dock/day_reading.py"/>
         <location filename="../dock/tables/problems.py"/>
+        <location filename="../layers_in/chart_cell.py"/>
         <source>low water</source>
         <translation>Niedrigwasser</translation>
     </message>
@@ -4105,8 +6261,18 @@
     </message>
     <message>
         <location filename="../dock/day_reading.py"/>
+        <source>Stream at {place} weakest at {times}.</source>
+        <translation>Strom bei {place} am schwächsten um {times}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
         <source>Stream on the route weakest at {}.</source>
         <translation>Strom auf der Route am schwächsten um {}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/day_reading.py"/>
+        <source>Without a route no departures are looked at.</source>
+        <translation>Ohne Route werden keine Abgangszeiten geprüft.</translation>
     </message>
     <message>
         <location filename="../dock/day_reading.py"/>
@@ -4559,8 +6725,8 @@
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
-        <source>&amp;Title</source>
-        <translation>&amp;Titel</translation>
+        <source>T&amp;itle</source>
+        <translation>T&amp;itel</translation>
     </message>
     <message>
         <location filename="../dock/new_plan_form.py"/>
@@ -4846,6 +7012,7 @@
     <message>
         <location filename="../dock/order_section.py"/>
         <location filename="../dock/reach_section.py"/>
+        <location filename="../dock/sheet_section.py"/>
         <location filename="../dock/windows_section.py"/>
         <source>Reading the plan…</source>
         <translation>Liest den Plan…</translation>
@@ -5554,7 +7721,6 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/session.py"/>
-        <location filename="../dock/water_section.py"/>
         <source>The plan has no route with a name. Draw one in the layer of routes and name it.</source>
         <translation>Der Plan hat keine Route mit Namen. Eine im Layer der Routen zeichnen und benennen.</translation>
     </message>
@@ -5724,6 +7890,16 @@ bis {}</translation>
         <location filename="../dock/sheet_section.py"/>
         <source>This swim has no time of return and so no alarm: the sheet says so. </source>
         <translation>Diese Tour hat keine Rückkehrzeit und darum keinen Alarm: das Blatt sagt es. </translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Working out when to turn back</source>
+        <translation>Umkehr wird berechnet</translation>
+    </message>
+    <message>
+        <location filename="../dock/sheet_section.py"/>
+        <source>Working out where a float drifts</source>
+        <translation>Abdrift einer Boje wird berechnet</translation>
     </message>
     <message>
         <location filename="../dock/swim_section.py"/>
@@ -6001,11 +8177,6 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/tables/cell_text.py"/>
-        <source> or </source>
-        <translation> oder </translation>
-    </message>
-    <message>
-        <location filename="../dock/tables/cell_text.py"/>
         <source>Its date may be {}</source>
         <translation>Das Datum kann {} sein</translation>
     </message>
@@ -6103,11 +8274,6 @@ bis {}</translation>
         <location filename="../dock/tables/grid_model.py"/>
         <source>Edit {}</source>
         <translation>{} ändern</translation>
-    </message>
-    <message>
-        <location filename="../dock/tables/grid_model.py"/>
-        <source>nothing</source>
-        <translation>nichts</translation>
     </message>
     <message>
         <location filename="../dock/tables/grid_model.py"/>
@@ -6915,8 +9081,8 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/walk.py"/>
-        <source>About two minutes; it can be closed at any step</source>
-        <translation>Etwa zwei Minuten; lässt sich bei jedem Schritt schließen</translation>
+        <source>Less than two minutes; it can be closed at any step</source>
+        <translation>Weniger als zwei Minuten; er lässt sich bei jedem Schritt schließen</translation>
     </message>
     <message>
         <location filename="../dock/walk.py"/>
@@ -6944,54 +9110,54 @@ bis {}</translation>
         <translation>Fertig</translation>
     </message>
     <message>
-        <location filename="../dock/walk_steps.py"/>
-        <source>Choose the route '{}'. The swim is planned at once; what it comes to stands in the bold line.</source>
-        <translation>Die Route „{}“ wählen. Die Tour wird sofort geplant; was dabei herauskommt, steht in der fetten Zeile.</translation>
+        <location filename="../dock/walk.py"/>
+        <source>Done: Return goes on</source>
+        <translation>Erledigt: weiter mit Eingabe</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Press Sample. It opens a bay that is invented, with chart, tides, streams, marks and swimmers.</source>
-        <translation>Beispiel drücken. Das öffnet eine erfundene Bucht mit Seekarte, Gezeiten, Strömen, Marken und Schwimmern.</translation>
+        <source>Choose the route '{}'. The bold line says what the swim comes to.</source>
+        <translation>Die Route '{}' wählen. Die fette Zeile sagt, was dabei herauskommt.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>The day as a picture: hatched is when one cannot leave, and why. Drag the handle, then press Next.</source>
-        <translation>Der Tag als Bild: schraffiert ist, wann man nicht aufbrechen kann und warum. Zieh den Griff, dann drücke Weiter.</translation>
+        <source>Press Sample: it opens an invented bay.</source>
+        <translation>Beispiel drücken: Es öffnet eine erfundene Bucht.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Leave later: press the button of ten minutes, or type a time. All numbers follow the stream.</source>
-        <translation>Später starten: den Knopf für zehn Minuten drücken oder eine Zeit eingeben. Alle Zahlen folgen dem Strom.</translation>
+        <source>Drag the handle to another time. Where it is hatched you cannot leave.</source>
+        <translation>Den Griff auf eine andere Zeit ziehen. Wo es schraffiert ist, geht es nicht los.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Click a leg: it flashes on the map. Hold is the heading for your compass, Min how long it takes.</source>
-        <translation>Einen Abschnitt anklicken: er blinkt auf der Karte. Unter Kurs steht, was am Kompass zu halten ist, unter Min die Dauer.</translation>
+        <source>Click a leg: it flashes on the map. Hold is the heading for your compass.</source>
+        <translation>Einen Abschnitt anklicken: Er blinkt auf der Karte. Kurs ist, was am Kompass zu halten ist.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Press Play: swimmer, stream and tide move together; the arrow keys go by minutes. Then press Next.</source>
-        <translation>Drücke Abspielen: Schwimmer, Strom und Tide bewegen sich zusammen; die Pfeiltasten gehen minutenweise. Dann drücke Weiter.</translation>
+        <source>Press Play: swimmer, stream and tide move on the map.</source>
+        <translation>Abspielen drücken: Schwimmer, Strom und Gezeit bewegen sich auf der Karte.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Click the gravest row: it flashes where it is met. Can be swum does not mean safe; this says why.</source>
-        <translation>Die schwerste Zeile anklicken: es blinkt, wo sie angetroffen wird. Schwimmbar heißt nicht sicher; hier steht, warum.</translation>
+        <source>Click the first row, the gravest. What can be swum is not therefore safe.</source>
+        <translation>Die erste Zeile anklicken, die schwerste. Was schwimmbar ist, ist deshalb nicht sicher.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Click a stop and read by when you must leave it, also on a bad day, and for which exit.</source>
-        <translation>Einen Halt anklicken und lesen, bis wann er zu verlassen ist, auch an einem schlechten Tag, und für welchen Ausstieg.</translation>
+        <source>Click a stop: by then you must leave it, on a bad day earlier.</source>
+        <translation>Einen Halt anklicken: Bis dahin ist er zu verlassen, an einem schlechten Tag früher.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>Take the swim along as a card, a table or marks for a GPS; below is the sheet for the shore.</source>
-        <translation>Die Tour als Nasskarte, als Tabelle oder als Marken für ein GPS mitnehmen; darunter ist das Blatt für den Kontakt an Land.</translation>
+        <source>Take it along: the card, marks for a GPS, and below the sheet for the shore.</source>
+        <translation>Zum Mitnehmen: die Karte, Marken für ein GPS, darunter das Blatt für den Kontakt an Land.</translation>
     </message>
     <message>
         <location filename="../dock/walk_steps.py"/>
-        <source>That is the whole way. For your own water press New, or read the user guide behind Help.</source>
-        <translation>Das ist der ganze Weg. Für das eigene Wasser Neu drücken, oder hinter Hilfe das Handbuch lesen.</translation>
+        <source>That is all. For your own water press New.</source>
+        <translation>Das ist alles. Für das eigene Revier Neu drücken.</translation>
     </message>
     <message>
         <location filename="../dock/water_section.py"/>
@@ -7020,6 +9186,11 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/water_section.py"/>
+        <source>The plan has no tide and no stream yet. Open Tides and Streams under Tables and type, paste or read a table in: the day is shown at once. Then draw a route under Draw to see when to leave.</source>
+        <translation>Der Plan hat noch keine Gezeit und keinen Strom. Gezeiten und Ströme unter Tabellen öffnen und eine Tabelle tippen, einfügen oder einlesen: Der Tag erscheint sofort. Dann unter Zeichnen eine Route zeichnen, um zu sehen, wann es losgehen kann.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
         <source>At the cursor, {}</source>
         <translation>Am Mauszeiger, {}</translation>
     </message>
@@ -7027,6 +9198,36 @@ bis {}</translation>
         <location filename="../dock/water_section.py"/>
         <source>Departure {date} {at}</source>
         <translation>Start {date} {at}</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>No route yet: the stream is that at station {name}, the first of the plan.</source>
+        <translation>Noch keine Route: Der Strom ist der bei der Station {name}, der ersten des Plans.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>No route yet: the stream is that at {name}; the plan has no station.</source>
+        <translation>Noch keine Route: Der Strom ist der bei {name}; der Plan hat keine Station.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>No route, mark or station yet: tide and daylight where the chart is.</source>
+        <translation>Noch keine Route, Marke oder Station: Gezeit und Tageslicht, wo die Seekarte liegt.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Nothing is drawn yet: the tide alone is shown; daylight and stream need a place.</source>
+        <translation>Noch ist nichts gezeichnet: Gezeigt wird nur die Gezeit; Tageslicht und Strom brauchen einen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>No route yet: the stream is that at station {name}, the nearest to {near}.</source>
+        <translation>Noch keine Route: Der Strom ist der bei der Station {name}, am nächsten bei {near}.</translation>
+    </message>
+    <message>
+        <location filename="../dock/water_section.py"/>
+        <source>Draw a route under Draw to see when to leave.</source>
+        <translation>Unter Zeichnen eine Route zeichnen, um zu sehen, wann es losgehen kann.</translation>
     </message>
     <message>
         <location filename="../dock/window_rows.py"/>
@@ -7195,7 +9396,7 @@ letzte</translation>
     </message>
     <message>
         <location filename="../dock/windows_section.py"/>
-        <source>&amp;To</source>
+        <source>T&amp;o</source>
         <translation>&amp;Bis</translation>
     </message>
     <message>
@@ -7232,6 +9433,11 @@ letzte</translation>
         <location filename="../dock/work_section.py"/>
         <source>Tideleg: {}</source>
         <translation>Tideleg: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/work_section.py"/>
+        <source>How far: {}</source>
+        <translation>Wie weit: {}</translation>
     </message>
     <message>
         <location filename="../dock/work_section.py"/>
@@ -7272,6 +9478,315 @@ letzte</translation>
         <location filename="../entry.py"/>
         <source>Plan a swim beside the map</source>
         <translation>Eine Tour neben der Karte planen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_areas.py"/>
+        <source>line, without the extent of an area</source>
+        <translation>Linie, ohne die Ausdehnung eines Gebiets</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_areas.py"/>
+        <source>point drawn as a circle of {radius:g} m</source>
+        <translation>Punkt, als Kreis von {radius:g} m gezeichnet</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_areas.py"/>
+        <source>land charted as a point, without a shore</source>
+        <translation>Land als Punkt in der Karte, ohne Ufer</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_areas.py"/>
+        <source>land charted as a line, without a shore</source>
+        <translation>Land als Linie in der Karte, ohne Ufer</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_areas.py"/>
+        <source>see the chart's text {name}</source>
+        <translation>siehe den Text {name} der Seekarte</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_areas.py"/>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>{object_class} on {chart}</source>
+        <translation>{object_class} in {chart}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>mean low water springs</source>
+        <translation>mittleres Springniedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>mean sea level</source>
+        <translation>mittlerer Meeresspiegel</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>mean low water</source>
+        <translation>mittleres Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>Indian spring low water</source>
+        <translation>indisches Springniedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>mean lower low water</source>
+        <translation>mittleres niedrigeres Niedrigwasser</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>equinoctial spring low water</source>
+        <translation>Springniedrigwasser der Tagundnachtgleiche</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>lowest astronomical tide</source>
+        <translation>niedrigster Gezeitenwasserstand</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>lower low water large tide</source>
+        <translation>niedrigeres Niedrigwasser großer Tiden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>chart {name}, edition {edition}, update {update}</source>
+        <translation>Seekarte {name}, Ausgabe {edition}, Berichtigung {update}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>{words}, dated {dated}</source>
+        <translation>{words}, vom {dated}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>Give the base cell, a file that ends in .000, with its updates .001, .002 beside it</source>
+        <translation>Die Grundzelle angeben, eine Datei auf .000, mit ihren Berichtigungen .001, .002 daneben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>There is no file {path}</source>
+        <translation>Es gibt keine Datei {path}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>The file cannot be read as an S-57 chart cell</source>
+        <translation>Die Datei ist nicht als Zelle einer Seekarte (S-57) lesbar</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>Depths of a cell are in metres (1)</source>
+        <translation>Tiefen einer Zelle sind in Metern (1)</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>Read the depths as an ordinary layer, with a conversion such as depth_m = DEPTH * 0.3048</source>
+        <translation>Die Tiefen als gewöhnlichen Layer lesen, mit einer Umrechnung wie depth_m = DEPTH * 0.3048</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_cell.py"/>
+        <source>S-57 datum code {datum}</source>
+        <translation>Bezugsniveau mit dem S-57-Code {datum}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_channels.py"/>
+        <source>point, without the extent of a channel</source>
+        <translation>Punkt, ohne die Ausdehnung eines Fahrwassers</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_channels.py"/>
+        <source>line of bearing that vessels do not run along (CATNAV not 3)</source>
+        <translation>Peillinie, der Schiffe nicht folgen (CATNAV nicht 3)</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_channels.py"/>
+        <source>line given a width of {width_m:g} m (common practice, no source)</source>
+        <translation>Linie mit einer Breite von {width_m:g} m versehen (übliche Praxis, keine Quelle)</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>dries: depth taken as 0 m</source>
+        <translation>fällt trocken: Tiefe als 0 m genommen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>contour charted as a point</source>
+        <translation>Tiefenlinie als Punkt in der Karte</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>contour charted as a polygon</source>
+        <translation>Tiefenlinie als Fläche in der Karte</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>contour without a depth</source>
+        <translation>Tiefenlinie ohne Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>sounding without a place or a depth</source>
+        <translation>Lotung ohne Ort oder Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>no depth charted, {level}: taken as 0 m</source>
+        <translation>keine Kartentiefe, {level}: als 0 m genommen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>no depth charted: caution circle of {radius:g} m</source>
+        <translation>keine Kartentiefe: Warnkreis von {radius:g} m</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>no depth charted: caution area</source>
+        <translation>keine Kartentiefe: Warngebiet</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>no depth charted</source>
+        <translation>keine Kartentiefe</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_depths.py"/>
+        <source>line hazard without a depth</source>
+        <translation>Gefahr als Linie ohne Tiefe</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>line, with no one place to look at</source>
+        <translation>Linie, ohne einen einzelnen Ort zum Anpeilen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>building that is not charted as conspicuous</source>
+        <translation>Gebäude, das in der Karte nicht als auffällig steht</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>neither a name nor a kind charted</source>
+        <translation>weder Name noch Art in der Karte</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>without a name: called by kind and position</source>
+        <translation>ohne Namen: nach Art und Position benannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>light on something that floats</source>
+        <translation>Feuer auf etwas, das schwimmt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>part of a landmark already read</source>
+        <translation>Teil einer Landmarke, die schon gelesen ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>conspicuous</source>
+        <translation>auffällig</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>not conspicuous</source>
+        <translation>nicht auffällig</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_landmarks.py"/>
+        <source>what carries the light is not charted</source>
+        <translation>was das Feuer trägt, steht nicht in der Karte</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <source>{kind}, where {geometry} is held</source>
+        <translation>{kind}, wo {geometry} hingehört</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <source>The position cannot be brought to longitude and latitude: {error}</source>
+        <translation>Die Position lässt sich nicht in Länge und Breite umrechnen: {error}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <location filename="../layers_in/table.py"/>
+        <source>Check the layer's coordinate reference system</source>
+        <translation>Das Koordinatenbezugssystem des Layers prüfen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <source>The plan's layer {layer} holds {geometry}</source>
+        <translation>Der Layer {layer} des Plans enthält {geometry}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <source>Choose another layer, or another plan layer in INTO</source>
+        <translation>Einen anderen Layer wählen, oder in INTO einen anderen Layer des Plans</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <source>A layer says in which coordinate reference system it is</source>
+        <translation>Ein Layer sagt, in welchem Koordinatenbezugssystem er ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_layers.py"/>
+        <source>Set the layer's coordinate reference system (Layer properties, Source)</source>
+        <translation>Das Koordinatenbezugssystem des Layers setzen (Layereigenschaften, Quelle)</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_objects.py"/>
+        <source>dredged bottom of a fairway already read</source>
+        <translation>gebaggerter Grund eines Fahrwassers, das schon gelesen ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_reading.py"/>
+        <location filename="../layers_in/streams_reading.py"/>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>{written} rows written, {there} were there already</source>
+        <translation>{written} Zeilen geschrieben, {there} waren schon da</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_reading.py"/>
+        <source>The plan has no layer 'landmarks': {lost} landmarks are left out. A new plan has it.</source>
+        <translation>Der Plan hat keinen Layer „landmarks“: {lost} Landmarken sind weggelassen. Ein neuer Plan hat ihn.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>stream table refused: {error}</source>
+        <translation>Stromtabelle abgelehnt: {error}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>spring rates only: neap rates are unknown</source>
+        <translation>nur Stärken zur Springzeit: die zur Nippzeit sind nicht bekannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>hour {hour:+d} blank</source>
+        <translation>Stunde {hour:+d} leer</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>stream times refused: {error}</source>
+        <translation>Stromzeiten abgelehnt: {error}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>{count} streams at set times, which a plan cannot hold</source>
+        <translation>{count} Ströme zu festen Zeiten, die ein Plan nicht aufnehmen kann</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>tide times without a name of their place</source>
+        <translation>Gezeiten ohne den Namen ihres Orts</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/chart_streams.py"/>
+        <source>tide times refused: {error}</source>
+        <translation>Gezeiten abgelehnt: {error}</translation>
     </message>
     <message>
         <location filename="../layers_in/copied_source.py"/>
@@ -7385,6 +9900,71 @@ letzte</translation>
         <location filename="../layers_in/drifts_in.py"/>
         <source>Correct the name, add the station, or leave it empty</source>
         <translation>Den Namen berichtigen, die Station ergänzen, oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>FIELDS has {piece!r}</source>
+        <translation>In FIELDS steht {piece!r}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>It is a list such as depth_m = DEPTH * 0.3048; name = OBJNAM</source>
+        <translation>Es ist eine Liste wie depth_m = DEPTH * 0.3048; name = OBJNAM</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>Write the plan's field, an equals sign, and a QGIS expression over the layer's fields</source>
+        <translation>Das Feld des Plans, ein Gleichheitszeichen und einen QGIS-Ausdruck über die Felder des Layers schreiben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>FIELDS gives {name} twice</source>
+        <translation>FIELDS gibt {name} zweimal an</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>A field is given once</source>
+        <translation>Ein Feld steht einmal da</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>Drop one of the two</source>
+        <translation>Eines von beiden weglassen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>The field must be filled: {allowed}</source>
+        <translation>Das Feld muss gefüllt sein: {allowed}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>The plan's layer {layer} has the fields {names}</source>
+        <translation>Der Layer {layer} des Plans hat die Felder {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>The expression {text} cannot be read: {why}</source>
+        <translation>Der Ausdruck {text} ist nicht lesbar: {why}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>The layer has no field {column}; it has {fields}</source>
+        <translation>Der Layer hat kein Feld {column}; er hat {fields}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>The expression fails here: {why}</source>
+        <translation>Der Ausdruck scheitert hier: {why}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>Correct the value or the expression</source>
+        <translation>Den Wert oder den Ausdruck berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/field_mapping.py"/>
+        <source>Correct FIELDS, for example {name} = an expression over the layer's fields</source>
+        <translation>FIELDS berichtigen, zum Beispiel {name} = ein Ausdruck über die Felder des Layers</translation>
     </message>
     <message>
         <location filename="../layers_in/mesh_in.py"/>
@@ -7675,6 +10255,21 @@ letzte</translation>
         <translation>Eine nennen, die einmal dasteht</translation>
     </message>
     <message>
+        <location filename="../layers_in/place_in.py"/>
+        <source>the entry</source>
+        <translation>dem Einstieg</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/place_in.py"/>
+        <source>a place not drawn yet</source>
+        <translation>einem noch nicht gezeichneten Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/place_in.py"/>
+        <source>the chart</source>
+        <translation>der Seekarte</translation>
+    </message>
+    <message>
         <location filename="../layers_in/plan_append.py"/>
         <source>The plan {path} has no layer {name}</source>
         <translation>Der Plan {path} hat keinen Layer {name}</translation>
@@ -7686,6 +10281,7 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/plan_append.py"/>
+        <location filename="../layers_in/tides_reading.py"/>
         <source>Make a new plan and read into that</source>
         <translation>Einen neuen Plan anlegen und dorthin lesen</translation>
     </message>
@@ -7818,6 +10414,81 @@ letzte</translation>
         <translation>Das Ende</translation>
     </message>
     <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>The chart is for planning ashore, not for navigation; an area that is not charted is not thereby permitted.</source>
+        <translation>Die Seekarte ist zum Planen an Land, nicht zum Navigieren; ein Gebiet, das nicht in der Karte steht, ist damit nicht erlaubt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>Depths of the chart are from {datum}, the plan's tides from {plan_datum}: they do not add up.</source>
+        <translation>Bezugsniveau der Tiefen der Seekarte: {datum}; der Gezeiten des Plans: {plan_datum}. Sie lassen sich nicht zusammenzählen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>The chart's horizontal datum has code {code}; it is taken as WGS 84.</source>
+        <translation>Das Lagedatum der Seekarte hat den Code {code}; es wird als WGS 84 genommen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>The chart has no data for {percent:.0f} % of the extent: water there is unknown.</source>
+        <translation>Die Seekarte hat für {percent:.0f} % der Ausdehnung keine Daten: Das Wasser dort ist nicht bekannt.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>Nothing of the chart that a plan can use lies in the extent.</source>
+        <translation>In der Ausdehnung liegt nichts von der Seekarte, das ein Plan brauchen kann.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>It is a file in a folder that is there</source>
+        <translation>Es ist eine Datei in einem Ordner, den es gibt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_report.py"/>
+        <source>report</source>
+        <translation>Bericht</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_tally.py"/>
+        <source>{name}: {read} read, {used} used</source>
+        <translation>{name}: {read} gelesen, {used} verwendet</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_tally.py"/>
+        <source>{count} outside the extent</source>
+        <translation>{count} außerhalb der Ausdehnung</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_tally.py"/>
+        <source>{count} skipped ({reason})</source>
+        <translation>{count} übergangen ({reason})</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/read_tally.py"/>
+        <source>{count} repaired</source>
+        <translation>{count} repariert</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/second_reading.py"/>
+        <source>{why}. Was the same table read before in another zone ({layer}, port '{who}')?</source>
+        <translation>{why}. Wurde dieselbe Tabelle schon einmal in einer anderen Zone gelesen ({layer}, Ort „{who}“)?</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/second_reading.py"/>
+        <source>{why}. Was the same table read before in another zone ({layer}, station '{who}')?</source>
+        <translation>{why}. Wurde dieselbe Tabelle schon einmal in einer anderen Zone gelesen ({layer}, Station „{who}“)?</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/second_reading.py"/>
+        <source>Correct ZONE, delete the plan's rows of that port, or name the port otherwise</source>
+        <translation>ZONE berichtigen, die Zeilen jenes Orts im Plan löschen, oder den Ort anders nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/second_reading.py"/>
+        <source>Correct ZONE, delete the plan's rows of that station, or name the station otherwise</source>
+        <translation>ZONE berichtigen, die Zeilen jener Station im Plan löschen, oder die Station anders nennen</translation>
+    </message>
+    <message>
         <location filename="../layers_in/station_doubts.py"/>
         <source>Station '{station}'</source>
         <translation>Station „{station}“</translation>
@@ -7908,6 +10579,86 @@ letzte</translation>
         <translation>Die Stromstation „{station}“ wird vom Wind getrieben, und die Tabelle der Winde ist leer: Ihr Strom ist unbekannt.</translation>
     </message>
     <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The text has that station already</source>
+        <translation>Der Text hat diese Station schon</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Name one otherwise</source>
+        <translation>Eine anders nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The station '{name}' is not in the plan, and nothing says where it is</source>
+        <translation>Die Station „{name}“ ist nicht im Plan, und nichts sagt, wo sie ist</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>A stream belongs to a place</source>
+        <translation>Ein Strom gehört zu einem Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Give its place in POINT, or name a station of the plan</source>
+        <translation>Den Ort in POINT angeben, oder eine Station des Plans nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The plan has the stations {names}</source>
+        <translation>Der Plan hat die Stationen {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The plan has no stations</source>
+        <translation>Der Plan hat keine Stationen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Correct the name, or leave it out</source>
+        <translation>Den Namen berichtigen oder weglassen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Fields of a station are {fields}</source>
+        <translation>Felder einer Station sind {fields}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Correct the line, or begin it with ##</source>
+        <translation>Die Zeile berichtigen, oder sie mit ## beginnen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The plan's station '{station}' has {held!r}</source>
+        <translation>Die Station „{station}“ des Plans hat {held!r}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Name the station otherwise, or correct one of them</source>
+        <translation>Die Station anders nennen, oder eine davon berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The plan's station '{station}' has none</source>
+        <translation>Bei der Station „{station}“ des Plans ist es leer</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Fill in its {key} first</source>
+        <translation>Dort zuerst {key} ausfüllen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>The plan's station '{name}' is at {lon:.5f} {lat:.5f}</source>
+        <translation>Die Station „{name}“ des Plans liegt bei {lon:.5f} {lat:.5f}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/station_rows.py"/>
+        <source>Leave the place out, or name the station otherwise</source>
+        <translation>Den Ort weglassen, oder die Station anders nennen</translation>
+    </message>
+    <message>
         <location filename="../layers_in/station_tables.py"/>
         <source>the winds</source>
         <translation>die Winde</translation>
@@ -7942,6 +10693,134 @@ letzte</translation>
         <location filename="../layers_in/station_tables.py"/>
         <source>A station's name stands once</source>
         <translation>Der Name einer Station steht einmal da</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>The text has several stations, and one place was given</source>
+        <translation>Der Text hat mehrere Stationen, und ein Ort ist angegeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Each station has its own place</source>
+        <translation>Jede Station hat ihren eigenen Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Write lines '# lon: ...' and '# lat: ...' under each '# station: ...'</source>
+        <translation>Unter jedes '# station: ...' Zeilen '# lon: ...' und '# lat: ...' schreiben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Station '{station}' had these fields empty, the text fills them: {fields}</source>
+        <translation>Bei der Station „{station}“ waren diese Felder leer, der Text füllt sie: {fields}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Preview: {count} rows understood, nothing written</source>
+        <translation>Vorschau: {count} Zeilen verstanden, nichts geschrieben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>1 station filled in: {names}</source>
+        <translation>1 Station ausgefüllt: {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>{count} stations filled in: {names}</source>
+        <translation>{count} Stationen ausgefüllt: {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>The file {path} cannot be read ({why})</source>
+        <translation>Die Datei {path} ist nicht lesbar ({why})</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <location filename="../layers_in/tides_reading.py"/>
+        <location filename="../processing/whole_outputs.py"/>
+        <source>Choose another file</source>
+        <translation>Eine andere Datei wählen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>The file {path} is no text</source>
+        <translation>Die Datei {path} ist kein Text</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Text and CSV files are read</source>
+        <translation>Text- und CSV-Dateien werden gelesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Save the table as CSV</source>
+        <translation>Die Tabelle als CSV speichern</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>{name} is not UTF-8: its letters were read as Latin 1.</source>
+        <translation>{name} ist nicht UTF-8: Die Buchstaben wurden als Latin 1 gelesen.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Row {number} says something for it already</source>
+        <translation>Zeile {number} sagt dafür schon etwas</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>The plan's {layer} has other figures for it</source>
+        <translation>In {layer} des Plans stehen dafür andere Zahlen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Delete them there, or name the station otherwise</source>
+        <translation>Sie dort löschen, oder die Station anders nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Table of station {station}: form {form}, {count} rows, parted by {parted}</source>
+        <translation>Tabelle der Station {station}: Form {form}, {count} Zeilen, getrennt durch: {parted}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>Table: form {form}, {count} rows, parted by {parted}</source>
+        <translation>Tabelle: Form {form}, {count} Zeilen, getrennt durch: {parted}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>clock of the times: {clock}</source>
+        <translation>Uhr der Zeiten: {clock}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>{column}: taken for {role}</source>
+        <translation>{column}: genommen für {role}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_reading.py"/>
+        <source>row {number} skipped: {reason}</source>
+        <translation>Zeile {number} übergangen: {reason}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_text.py"/>
+        <source>The plan has no stream station '{station}'</source>
+        <translation>Der Plan hat keine Stromstation „{station}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_text.py"/>
+        <source>It has {names}</source>
+        <translation>Er hat {names}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_text.py"/>
+        <source>It has no stream stations</source>
+        <translation>Er hat keine Stromstationen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/streams_text.py"/>
+        <source>Correct the name, or leave it out to write all</source>
+        <translation>Den Namen berichtigen, oder ihn weglassen, um alle zu schreiben</translation>
     </message>
     <message>
         <location filename="../layers_in/swim_chart.py"/>
@@ -8102,18 +10981,6 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
-        <location filename="../plan_package/row_check.py"/>
-        <source>The layer holds {geometry}</source>
-        <translation>Der Layer enthält {geometry}</translation>
-    </message>
-    <message>
-        <location filename="../layers_in/table.py"/>
-        <location filename="../plan_package/row_check.py"/>
-        <source>Convert the geometry or choose another layer</source>
-        <translation>Die Geometrie umwandeln oder einen anderen Layer wählen</translation>
-    </message>
-    <message>
-        <location filename="../layers_in/table.py"/>
         <source>The layer needs the field '{name}'; it has {names}</source>
         <translation>Der Layer braucht das Feld „{name}“; er hat {names}</translation>
     </message>
@@ -8139,13 +11006,20 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
-        <source>The geometry must lie where its reference system is defined</source>
-        <translation>Die Geometrie muss dort liegen, wo ihr Bezugssystem definiert ist</translation>
+        <location filename="../plan_package/row_check.py"/>
+        <source>The layer holds {geometry}</source>
+        <translation>Der Layer enthält {geometry}</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
-        <source>Check the layer's coordinate reference system</source>
-        <translation>Das Koordinatenbezugssystem des Layers prüfen</translation>
+        <location filename="../plan_package/row_check.py"/>
+        <source>Convert the geometry or choose another layer</source>
+        <translation>Die Geometrie umwandeln oder einen anderen Layer wählen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/table.py"/>
+        <source>The geometry must lie where its reference system is defined</source>
+        <translation>Die Geometrie muss dort liegen, wo ihr Bezugssystem definiert ist</translation>
     </message>
     <message>
         <location filename="../layers_in/table.py"/>
@@ -8182,6 +11056,108 @@ letzte</translation>
         <location filename="../layers_in/table.py"/>
         <source>Layer '{name}', field '{field}': times without a zone were read as UTC. Write Z or their offset.</source>
         <translation>Layer „{name}“, Feld „{field}“: Zeiten ohne Zone wurden als UTC gelesen. Z oder ihren Versatz dazuschreiben.</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Clock of the times: {said}</source>
+        <translation>Uhr der Zeiten: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Phases: {said}</source>
+        <translation>Phasen: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Order of day, month and year: {said}</source>
+        <translation>Reihenfolge von Tag, Monat und Jahr: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Units of the heights: {said}</source>
+        <translation>Einheiten der Höhen: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Dates: {said}</source>
+        <translation>Daten: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>High or low water: {said}</source>
+        <translation>Hoch- oder Niedrigwasser: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Kept: {said}</source>
+        <translation>Behalten: {said}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Cells parted by: {separator}</source>
+        <translation>Zellen getrennt durch: {separator}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Columns: constituent {constituent}, amplitude {amplitude}, phase {phase}</source>
+        <translation>Spalten: Teiltide {constituent}, Amplitude {amplitude}, Phase {phase}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Column {number} '{heading}': taken for {role}</source>
+        <translation>Spalte {number} „{heading}“: genommen für {role}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tide_sentences.py"/>
+        <source>Row {number}: {values}</source>
+        <translation>Zeile {number}: {values}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <location filename="../processing/readstreams.py"/>
+        <source>file</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>Asked for the tides of port '{port}'</source>
+        <translation>Verlangt sind die Gezeiten des Orts „{port}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>No port was named</source>
+        <translation>Es ist kein Ort genannt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>The plan has tides of {ports}</source>
+        <translation>Der Plan hat Gezeiten von {ports}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>The plan has tides of no port</source>
+        <translation>Der Plan hat von keinem Ort Gezeiten</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>Name one of them in PORT</source>
+        <translation>Einen davon in PORT nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>Asked for the {form} of port '{chosen}'</source>
+        <translation>Verlangt ist {form} für den Ort „{chosen}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>The plan has none in {layer}</source>
+        <translation>In {layer} des Plans steht davon nichts</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_export.py"/>
+        <source>Choose another FORM</source>
+        <translation>Eine andere FORM wählen</translation>
     </message>
     <message>
         <location filename="../layers_in/tides_in.py"/>
@@ -8252,6 +11228,136 @@ letzte</translation>
         <location filename="../layers_in/tides_in.py"/>
         <source>Row {number} of '{name}' has the same time</source>
         <translation>Zeile {number} von „{name}“ hat dieselbe Zeit</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>a water beside a gap, after which comes another of its kind</source>
+        <translation>ein Hoch- oder Niedrigwasser neben einer Lücke, nach der noch eines derselben Art kommt</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>The file {path} cannot be read ({error})</source>
+        <translation>Die Datei {path} ist nicht lesbar ({error})</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>The file {path} is large</source>
+        <translation>Die Datei {path} ist groß</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Up to {most} bytes are read</source>
+        <translation>Bis zu {most} Bytes werden gelesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>The file {path} is no text in UTF-8</source>
+        <translation>Die Datei {path} ist kein Text in UTF-8</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Text, CSV and JSON are read</source>
+        <translation>Text, CSV und JSON werden gelesen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Save it as UTF-8</source>
+        <translation>Als UTF-8 speichern</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Its heights never turn</source>
+        <translation>Die Höhen kehren nie um</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Read a longer series, or keep the curve itself</source>
+        <translation>Eine längere Reihe lesen, oder die Kurve selbst behalten</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>{count} high and low waters found on {heights} heights</source>
+        <translation>{count} Hoch- und Niedrigwasser auf {heights} Höhen gefunden</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>This form of tide belongs to a named port</source>
+        <translation>Diese Form von Gezeiten gehört zu einem genannten Ort</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Give PORT</source>
+        <translation>PORT angeben</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>The table names the port '{named}', PORT says '{asked}'</source>
+        <translation>Die Tabelle nennt den Ort „{named}“, PORT sagt „{asked}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>They are one and the same</source>
+        <translation>Es ist ein und derselbe</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Correct PORT or leave it empty</source>
+        <translation>PORT berichtigen oder leer lassen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Got DATUM_OFFSET {offset_m}</source>
+        <translation>DATUM_OFFSET ist {offset_m}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>A secondary port's heights are the reference port's with differences added</source>
+        <translation>Die Höhen eines Anschlussorts sind die des Bezugsorts plus Unterschiede</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Leave DATUM_OFFSET empty and add it to the height differences</source>
+        <translation>DATUM_OFFSET leer lassen und ihn zu den Höhenunterschieden zählen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>The plan {plan} has no table {name}</source>
+        <translation>Der Plan {plan} hat keine Tabelle {name}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Plans of this version have it</source>
+        <translation>Pläne dieser Version haben sie</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>{name} says {value} for port '{port}'</source>
+        <translation>{name} sagt {value} für den Ort „{port}“</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Delete the plan's row of that port, or name the port otherwise</source>
+        <translation>Die Zeile jenes Orts im Plan löschen, oder den Ort anders nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Port '{port}' is given so in the plan; this table gives it as {given}, which would not be used</source>
+        <translation>Der Ort „{port}“ steht so im Plan; diese Tabelle gibt ihn als {given}, was nicht benutzt würde</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>The plan's {layer} has {value} for {key}</source>
+        <translation>In {layer} des Plans steht {value} für {key}</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>Delete the plan's row, or name the port otherwise</source>
+        <translation>Die Zeile des Plans löschen, oder den Ort anders nennen</translation>
+    </message>
+    <message>
+        <location filename="../layers_in/tides_reading.py"/>
+        <source>{count} skipped ({reason}): rows {rows}</source>
+        <translation>{count} übergangen ({reason}): Zeilen {rows}</translation>
     </message>
     <message>
         <location filename="../layers_in/transits_asked.py"/>
@@ -10532,11 +13638,6 @@ Leer heißt nicht bekannt, nie Stauwasser. Stromrichtungen sind, wohin das Wasse
         <translation>Ausgabe der Ströme des Plans</translation>
     </message>
     <message>
-        <location filename="../processing/readstreams.py"/>
-        <source>the text</source>
-        <translation>der Text</translation>
-    </message>
-    <message>
         <location filename="../processing/readtides.py"/>
         <source>Read tides into plan</source>
         <translation>Gezeiten in den Plan lesen</translation>
@@ -10623,11 +13724,6 @@ Zeilen, die der Plan schon hat, werden ausgelassen; andere Zahlen für denselben
         <translation>Ausgabe der Gezeiten des Hafens</translation>
     </message>
     <message>
-        <location filename="../processing/readtides.py"/>
-        <source>the pasted text</source>
-        <translation>der eingefügte Text</translation>
-    </message>
-    <message>
         <location filename="../processing/refusals.py"/>
         <source>Stopped: everything is as it was.</source>
         <translation>Gestoppt: alles ist, wie es war.</translation>
@@ -10644,21 +13740,41 @@ Zeilen, die der Plan schon hat, werden ausgelassen; andere Zahlen für denselben
     </message>
     <message>
         <location filename="../processing/seasoncards.py"/>
-        <source>Swims a route at every departure of a span as Departure windows does, takes the best days, and writes the wet card of each one's best departure, turn back and ways home included, one after the other into one PDF. On the morning take the pages of the day.
+        <source>Swims a route at every departure of a span as Departure windows does, takes the windows of the best days, and writes a wet card for each, turn back and ways home included, one after the other into one PDF. Its first page says which window is on which page, and which days have none. On the morning take the pages of the window.
 
-Best days: those with the longest window; of each the departure that takes the fewest minutes. Cards stand in the order of the days.
+Best days: those with the longest window. In a window the quickest departure that leaves every stop in time; where none of those tried does, the quickest, and the contents say so. Cards stand in the order of time.
 
 Tides and streams must reach to the end of the span: days without them are not counted as good. A prediction; feasible is not safe; never dive alone.</source>
-        <translation>Schwimmt eine Route zu jedem Aufbruch einer Spanne, wie es die Aufbruchfenster tun, nimmt die besten Tage und schreibt die Nasskarte des besten Aufbruchs eines jeden, mit Umkehr und Wegen heim, eine nach der anderen in ein PDF. Am Morgen nimmt man die Seiten des Tages.
+        <translation>Schwimmt eine Route zu jedem Aufbruch eines Zeitraums, wie es Zeitfenster tut, nimmt die Fenster der besten Tage und schreibt für jedes eine Nasskarte, mit Umkehr und Heimwegen, eine nach der anderen in ein PDF. Dessen erste Seite sagt, welches Fenster auf welcher Seite steht und welche Tage keines haben. Am Morgen nimm die Seiten des Fensters.
 
-Beste Tage: die mit dem längsten Fenster; von jedem der Aufbruch, der die wenigsten Minuten braucht. Die Karten stehen in der Folge der Tage.
+Beste Tage: die mit dem längsten Fenster. Im Fenster der schnellste Aufbruch, bei dem jeder Halt rechtzeitig verlassen wird; wo das bei keinem probierten so ist, der schnellste, und das Verzeichnis sagt es. Die Karten stehen in der Reihenfolge der Zeit.
 
-Gezeiten und Ströme müssen bis ans Ende der Spanne reichen: Tage ohne sie zählen nicht als gut. Eine Vorhersage; machbar heißt nicht sicher; nie allein tauchen.</translation>
+Gezeiten und Ströme müssen bis zum Ende des Zeitraums reichen: Tage ohne sie zählen nicht als gut. Eine Vorhersage; machbar heißt nicht sicher; nie allein tauchen.</translation>
     </message>
     <message>
         <location filename="../processing/seasoncards.py"/>
         <source>Days, at most</source>
         <translation>Tage, höchstens</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Every window</source>
+        <translation>Jedes Fenster</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>The longest window</source>
+        <translation>Das längste Fenster</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Of each day</source>
+        <translation>Von jedem Tag</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Leave out windows shorter than (min)</source>
+        <translation>Fenster weglassen, die kürzer sind als (min)</translation>
     </message>
     <message>
         <location filename="../processing/seasoncards.py"/>
@@ -10674,6 +13790,11 @@ Gezeiten und Ströme müssen bis ans Ende der Spanne reichen: Tage ohne sie zäh
         <location filename="../processing/seasoncards.py"/>
         <source>Number of cards</source>
         <translation>Anzahl der Karten</translation>
+    </message>
+    <message>
+        <location filename="../processing/seasoncards.py"/>
+        <source>Every window of this span is shorter: the longest has {:.0f} min. Nothing was written.</source>
+        <translation>Jedes Fenster dieses Zeitraums ist kürzer: das längste hat {:.0f} min. Es wurde nichts geschrieben.</translation>
     </message>
     <message>
         <location filename="../processing/seasoncards.py"/>
@@ -11008,11 +14129,6 @@ Eine Vorhersage: Minuten Verspätung können Stunden kosten, wo der Strom kenter
         <location filename="../processing/whole_outputs.py"/>
         <source>Outputs go to files of their own, so that nothing of yours is lost</source>
         <translation>Ausgaben kommen in eigene Dateien, damit nichts verloren geht</translation>
-    </message>
-    <message>
-        <location filename="../processing/whole_outputs.py"/>
-        <source>Choose another file</source>
-        <translation>Eine andere Datei wählen</translation>
     </message>
     <message>
         <location filename="../processing/whole_outputs.py"/>

@@ -37,6 +37,7 @@ if TYPE_CHECKING:
     from ..core.solve.request import SwimRequest
     from ..layers_in.copied_source import CopiedSource
 
+LEAST_MIN = 30  # so long a window must be to be a good one; common practice, no source
 FOUND_SHARE, PLANNED_SHARE = 10.0, 70.0  # percent of the work that is done with the windows, and with the swims
 
 
@@ -87,7 +88,7 @@ class SeasonCards(PlanAlgorithm):
         self.add_number("MOST", self._tr("Days, at most"), 10, 1, 100, kind=INTEGER)
         each = [self._tr("Every window"), self._tr("The longest window")]
         self.addParameter(QgsProcessingParameterEnum("EACH", self._tr("Of each day"), each, defaultValue=0))
-        self.add_number("LEAST", self._tr("Leave out windows shorter than (min)"), 0, 0, 1440)
+        self.add_number("LEAST", self._tr("Leave out windows shorter than (min)"), LEAST_MIN, 0, 1440)
         add_card_look(self)
         add_private(self, self._tr("Leave the marks out, to share the cards: no positions, headings or distances"))
         words = self._tr("Wet cards")

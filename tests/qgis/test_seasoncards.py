@@ -28,7 +28,14 @@ from tideleg.processing.provider import TidelegProvider
 from tideleg.processing.seasoncards import SeasonCards
 
 ROOT = Path(__file__).resolve().parents[2]
-SPAN = {"ROUTE": "Inner reef and home", "FROM": "2027-06-14", "TO": "2027-06-17", "SWIMMER": "Steady", "STEP": 30}
+SPAN = {
+    "ROUTE": "Inner reef and home",
+    "FROM": "2027-06-14",
+    "TO": "2027-06-17",
+    "SWIMMER": "Steady",
+    "STEP": 30,
+    "LEAST": 0,
+}
 pytestmark = pytest.mark.skipif(not shutil.which("pdftotext"), reason="needs poppler's pdftotext")
 
 

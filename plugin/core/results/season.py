@@ -45,9 +45,14 @@ def good_windows(found: WindowsFound, *, most_days: int, each: bool, least_min: 
     return tuple(sorted(kept, key=lambda one: one.first.timestamp()))
 
 
+def days_of(found: WindowsFound) -> tuple[date, date]:
+    """The first and the last day looked at; a span that ends at midnight ends with the day before."""
+    return found.start.date(), max(found.start, found.end - timedelta(seconds=1)).date()
+
+
 def days_without(found: WindowsFound) -> tuple[date, ...]:
     """The days looked at, by the plan's clock, on which no window opens."""
-    first, last = found.start.date(), found.end.date()
+    first, last = days_of(found)
     days = (first + timedelta(days=number) for number in range((last - first).days + 1))
     ranked = {day.day for day in found.days}
     return tuple(day for day in days if day not in ranked)
