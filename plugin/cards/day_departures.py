@@ -13,11 +13,12 @@ from ..words import tr
 from .day_axis import DayAxis
 from .day_frame import CURVES
 from .day_ink import Ink
-from .day_labels import LEFT, RIGHT, Label, Spot
+from .day_labels import LEFT, RIGHT, ROUNDING, Label, Spot
 from .day_legend import paint_state
 from .day_words import clock_text, state_word, swim_texts, window_texts
 
 LEAST_WINDOW = 0.5  # of the letters' size: a single departure is still seen
+OFF_MIDDLE = 0.3  # of its width a window's label may be pushed along, so that it still stands over its window
 MOMENT_APART = 0.9  # of it, so that "now" is not read as part of a window's times beside it
 
 
@@ -110,29 +111,26 @@ def _state_label(axis: DayAxis, ink: Ink, stretch: QRectF, state: str) -> Label:
 
 
 def _window_labels(axis: DayAxis, ink: Ink) -> list[Label]:
-    """First, last and best departure above each window; without the best where not all of them find room."""
-    lane, lettering = axis.lanes["times"], axis.letters
+    """First, last and best departure above each window; the best goes, and then the labels of the shortest windows,
+    where there is no room for all, and their number is told."""
     windows = sorted(axis.strip.windows, key=lambda window: axis.strip.seconds(window.first))
-    right = axis.rect.right() - 0.2 * axis.size
-    middles = [(axis.x_of(window.first) + axis.x_of(window.last)) / 2.0 for window in windows]
-    middles = [min(max(middle, lane.left()), lane.right()) for middle in middles]
     texts = [window_texts(axis.strip, window) for window in windows]
+    right = axis.rect.right() - 0.2 * axis.size
+    middles = [_middle(axis, window) for window in windows]
     for level in (0, -1):
-        widths = [lettering.width(found[level]) + 0.8 * axis.size for found in texts]
+        widths = [axis.letters.width(found[level]) + 0.8 * axis.size for found in texts]
         lefts = side_by_side(middles, widths, axis.inner.left(), right)
-        if all(left <= middle <= left + width for left, middle, width in zip(lefts, middles, widths)):
-            break
-    return [
-        Label(
-            texts=found if level == 0 else found[level:],
-            spots=(Spot(x=left + width / 2.0, y=lane.top()),),
-            within=QRectF(axis.inner.left(), lane.top(), right - axis.inner.left(), lane.height()),
-            rank=8,
-            letters=lettering,
-            color=ink.ink,
-        )
-        for found, left, width in zip(texts, lefts, widths)
-    ]
+        if all(abs(a + w / 2.0 - middle) <= OFF_MIDDLE * w for a, w, middle in zip(lefts, widths, middles)):
+            return [_time_label(axis, ink, found[level:], left) for found, left in zip(texts, lefts)]
+    # Too many: the longest windows first.
+    order = sorted(range(len(windows)), key=lambda number: -windows[number].open_min)
+    texts, middles = ([values[number] for number in order] for values in (texts, middles))
+    words = tr("+{count} more")
+    room = axis.letters.width(words.format(count=len(windows))) + 0.8 * axis.size
+    placed = _placed(axis, [found[-1] for found in texts], middles, right - room)
+    shown = [_time_label(axis, ink, found[-1:], left) for found, left in zip(texts, placed) if left is not None]
+    more = words.format(count=placed.count(None))
+    return [*shown, _time_label(axis, ink, (more,), right - room)]
 
 
 def side_by_side(middles: list[float], widths: list[float], left: float, right: float) -> list[float]:
@@ -157,6 +155,40 @@ def side_by_side(middles: list[float], widths: list[float], left: float, right: 
         lefts[number] = max(lefts[number], edge)
         edge = lefts[number] + width
     return lefts
+
+
+def _middle(axis: DayAxis, window: DepartureWindow) -> float:
+    """Where a window's label belongs: over its middle, or of what of it lies in this day."""
+    lane = axis.lanes["times"]
+    ends = (min(max(axis.x_of(moment), lane.left()), lane.right()) for moment in (window.first, window.last))
+    return sum(ends) / 2.0
+
+
+def _placed(axis: DayAxis, texts: list[str], middles: list[float], right: float) -> list[float | None]:
+    """The left edge of each text over its middle, at the picture's ends pushed in; None where one before it stands."""
+    taken: list[tuple[float, float]] = []
+    found: list[float | None] = []
+    for text, middle in zip(texts, middles):
+        width = axis.letters.width(text) + 0.8 * axis.size
+        left = max(min(middle - width / 2.0, right - width), axis.inner.left())
+        is_over = left <= middle <= left + width <= right + ROUNDING
+        is_free = is_over and all(left >= end or left + width <= start for start, end in taken)
+        found.append(left if is_free else None)
+        if is_free:
+            taken.append((left, left + width))
+    return found
+
+
+def _time_label(axis: DayAxis, ink: Ink, texts: tuple[str, ...], left: float) -> Label:
+    lane, width = axis.lanes["times"], axis.letters.width(texts[0]) + 0.8 * axis.size
+    return Label(
+        texts=texts,
+        spots=(Spot(x=left + width / 2.0, y=lane.top()),),
+        within=QRectF(left, lane.top(), width, lane.height()),
+        rank=8,
+        letters=axis.letters,
+        color=ink.ink,
+    )
 
 
 def _paint_window_lines(painter: QPainter, axis: DayAxis, ink: Ink, window: DepartureWindow) -> None:

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator
 from qgis.PyQt.QtCore import QLineF, QPointF, QRectF
 from qgis.PyQt.QtGui import QPainter
 
+from ..core.results.day_strip import ENDS_DARK
 from .day_ink import Ink
 
 Strokes = Iterator[QLineF]
@@ -90,6 +91,7 @@ def _spaced(strokes: Callable[[QRectF, float], Strokes], step: float) -> Callabl
 _TICKS = _scattered((0.0, -0.3, 0.0, 0.3))
 _DASHES = _scattered((-0.3, 0.0, 0.3, 0.0))
 _STARS = _scattered((-0.12, 0.0, 0.12, 0.0), (0.0, -0.12, 0.0, 0.12))
+_SINKING = _scattered((-0.2, -0.12, 0.0, 0.15), (0.0, 0.15, 0.2, -0.12))
 _CORNERS = _scattered((-0.2, 0.15, 0.0, -0.15), (0.0, -0.15, 0.2, 0.15))
 
 HATCHES: dict[str, Callable[[QRectF, float], Strokes]] = {
@@ -98,6 +100,7 @@ HATCHES: dict[str, Callable[[QRectF, float], Strokes]] = {
     "hours": _spaced(_upright, 5.0),
     NIGHT: _spaced(_level, 2.6),
     TWILIGHT: _spaced(_level, 5.2),
+    ENDS_DARK: _spaced(_SINKING, 4.5),
     "closed": _spaced(_crossed, 8.0),
     "land": _spaced(_CORNERS, 6.5),
     "ferry": _spaced(_TICKS, 5.0),

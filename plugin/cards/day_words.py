@@ -10,7 +10,7 @@ from qgis.PyQt.QtCore import QLocale
 from ..core.clock import PlanClock
 from ..core.daylight import Daylight
 from ..core.results.card import clock_down, clock_nearest, clock_up, day_text, offset_text, whole_minutes
-from ..core.results.day_strip import FEASIBLE, STATES, DayStrip
+from ..core.results.day_strip import ENDS_DARK, FEASIBLE, STATES, DayStrip
 from ..core.results.windows import DepartureWindow
 from ..core.sun_days import Spans, night_spans, sun_down_spans
 from ..words import tr
@@ -23,6 +23,7 @@ def state_word(state: str) -> str:
         FEASIBLE: tr("feasible"),
         "stream": tr("stream"),
         "dark": tr("dark"),
+        ENDS_DARK: tr("too late"),
         "hours": tr("hours"),
         "range": tr("range"),
         "land": tr("land"),
@@ -39,6 +40,7 @@ def state_meaning(hatch: str) -> str:
         FEASIBLE: tr("feasible departures"),
         "stream": tr("stream too strong"),
         NIGHT: tr("dark"),
+        ENDS_DARK: tr("home only in the dark"),
         TWILIGHT: tr("twilight"),
         "hours": tr("longer than your hours"),
         "range": tr("beyond your range"),

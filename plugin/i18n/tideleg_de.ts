@@ -506,6 +506,11 @@
         <translation>keine Startzeiten geprüft</translation>
     </message>
     <message>
+        <location filename="../cards/day_departures.py"/>
+        <source>+{count} more</source>
+        <translation>+{count} weitere</translation>
+    </message>
+    <message>
         <location filename="../cards/day_export.py"/>
         <source>Asked for a picture of no days</source>
         <translation>Bild ohne Tage verlangt</translation>
@@ -614,6 +619,11 @@
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
+        <source>too late</source>
+        <translation>zu spät</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
         <source>hours</source>
         <translation>Stunden</translation>
     </message>
@@ -671,6 +681,11 @@
         <location filename="../cards/day_words.py"/>
         <source>stream too strong</source>
         <translation>Strom zu stark</translation>
+    </message>
+    <message>
+        <location filename="../cards/day_words.py"/>
+        <source>home only in the dark</source>
+        <translation>erst im Dunkeln zurück</translation>
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
@@ -13745,7 +13760,7 @@ Zeilen, die der Plan schon hat, werden ausgelassen; andere Zahlen für denselben
 Best days: those with the longest window. In a window the quickest departure that leaves every stop in time; where none of those tried does, the quickest, and the contents say so. Cards stand in the order of time.
 
 Tides and streams must reach to the end of the span: days without them are not counted as good. A prediction; feasible is not safe; never dive alone.</source>
-        <translation>Schwimmt eine Route zu jedem Aufbruch eines Zeitraums, wie es Zeitfenster tut, nimmt die Fenster der besten Tage und schreibt für jedes eine Nasskarte, mit Umkehr und Heimwegen, eine nach der anderen in ein PDF. Dessen erste Seite sagt, welches Fenster auf welcher Seite steht und welche Tage keines haben. Am Morgen nimm die Seiten des Fensters.
+        <translation>Schwimmt eine Route zu jedem Aufbruch eines Zeitraums, wie es „Zeitfenster für den Start“ tut, nimmt die Fenster der besten Tage und schreibt für jedes eine Nasskarte, mit Umkehr und Heimwegen, eine nach der anderen in ein PDF. Dessen erste Seite sagt, welches Fenster auf welcher Seite steht und welche Tage keines haben. Am Morgen nimm die Seiten des Fensters.
 
 Beste Tage: die mit dem längsten Fenster. Im Fenster der schnellste Aufbruch, bei dem jeder Halt rechtzeitig verlassen wird; wo das bei keinem probierten so ist, der schnellste, und das Verzeichnis sagt es. Die Karten stehen in der Reihenfolge der Zeit.
 

@@ -252,6 +252,7 @@ def test_no_day_is_computed_while_the_dock_is_closed(dock) -> None:
 
 
 def test_nothing_moves_while_another_day_is_looked_at(dock) -> None:
+    QgsApplication.processEvents()  # what was just shown finds its place
     widgets = (dock.water.view, dock.water.readout, dock.water.words)
     heights = [widget.height() for widget in widgets]
     values, words = [value.text() for value in dock.water.readout.values], dock.water.words.text()

@@ -14,7 +14,8 @@ from ..quantities import SECONDS_PER_HOUR
 from .windows import DepartureWindow
 
 FEASIBLE = "feasible"
-STATES = (FEASIBLE, "stream", "dark", "hours", "range", "land", "closed", "ferry", "depth", "unknown")
+ENDS_DARK = "ends_dark"  # leaves by day and would be home after dusk; "dark" is left in the night
+STATES = (FEASIBLE, "stream", "dark", ENDS_DARK, "hours", "range", "land", "closed", "ferry", "depth", "unknown")
 LONGEST_SPAN_H = 48.0  # hours are too narrow to read beyond
 ALONE_LASTS_S = 300.0  # what a departure stands for where it is the only one
 

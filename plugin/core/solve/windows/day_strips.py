@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
 
 import numpy as np
 
+from ...clock import PlanClock
 from ...quantities import knots_from_m_s
-from ...results.day_strip import FEASIBLE, DayStrip, TideMoment
+from ...results.day_strip import ENDS_DARK, FEASIBLE, DayStrip, TideMoment
 from ...results.windows import DepartureWindow, WindowsFound
-from ...sun_days import sun_days
+from ...sun_days import Spans, night_spans, sun_days
 from ...water.tide import HW, LW
 from ..request import SwimRequest
 from .departures import DeparturesSwum
@@ -42,6 +44,9 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
     times = looked_at_s(first_s, last_s)
     here = (swum.depart_s >= first_s) & (swum.depart_s < last_s)
     least, most = rates_kn(request, times, route_places_m(request))
+    depart_s = swum.depart_s[here] - first_s
+    daylight = sun_days(entry.lon, entry.lat, start, end, clock)
+    day_clock = PlanClock(start=start, zone_name=clock.zone_name, end=end)
     return DayStrip(
         route=titled(request.route.name, request),
         zone_name=clock.zone_name,
@@ -55,10 +60,21 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
         stream_least_kn=least,
         stream_most_kn=most,
         pace_kn=float(knots_from_m_s(request.swimmer.made_good_m_s)),
-        departures_s=swum.depart_s[here] - first_s,
-        states=tuple(LIMITS[code] or FEASIBLE for code in swum.limit[here]),
+        departures_s=depart_s,
+        states=states_of([LIMITS[code] for code in swum.limit[here]], depart_s, night_spans(daylight, day_clock)),
         windows=tuple(window for window in found.windows if _touches(request, window, first_s, last_s)),
-        daylight=sun_days(entry.lon, entry.lat, start, end, clock),
+        daylight=daylight,
+    )
+
+
+def states_of(limits: Sequence[str], departures_s: np.ndarray, nights: Spans) -> tuple[str, ...]:
+    """What the picture says of departures (n,): feasible, or the limit; a departure by day that would be home in the
+    dark is told from one in the night."""
+    by_night = np.zeros(len(departures_s), dtype=bool)
+    for low, high in nights:
+        by_night |= (departures_s >= low) & (departures_s <= high)
+    return tuple(
+        ENDS_DARK if limit == "dark" and not night else limit or FEASIBLE for limit, night in zip(limits, by_night)
     )
 
 
