@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from datetime import datetime
 
 from ..core.anchor_line import line_in_rock_m, line_on_flat_m
@@ -46,25 +47,40 @@ def foot(plan: SwimPlan, width_mm: float, depth_rows: int, moments: int) -> list
     parts = [min((flowing(limits(plan, word) + tides(plan, moments), width_mm) for word in alarms), key=_height)]
     turns = stream_turns(plan, moments)
     if turns:
-        parts.append(stacked([wrapped(tr("Weakest stream, then sets to:"), width_mm, 2), flowing(turns, width_mm)]))
-    if depth_rows or moments:  # else the card says that they are not on it
-        parts += _depths(plan, width_mm, depth_rows)
-    sentences = small_print(plan) if moments else variation_words(plan)
+        head = tr("Weakest stream, then sets to:")
+        apart = stacked([wrapped(head, width_mm, 2), flowing(turns, width_mm)])
+        beside = [replace(turns[0], before=head), *turns[1:]]
+        fits = beside[0].width_mm <= width_mm
+        parts.append(min([apart, *([flowing(beside, width_mm)] if fits else [])], key=_height))
+    parts += _depths(plan, width_mm, depth_rows) if depth_rows else []
+    whole = moments and (depth_rows or not says_depths(plan))
+    sentences = small_print(plan) if whole else _few_sentences(plan)
     if turns or (moments and any(leg.stream_set_deg is not None for leg in plan.legs)):
         sentences.append(tr("Set arrows: true north is up."))
     lines = SMALL.wrap(" ".join(sentences), width_mm, SMALL_PRINT_LINES)
     return [part for part in (*parts, *(small_lines([line]) for line in lines)) if part.height_mm]
 
 
-def caution(width_mm: float) -> Block:
-    """The last line of every card."""
-    words = (caution_words(), tr("Predicted. Not for navigation of vessels. Never dive alone."))
-    return min((wrapped(text, width_mm, 4) for text in words), key=_height)  # the whole of it where that costs no line
+def says_depths(plan: SwimPlan) -> bool:
+    """Whether there is something to say of depths and of the line to let out."""
+    return bool(dive_stops(plan) or _line_words(plan))
+
+
+def _few_sentences(plan: SwimPlan) -> list[str]:
+    """What must be said where the card names depths, or tides too, among what is not on it."""
+    unknown = [tr("No arrival, so no alarm time.")] if plan.arrive is None else []
+    unknown += [] if plan.tides else [tr("Tide not known.")]
+    return [*_clock_words(plan), *unknown, *variation_words(plan)]
 
 
 def caution_words() -> str:
     """What every card ends with."""
     return tr("Predicted, not observed. Not for navigation of vessels. Never dive alone.")
+
+
+def short_caution_words() -> str:
+    """The same where it saves a line."""
+    return tr("Predicted. Not for navigation of vessels. Never dive alone.")
 
 
 def _height(block: Block) -> float:

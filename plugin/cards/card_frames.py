@@ -6,7 +6,8 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from .block import Block
-from .card_parts import FLAGS, SKETCH, TITLE, PartBlocks
+from .card_detail import FLAGS, SKETCH, TITLE
+from .card_parts import PartBlocks
 
 SKETCH_LEAST_MM, SKETCH_MOST = 52.0, 1.25  # height; and as a share of its width, past which more shows no more
 ROUNDING_MM = 0.05
@@ -96,6 +97,8 @@ def _place(filled: Filled, waiting: list[Block], head: Block | None) -> bool:
     Above the first here stands the part's head, or what that block wants said again.
     """
     above = [block for block in (head, waiting[0].again if waiting else None) if block is not None]
+    if waiting and waiting[0].instead is not None:
+        waiting[0] = waiting[0].instead
     while waiting:
         if waiting[0].height_mm + sum(block.height_mm for block in above) > filled.left_mm + ROUNDING_MM:
             return False

@@ -2,70 +2,38 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 
 from ..core.results.card import distinct_places, isolated, position_text
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
 from . import card_foot
 from .block import SMALL_DROP_MM, SMALL_LINE_MM, Block, ruled, stacked, wrapped
-from .card_flags import MOST_LINES, flags
+from .card_detail import DEPTHS, FLAGS, HOME, LATE, POSITIONS, SKETCH, TIDES, TITLE, TRANSITS, Detail
+from .card_flags import flags
 from .card_title import Sides, title
-from .leg_rows import column_heads, left_out, leg_rows, positions_in_rows
+from .leg_rows import column_heads, left_out, leg_rows
 from .paper import SMALL, SMALL_BOLD, Paper
+from .row_looks import row_look
 from .transits_part import transit_stops, transits
 from .turn_back_block import turn_back, turn_back_stops
 from .ways_home import home_by_departure, home_marks, if_late
 
-TITLE, FLAGS, SKETCH = "title", "flags", "sketch"
 # In the order in which a card is read. A frame names them so, whatever the language: they are in the users' files.
 PARTS = (
     TITLE,
     "legs",
     "turn back",
     FLAGS,
-    "if late",
-    "home by departure",
+    LATE,
+    HOME,
     "foot",
-    "transits",
-    "positions",
+    TRANSITS,
+    POSITIONS,
     SKETCH,
     "caution",
 )
 NEEDED = (TITLE, "legs", "turn back", "caution")  # without these a card misleads
-
-
-@dataclass(frozen=True, kw_only=True)
-class Detail:
-    """How much is said: lines of flags (until so many notes, until so many stops and warnings) and of later headings,
-    rows of ways home and of depths, tides and turns of the stream, and the parts that are left out."""
-
-    heading_lines: int
-    note_lines: int
-    late_rows: int
-    home_rows: int
-    depth_rows: int
-    moments: int
-    home_of_all_marks: bool = True
-    grave_lines: int = MOST_LINES
-    leaves_out: tuple[str, ...] = ()
-
-
-HOME, LATE, TIDES = "home by departure", "if late", "tides"
-ALL = Detail(heading_lines=3, note_lines=12, late_rows=8, home_rows=8, depth_rows=8, moments=4)
-FEWER = replace(ALL, note_lines=6, late_rows=5, home_rows=5, depth_rows=4)
-FEW = replace(
-    FEWER, heading_lines=1, note_lines=4, late_rows=4, home_rows=4, home_of_all_marks=False, depth_rows=2, moments=3
-)
-NO_SKETCH = replace(FEW, note_lines=3, late_rows=3, depth_rows=1, leaves_out=(SKETCH,))
-NO_PLACES = replace(NO_SKETCH, moments=2, leaves_out=(SKETCH, "positions", "transits"))
-NO_HOME = replace(NO_PLACES, home_rows=0, leaves_out=(*NO_PLACES.leaves_out, HOME))
-LESS = replace(NO_HOME, late_rows=2, depth_rows=0)
-NO_TIDES = replace(LESS, moments=0, leaves_out=(*LESS.leaves_out, TIDES))
-LEAST = replace(NO_TIDES, late_rows=0, leaves_out=(*NO_TIDES.leaves_out, LATE))
-BARE = replace(LEAST, grave_lines=1)  # the gravest flag alone in words, and as many more as there is room for
-DETAILS = (ALL, FEWER, FEW, NO_SKETCH, NO_PLACES, NO_HOME, LESS, NO_TIDES, LEAST, BARE)
-MORE_GRAVE_LINES = (40, 30, 24, 20, 16, 13, 10, 8, 6, 5, 4, 3)
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -83,7 +51,8 @@ def part_blocks(
 
     ``taken_out`` are parts that the layout's maker has no frame for.
     """
-    rows = leg_rows(plan, detail.heading_lines, width_mm)
+    look = row_look(width_mm, low=detail.low, private=plan.marks_left_out)
+    rows = leg_rows(plan, detail.heading_lines, width_mm, look)
     if legs < len(rows):
         rows = [*rows[:legs], left_out(legs + 1, len(rows), width_mm)]
     with_late = bool(detail.late_rows) and LATE not in taken_out
@@ -92,53 +61,68 @@ def part_blocks(
     home = home_by_departure(plan, width_mm, detail.home_rows, **about_home) if detail.home_rows else []
     found = {
         TITLE: [title(plan, width_mm, sides, with_plan=TIDES not in detail.leaves_out)],
-        "turn back": turn_back(plan, width_mm),
+        "turn back": turn_back(plan, width_mm, with_heading=not late and not home),
         FLAGS: flags(plan, detail.note_lines, detail.grave_lines, width_mm),
         LATE: late,
         HOME: home,
-        "foot": [ruled(width_mm), *card_foot.foot(plan, width_mm, detail.depth_rows, detail.moments)],
-        "transits": transits(plan, width_mm),
-        "positions": [] if plan.marks_left_out or positions_in_rows(width_mm) else _positions(plan, width_mm),
-        "caution": [stacked([*_ending(plan, detail, taken_out, width_mm), card_foot.caution(width_mm)])],
+        "foot": _ruled_foot(plan, width_mm, detail),
+        TRANSITS: transits(plan, width_mm),
+        POSITIONS: [] if plan.marks_left_out or "position" in look.cells else _positions(plan, width_mm),
+        "caution": _ending(plan, detail, taken_out, width_mm),
     }
     parts = {
         name: PartBlocks(blocks=() if name in detail.leaves_out else tuple(blocks)) for name, blocks in found.items()
     }
-    heads = column_heads(width_mm, private=plan.marks_left_out)
+    heads = column_heads(width_mm, look)
     return {**parts, "legs": PartBlocks(blocks=tuple(rows), head=heads)}
 
 
+def _ruled_foot(plan: SwimPlan, width_mm: float, detail: Detail) -> list[Block]:
+    """The foot below a rule that stays with its first line."""
+    first, *others = card_foot.foot(plan, width_mm, detail.depth_rows, detail.moments)
+    return [stacked([ruled(width_mm), first]), *others]
+
+
 def _ending(plan: SwimPlan, detail: Detail, taken_out: tuple[str, ...], width_mm: float) -> list[Block]:
-    """What is not on the card, in words."""
-    if plan.marks_left_out:
-        return [wrapped(left_out_words(), width_mm, 3)]
+    """What is not on the card, in words, and the caution; in one paragraph where that saves a line."""
     words = {
         SKETCH: tr("sketch"),
-        "positions": tr("positions"),
-        "transits": tr("transits"),
+        POSITIONS: tr("positions"),
+        TRANSITS: tr("transits"),
         LATE: tr("ways if late"),
         HOME: tr("headings home"),
-        TIDES: tr("tides, depths"),
+        TIDES: tr("tides"),
+        DEPTHS: tr("depths, line"),
         "foot": tr("alarm, tides, depths"),
         FLAGS: tr("flags"),
     }
-    missing = left_out_parts(plan, detail, taken_out)
+    missing = left_out_parts(plan, detail, width_mm, taken_out)
     if LATE in missing and HOME in missing:
         words |= {LATE: tr("ways home")}
         missing = tuple(part for part in missing if part != HOME)
     named = [words[part] for part in missing if part in words]
     if not detail.home_of_all_marks and HOME not in detail.leaves_out + taken_out:
         named += [tr("HOME from {place}").format(place=isolated(stop.name)) for stop in home_marks(plan)[:-1]]
-    return [wrapped(tr("Not on this card: {parts}.").format(parts=", ".join(named)), width_mm, 6)] if named else []
+    said = [left_out_words()] if plan.marks_left_out else []
+    said += [tr("Not on this card: {parts}.").format(parts=", ".join(named))] if named else []
+    cautions = [card_foot.caution_words(), card_foot.short_caution_words()]
+    apart = [[wrapped(text, width_mm, 6) for text in (*said, caution)] for caution in cautions]
+    together = [[wrapped(" ".join((*said, caution)), width_mm, 12)] for caution in cautions]
+    return [min(map(stacked, (*apart, *together)), key=lambda block: block.height_mm)]
 
 
-def left_out_parts(plan: SwimPlan, detail: Detail, taken_out: tuple[str, ...] = ()) -> tuple[str, ...]:
+def left_out_parts(plan: SwimPlan, detail: Detail, width_mm: float, taken_out: tuple[str, ...] = ()) -> tuple[str, ...]:
     """The parts of which this plan has something to say and that are not on the card."""
     turn_backs = turn_back_stops(plan)
+    in_rows = "position" in row_look(width_mm, low=detail.low, private=plan.marks_left_out).cells
     empty = {
-        "transits": not transit_stops(plan),
+        SKETCH: plan.marks_left_out,
+        POSITIONS: plan.marks_left_out or in_rows,
+        TRANSITS: not transit_stops(plan),
         LATE: not any(stop.if_late for stop in turn_backs),
         HOME: not home_marks(plan),
+        TIDES: not plan.tides and not plan.stream_turns,
+        DEPTHS: not card_foot.says_depths(plan) or "foot" in taken_out,
     }
     both = dict.fromkeys((*detail.leaves_out, *taken_out))
     return tuple(part for part in both if not empty.get(part))

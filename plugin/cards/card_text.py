@@ -123,7 +123,7 @@ def _ways(plan: SwimPlan) -> list[list[str]]:
     return [
         [
             table.words,
-            *(f"   {' '.join((line.leave, *line.headings, line.words))}" for line in table.lines),
+            *(f"   {' '.join((line.leave, *line.headings, line.whole))}" for line in table.lines),
             *([f"   {table.ending}"] if table.ending else []),
         ]
         for table in (*late_tables(plan), *home_tables(plan))

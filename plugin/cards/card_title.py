@@ -36,8 +36,17 @@ def title(plan: SwimPlan, width_mm: float, sides: Sides, *, with_plan: bool = Tr
     if SMALL_BOLD.width(name) > room:  # and so is the name
         below = [wrapped(name, width_mm, 2, bold=True)]
         name = ""
-    head = [_stamped(name, stamps, width_mm, 1, sides), *below, wrapped(", ".join(about), width_mm, 4)]
-    return stacked(head + ([wrapped(plan.title, width_mm, 2)] if plan.title and with_plan else []) + [space(1.0)])
+    head = [_stamped(name, stamps, width_mm, 1, sides), *below]
+    said = ", ".join(about)
+    apart = [wrapped(said, width_mm, 4)]
+    if plan.title and with_plan:  # the plan's title goes on in the line where that saves one
+        apart.append(wrapped(plan.title, width_mm, 2))
+        apart = min(apart, [wrapped(f"{said}. {plan.title}", width_mm, 6)], key=_lines_mm)
+    return stacked([*head, *apart, space(1.0)])
+
+
+def _lines_mm(blocks: list[Block]) -> float:
+    return sum(block.height_mm for block in blocks)
 
 
 def running_title(plan: SwimPlan, width_mm: float, sides: Sides, side: int) -> Block:
@@ -62,10 +71,18 @@ def _stamps_mm(stamps: list[str]) -> float:
 
 
 def _stamped(name: str, stamps: list[str], width_mm: float, side: int, sides: Sides) -> Block:
-    """A name at the left and white-on-black stamps at the right, the side's number first."""
+    """A name at the left and white-on-black stamps at the right, the side's number first; in two lines where they
+    are too many for one."""
+    lines = [[SIDE, *stamps]]
+    if _stamps_mm(lines[0]) - 2.0 > width_mm:
+        lines = [[SIDE, *stamps[:-1]], stamps[-1:]]
 
     def draw(paper: Paper, x: float, y: float) -> None:
-        shown = [f"{side}/{sides.count}", *stamps]
+        for number, line in enumerate(lines):
+            shown = [f"{side}/{sides.count}" if stamp == SIDE else stamp for stamp in line]
+            draw_line(paper, x, y + number * line_mm, shown, "" if number else name)
+
+    def draw_line(paper: Paper, x: float, y: float, shown: list[str], name: str) -> None:
         left = x + width_mm - _stamps_mm(shown) + 2.0
         paper.text(name, x, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, width=left - x - 2.0)
         for stamp in shown:
@@ -74,4 +91,5 @@ def _stamped(name: str, stamps: list[str], width_mm: float, side: int, sides: Si
             paper.text(stamp, left + 2.0, y + SMALL_DROP_MM + 0.4, SMALL_BOLD, inverted=True)
             left += width + 2.0
 
-    return Block(height_mm=SMALL_LINE_MM + 1.0, draw=draw)
+    line_mm = SMALL_LINE_MM + 1.0
+    return Block(height_mm=len(lines) * line_mm, draw=draw)

@@ -15,20 +15,19 @@ from ..core.results.swim_plan import Leg, SwimPlan
 from ..words import tr
 from .block import BIG_DROP_MM, BIG_LINE_MM, SMALL_DROP_MM, SMALL_LINE_MM, Block, stacked
 from .paper import BIG, BIG_BOLD, SMALL, SMALL_BOLD, Paper
-from .row_looks import RowLook, row_look
+from .row_looks import RowLook
 
 PAIR_MM, PAIR_GAP_MM = 58.0, 3.0  # a later heading with its time
+SMALL_WORDS = {
+    "name": (lambda leg: leg.end_name, SMALL_BOLD),
+    "bearing": (lambda leg: f"{card_angle(leg.bearing_mag_deg)}M", SMALL),
+    "distance": (lambda leg: card_distance(leg.distance_m), SMALL),
+    "position": (lambda leg: position_text(leg.end_lon, leg.end_lat), SMALL),
+}
 
 
-PRIVATE_COLUMNS = ("heading", "stream", "bearing", "distance", "position")
-
-
-def column_heads(width_mm: float, *, private: bool = False) -> Block:
-    """What the columns are, in two lines; what explains itself beside its unit has no head.
-
-    ``private``: only those of a card that does not say where.
-    """
-    look = row_look(width_mm)
+def column_heads(width_mm: float, look: RowLook) -> Block:
+    """What the columns are, in a line or two; what explains itself beside its unit has no head."""
     words = {
         "heading": tr("HEADING"),
         "leave": tr("leave"),
@@ -42,31 +41,27 @@ def column_heads(width_mm: float, *, private: bool = False) -> Block:
         "position": tr("position"),
     }
 
+    first = min(head.line for head in look.heads.values())
+    lines = 2 - first
+
     def draw(paper: Paper, x: float, y: float) -> None:
         for key, head in look.heads.items():
-            if private and key in PRIVATE_COLUMNS:
-                continue
             letters = SMALL_BOLD if key == "heading" else SMALL
-            baseline = y + head.line * SMALL_LINE_MM + SMALL_DROP_MM
+            baseline = y + (head.line - first) * SMALL_LINE_MM + SMALL_DROP_MM
             paper.text(words[key], x + head.left, baseline, letters, width=head.width, right=head.right)
-        paper.rule(x, y + 2 * SMALL_LINE_MM + 0.8, width_mm, thick_mm=0.6)
+        paper.rule(x, y + lines * SMALL_LINE_MM + 0.8, width_mm, thick_mm=0.6)
 
-    return Block(height_mm=2 * SMALL_LINE_MM + 1.6, draw=draw)
+    return Block(height_mm=lines * SMALL_LINE_MM + 1.6, draw=draw)
 
 
-def leg_rows(plan: SwimPlan, heading_lines: int, width_mm: float) -> list[Block]:
+def leg_rows(plan: SwimPlan, heading_lines: int, width_mm: float, look: RowLook) -> list[Block]:
     """A row a leg; legs behind one that cannot be swum say that their times hang on it."""
     rows: list[Block] = []
     stuck: int | None = None
     for leg in plan.legs:
-        rows.append(_leg_row(leg, plan, heading_lines, stuck, width_mm))
+        rows.append(_leg_row(leg, plan, heading_lines, stuck, width_mm, look))
         stuck = leg.number if leg_state(leg) == "stuck" else stuck
     return rows
-
-
-def positions_in_rows(width_mm: float) -> bool:
-    """True where rows so wide hold the positions."""
-    return "position" in row_look(width_mm).cells
 
 
 def left_out(first: int, last: int, width_mm: float) -> Block:
@@ -81,26 +76,22 @@ def left_out(first: int, last: int, width_mm: float) -> Block:
     return Block(height_mm=12.0, draw=draw)
 
 
-def _leg_row(leg: Leg, plan: SwimPlan, heading_lines: int, stuck: int | None, width_mm: float) -> Block:
+def _leg_row(leg: Leg, plan: SwimPlan, heading_lines: int, stuck: int | None, width_mm: float, look: RowLook) -> Block:
     """One leg: more lines where the heading changes on the way or where a reason must be given."""
-    parts = [_main_lines(leg, row_look(width_mm), width_mm, private=plan.marks_left_out)]
+    parts, indent = [_main_lines(leg, look, width_mm)], look.indent
     if leg_state(leg) == "swim":
-        parts += _later_headings(leg, plan.heading_step_deg, heading_lines, width_mm)
+        parts += _later_headings(leg, plan.heading_step_deg, heading_lines, width_mm, indent)
         if stuck is not None:
-            parts.append(_indented(tr("Only if leg {number} could be swum.").format(number=stuck), width_mm))
+            parts.append(_indented(tr("Only if leg {number} could be swum.").format(number=stuck), width_mm, indent))
     elif leg.reason:
         sentence = leg.reason[:1].upper() + leg.reason[1:]
-        indent = row_look(width_mm).indent
-        parts += [_indented(line, width_mm) for line in SMALL.wrap(sentence, width_mm - indent, 4)]
+        parts += [_indented(line, width_mm, indent) for line in SMALL.wrap(sentence, width_mm - indent, 4)]
     parts.append(Block(height_mm=1.2, draw=lambda paper, x, y: paper.rule(x, y + 0.8, width_mm)))
     return stacked(parts)
 
 
-def _main_lines(leg: Leg, look: RowLook, width_mm: float, *, private: bool) -> Block:
-    """A line of large letters and one or two of small ones, each word in its column.
-
-    ``private`` leaves out what says where.
-    """
+def _main_lines(leg: Leg, look: RowLook, width_mm: float) -> Block:
+    """A line of large letters and up to two of small ones, each word in its column."""
     swum = leg_state(leg) == "swim"
 
     def draw(paper: Paper, x: float, y: float) -> None:
@@ -111,23 +102,20 @@ def _main_lines(leg: Leg, look: RowLook, width_mm: float, *, private: bool) -> B
                 paper.box(x + box.left, y + box.top + 0.7, box.width, box.height - 1.2, edge_mm=0.25)
         else:
             _draw_refusal(paper, leg_state(leg), look, x, y, width_mm)
-        small = {"name": (leg.end_name, SMALL_BOLD)}
-        if not private:
+        if "stream" in look.cells:
             _draw_stream(paper, leg, look, x, y)
-            small["bearing"] = (f"{card_angle(leg.bearing_mag_deg)}M", SMALL)
-            small["distance"] = (card_distance(leg.distance_m), SMALL)
-            small["position"] = (position_text(leg.end_lon, leg.end_lat), SMALL)
-        for key, (words, letters) in small.items():
+        for key, (said, letters) in SMALL_WORDS.items():
             cell = look.cells.get(key)
             if cell is not None:
-                paper.text(words, x + cell.left, y + cell.baseline, letters, width=cell.width, right=cell.right)
+                paper.text(said(leg), x + cell.left, y + cell.baseline, letters, width=cell.width, right=cell.right)
 
     return Block(height_mm=BIG_LINE_MM + (look.lines - 1) * SMALL_LINE_MM, draw=draw)
 
 
 def _draw_times(paper: Paper, leg: Leg, look: RowLook, x: float, y: float) -> None:
     baseline = y + BIG_DROP_MM
-    paper.text(leg.card_heading or "", x + look.cells["heading"].left, baseline, BIG_BOLD)
+    if "heading" in look.cells:
+        paper.text(leg.card_heading or "", x + look.cells["heading"].left, baseline, BIG_BOLD)
     paper.text(clock_up(leg.depart), x + look.cells["leave"].left, baseline, BIG)
     paper.text(clock_up(leg.arrive), x + look.cells["arrive"].left, baseline, BIG)
     cell, minutes = look.cells["minutes"], whole_minutes(leg.minutes)
@@ -140,8 +128,9 @@ def _draw_times(paper: Paper, leg: Leg, look: RowLook, x: float, y: float) -> No
 def _draw_refusal(paper: Paper, state: str, look: RowLook, x: float, y: float, width_mm: float) -> None:
     """White on black for the leg that stops the swim, a plain frame for those behind it."""
     words, inverted = (tr("NOT SWIMMABLE"), True) if state == "stuck" else (tr("NOT REACHED"), False)
-    left = look.cells["heading"].left
-    room = (look.cells["stream"].left if look.cells["stream"].line == 0 else width_mm) - left - 6.0
+    left = look.indent
+    behind = [cell.left for key, cell in look.cells.items() if key in ("stream", "name") and cell.line == 0]
+    room = min([*behind, width_mm]) - left - 6.0
     letters = BIG_BOLD if BIG_BOLD.width(words) <= room else SMALL_BOLD
     fill = "black" if inverted else "white"
     paper.box(x + left - 0.5, y + 0.3, min(letters.width(words), room) + 5.0, BIG_LINE_MM - 0.4, fill=fill)
@@ -163,16 +152,15 @@ def _draw_stream(paper: Paper, leg: Leg, look: RowLook, x: float, y: float) -> N
     paper.text(words, left + look.arrow_mm + look.arrow_gap_mm, baseline, SMALL)
 
 
-def _later_headings(leg: Leg, step_deg: float, most_lines: int, width_mm: float) -> list[Block]:
+def _later_headings(leg: Leg, step_deg: float, most_lines: int, width_mm: float, indent: float) -> list[Block]:
     """``10:22 110M`` for every later heading; what does not fit in the lines is counted."""
     changes = heading_changes(leg, step_deg)
-    indent = row_look(width_mm).indent
     a_line = max(int((width_mm - indent) / PAIR_MM), 1)
     shown = changes[: a_line * most_lines]
     blocks = [_pair_line(shown[at : at + a_line], indent) for at in range(0, len(shown), a_line)]
     if len(changes) > len(shown):
         words = tr("and {count} more new headings: see the report").format(count=len(changes) - len(shown))
-        blocks += [_indented(line, width_mm) for line in SMALL.wrap(words, width_mm - indent, 2)]
+        blocks += [_indented(line, width_mm, indent) for line in SMALL.wrap(words, width_mm - indent, 2)]
     return blocks
 
 
@@ -186,8 +174,7 @@ def _pair_line(pairs: list[tuple[str, str]], indent: float) -> Block:
     return Block(height_mm=BIG_LINE_MM, draw=draw)
 
 
-def _indented(words: str, width_mm: float) -> Block:
-    indent = row_look(width_mm).indent
+def _indented(words: str, width_mm: float, indent: float) -> Block:
     return Block(
         height_mm=SMALL_LINE_MM,
         draw=lambda paper, x, y: paper.text(words, x + indent, y + SMALL_DROP_MM, SMALL, width=width_mm - indent),

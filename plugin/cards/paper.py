@@ -45,7 +45,7 @@ class Lettering:
     @property
     def em_mm(self) -> float:
         """Size of the font in millimetres, large enough that a capital is ``cap_mm`` high."""
-        return self.cap_mm * MEASURING_PIXELS / self._metrics.capHeight()
+        return self.cap_mm * MEASURING_PIXELS / _cap_height(self.bold)
 
     @property
     def ascent_mm(self) -> float:
@@ -69,7 +69,7 @@ class Lettering:
 
     def width(self, text: str) -> float:
         """Width of the text in millimetres."""
-        return DRAWN_WIDER * self._metrics.horizontalAdvance(text) * self.em_mm / MEASURING_PIXELS
+        return DRAWN_WIDER * _advance(self.bold, text) * self.em_mm / MEASURING_PIXELS
 
     def elide(self, text: str, width_mm: float) -> str:
         """The text, cut with an ellipsis where it is wider."""
@@ -138,6 +138,17 @@ def _metrics(bold: bool) -> QFontMetricsF:
     return QFontMetricsF(font)
 
 
+@lru_cache(maxsize=2)
+def _cap_height(bold: bool) -> float:
+    return _metrics(bold).capHeight()
+
+
+@lru_cache(maxsize=20_000)
+def _advance(bold: bool, text: str) -> float:
+    """Kept, because a card is laid out many times over with the same words until it fits."""
+    return _metrics(bold).horizontalAdvance(text)
+
+
 class Paper:
     """Draws on one page of a layout. All places are millimetres from the top left corner of the page."""
 
@@ -188,9 +199,12 @@ class Paper:
 
     def rule(self, x: float, y: float, width: float, *, thick_mm: float = 0.3) -> None:
         """A horizontal line."""
-        item = QgsLayoutItemPolyline(
-            QPolygonF([QPointF(x, y + self._top_mm), QPointF(x + width, y + self._top_mm)]), self.layout
-        )
+        self.line((x, y), (x + width, y), thick_mm=thick_mm)
+
+    def line(self, start: tuple[float, float], end: tuple[float, float], *, thick_mm: float = 0.3) -> None:
+        """A straight line from place to place."""
+        ends = [QPointF(x, y + self._top_mm) for x, y in (start, end)]
+        item = QgsLayoutItemPolyline(QPolygonF(ends), self.layout)
         item.setSymbol(QgsLineSymbol.createSimple({"color": "black", "width": str(thick_mm), "capstyle": "flat"}))
         self.layout.addLayoutItem(item)
 

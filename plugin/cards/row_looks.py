@@ -1,4 +1,7 @@
-"""Where the words of a leg's row stand, for three widths: those of A4, A5 and A6 within their margins."""
+"""Where the words of a leg's row stand, for three widths: those of A4, A5 and A6 within their margins.
+
+A card to share has no headings, streams, bearings, distances or positions: its rows close up over them.
+"""
 
 from __future__ import annotations
 
@@ -44,13 +47,13 @@ class RowLook:
     cells: Mapping[str, Cell]
     heads: Mapping[str, Cell]
     boxes: tuple[Box, ...]
-    arrow_mm: float
-    arrow_gap_mm: float
+    arrow_mm: float = 6.0
+    arrow_gap_mm: float = 2.0
 
     @property
     def indent(self) -> float:
-        """Left edge of what stands below the heading."""
-        return self.cells["heading"].left
+        """Left edge of what stands below the row's first figure."""
+        return min(cell.left for cell in self.cells.values() if cell.line == 0)
 
 
 WIDE = RowLook(
@@ -137,12 +140,89 @@ NARROW = RowLook(
     arrow_mm=5.5,
     arrow_gap_mm=2.0,
 )
+# The same in two lines: positions are then listed by themselves, where there is room.
+MIDDLE_LOW = RowLook(
+    least_mm=134.0,
+    lines=2,
+    cells={
+        "heading": Cell(0, 9.0),
+        "leave": Cell(0, 41.0),
+        "arrive": Cell(0, 70.0),
+        "name": Cell(1, 9.0, 51.0),
+        "minutes": Cell(1, 60.0, 18.0, True),
+        "stream": Cell(1, 80.5),
+        "bearing": Cell(1, 99.0),
+        "distance": Cell(1, 114.0, 22.0, True),
+    },
+    heads={
+        "heading": Cell(0, 9.0),
+        "leave": Cell(0, 41.0),
+        "arrive": Cell(0, 70.0),
+        "box": Cell(0, 99.0, 35.0),
+        "name": Cell(1, 9.0, 50.0),
+        "stream": Cell(1, 78.0, 19.0),
+        "bearing": Cell(1, 99.0, 35.0),
+    },
+    boxes=MIDDLE.boxes,
+)
+WIDE_TO_SHARE = RowLook(
+    least_mm=190.0,
+    lines=1,
+    cells={
+        "leave": Cell(0, 10.0),
+        "arrive": Cell(0, 39.0),
+        "minutes": Cell(0, 67.0, 18.0, True),
+        "name": Cell(0, 90.0, 60.0),
+    },
+    heads={
+        "leave": Cell(1, 10.0),
+        "arrive": Cell(1, 39.0),
+        "minutes": Cell(1, 67.0, 18.0, True),
+        "name": Cell(1, 90.0, 60.0),
+        "box": Cell(1, 152.0, 42.0),
+    },
+    boxes=WIDE.boxes,
+)
+MIDDLE_TO_SHARE = RowLook(
+    least_mm=134.0,
+    lines=2,
+    cells={
+        "leave": Cell(0, 9.0),
+        "arrive": Cell(0, 38.0),
+        "minutes": Cell(0, 66.0, 27.0, True),
+        "name": Cell(1, 9.0, 125.0),
+    },
+    heads={
+        "leave": Cell(1, 9.0),
+        "arrive": Cell(1, 38.0),
+        "minutes": Cell(1, 66.0, 27.0, True),
+        "box": Cell(1, 99.0, 35.0),
+    },
+    boxes=MIDDLE.boxes,
+)
+NARROW_TO_SHARE = RowLook(
+    least_mm=94.0,
+    lines=2,
+    cells={
+        "leave": Cell(0, 8.0),
+        "arrive": Cell(0, 37.0),
+        "name": Cell(1, 8.0, 64.0),
+        "minutes": Cell(1, 72.0, 22.0, True),
+    },
+    heads={"leave": Cell(1, 8.0), "arrive": Cell(1, 37.0), "box": Cell(1, 66.0, 28.0)},
+    boxes=(Box(66.0, 28.0),),
+)
 LOOKS = (WIDE, MIDDLE, NARROW)
+LOW = (WIDE, MIDDLE_LOW, NARROW)
+TO_SHARE = (WIDE_TO_SHARE, MIDDLE_TO_SHARE, NARROW_TO_SHARE)
 
 
-def row_look(width_mm: float) -> RowLook:
-    """The look for rows so wide. SwimPlanError for a width that holds no row."""
-    for look in LOOKS:
+def row_look(width_mm: float, *, low: bool = False, private: bool = False) -> RowLook:
+    """The look for rows so wide, ``low`` in as few lines as they can be, ``private`` without what says where.
+
+    SwimPlanError for a width that holds no row.
+    """
+    for look in TO_SHARE if private else LOW if low else LOOKS:
         if look.least_mm <= width_mm + 0.01:
             return look
     raise SwimPlanError(

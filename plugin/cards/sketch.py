@@ -1,5 +1,7 @@
 """The north-up sketch of the card: land hatched, legs dashed, the track swum in full, places named, a scale bar.
 
+Channels, ferries and areas with rules are thin lines below all that is swum.
+
 The track of a leg that cannot be swum is dotted and may leave the sketch: nobody means to go where it goes.
 
 The layers are made from the plan alone, in metres round its centre, so that no layer of the user's is needed.
@@ -36,11 +38,14 @@ from ..core.geodesy import LocalFrame
 from ..core.results.card import Place, distinct_places, leg_state
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
+from .block import SMALL_DROP_MM, SMALL_LINE_MM
 from .name_places import NameBox, place_names
 from .paper import MM, SMALL, Paper, plain, text_format
+from .sketch_areas import area_layers, draw_key, key_width_mm, shapes_in_sight
 
 HATCH_MM = 2.0
 STRIP_MM = 11.0  # below the map, for the scale bar and the north arrow
+ROOM_FOR_KEY_MM = 56.0  # height of map, strip and a line of words
 LEAST_WIDTH_M = 200.0
 NAME_MM = 42.0
 # Millimetres of track and legs that a name, and all names, may cover before numbers are better.
@@ -54,6 +59,10 @@ def draw_sketch(paper: Paper, plan: SwimPlan, x: float, y: float, width: float, 
     frame = _frame(plan)
     size = (width, height - STRIP_MM)
     extent, names = _arranged(plan, frame, size)
+    key = _key(plan, frame, extent, width) if height >= ROOM_FOR_KEY_MM else []
+    if key:
+        size = (width, size[1] - SMALL_LINE_MM)
+        extent, names = _arranged(plan, frame, size)
     layers = _layers(plan, frame, extent, extent.width() / width)
     paper.layout.project().addMapLayers(layers, False)
     chart = QgsLayoutItemMap(paper.layout)
@@ -70,8 +79,15 @@ def draw_sketch(paper: Paper, plan: SwimPlan, x: float, y: float, width: float, 
     for words, box in names:
         paper.veil(x + box.left, y + box.top, box.width, box.height)
         paper.text(words, x + box.left + 0.5, y + box.top + box.height - 0.8, SMALL)
-    _scale_bar(paper, chart, x, y + height - STRIP_MM, width)
+    _scale_bar(paper, chart, x, y + size[1], width)
+    draw_key(paper, key, x + 1.0, y + size[1] + STRIP_MM + SMALL_DROP_MM)
     return chart
+
+
+def _key(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle, width: float) -> list[str]:
+    """The kinds of areas in sight, if all of their words fit one line."""
+    kinds = list(dict.fromkeys(shape.kind for shape in shapes_in_sight(plan, frame, extent)))
+    return kinds if key_width_mm(kinds) <= width - 2.0 else []
 
 
 def _frame(plan: SwimPlan) -> LocalFrame:
@@ -132,7 +148,7 @@ def _off_the_end_of_land(
 
 
 def _layers(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle, metres_a_mm: float) -> list[QgsVectorLayer]:
-    """From the top down: places, tracks, legs, tracks of legs that cannot be swum, land."""
+    """From the top down: places, tracks, legs, tracks of legs that cannot be swum, channels and areas, land."""
     tracks, legs = _swum_and_ruled(plan)
     drifts = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in _tracks(plan, "stuck")]
     lines = [[QgsPointXY(*xy) for xy in frame.to_xy(line)] for line in tracks]
@@ -145,7 +161,8 @@ def _layers(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle, metres_a_mm
     drifted = _layer("LineString", frame, [QgsGeometry.fromPolylineXY(line) for line in drifts])
     dots = {"line_color": "black", "line_width": "0.4", "customdash": "0.4;1.6", "use_custom_dash": "1"}
     drifted.setRenderer(_look(QgsLineSymbol.createSimple(dots)))
-    return [_places(plan, frame), swum, ruled, drifted, *_land(plan, frame, extent, metres_a_mm)]
+    areas = area_layers(plan, frame, extent, metres_a_mm, _layer)
+    return [_places(plan, frame), swum, ruled, drifted, *areas, *_land(plan, frame, extent, metres_a_mm)]
 
 
 def _layer(kind: str, frame: LocalFrame, shapes: list[QgsGeometry]) -> QgsVectorLayer:

@@ -27,15 +27,25 @@ class WayLine:
     leave: str
     headings: tuple[str, ...]
     words: str
+    doubt: str = ""
+
+    @property
+    def whole(self) -> str:
+        """All that is said beside the headings: what keeps no reserve says so first."""
+        return ", ".join(filter(None, (self.doubt, self.words)))
 
 
 @dataclass(frozen=True, kw_only=True)
 class WayTable:
-    """A head in words and the rows below it; ``ending`` says what there is no row for any more."""
+    """A head in words and the rows below it; ``ending`` says what there is no row for any more.
+
+    ``short`` is enough of a head below the table of the same mark with another exit.
+    """
 
     words: str
     lines: tuple[WayLine, ...]
     ending: str = ""
+    short: str = ""
 
 
 def if_late(plan: SwimPlan, width_mm: float, most_rows: int) -> list[Block]:
@@ -57,11 +67,13 @@ def late_tables(plan: SwimPlan, most_rows: int | None = None) -> list[WayTable]:
     tables: list[WayTable] = []
     for stop in _marks(plan, "if_late"):
         shown = late_ways(stop, most_rows)
-        for exit_name, ways in groupby(shown, key=lambda way: way.exit):
+        for number, (exit_name, ways) in enumerate(groupby(shown, key=lambda way: way.exit)):
             words = tr("LATE at {place}: to {exit}, leave at")
             words = words.format(place=isolated(stop.name), exit=isolated(exit_name))
-            tables.append(_table(words, ways, plan.heading_step_deg))
-        tables[-1] = replace(tables[-1], ending=_ending(shown, stop.if_late, shown[-1].leave))
+            short = tr("to {exit}, leave at").format(exit=isolated(exit_name)) if number else ""
+            tables.append(replace(_table(words, ways, plan.heading_step_deg), short=short))
+        ending = _ending(shown, stop.if_late, shown[-1].leave)
+        tables[-1] = replace(tables[-1], ending=_with_count(ending, shown, stop.if_late))
     return tables
 
 
@@ -91,7 +103,7 @@ def home_tables(
             last = shown[-1].leave
         if not (ending and shown[-1].safe):
             ending = _ending(shown, ways, last)
-        tables.append(replace(table, ending=ending))
+        tables.append(replace(table, ending=_with_count(ending, shown, ways)))
     return tables
 
 
@@ -119,6 +131,17 @@ def _ending(shown: Sequence[WayHome], ways: Sequence[WayHome], last: datetime) -
     return tr("Later rows are not on this card: it covers leaving until {clock}.").format(
         clock=clock_down(shown[-1].leave)
     )
+
+
+def _with_count(ending: str, shown: Sequence[WayHome], ways: Sequence[WayHome]) -> str:
+    """The same with how many rows in time are left out between those shown."""
+    moments = [way.leave.timestamp() for way in shown]
+    between = sum(way.safe and min(moments) < way.leave.timestamp() < max(moments) for way in ways)
+    left_out = between - sum(way.safe for way in shown if min(moments) < way.leave.timestamp() < max(moments))
+    if not left_out:
+        return ending
+    words = tr("1 row is left out.") if left_out == 1 else tr("{count} rows are left out.").format(count=left_out)
+    return f"{ending}{'' if ending.endswith('.') else '.'} {words}" if ending else words
 
 
 def late_ways(stop: StopTurnBack, most_rows: int | None) -> tuple[WayHome, ...]:
@@ -153,11 +176,11 @@ def way_line(way: WayHome, step_deg: float) -> WayLine:
     """``11:45 180M  44 min``; a way that keeps no reserve says so first."""
     words, doubt = tr("{minutes} min").format(minutes=whole_minutes(way.minutes)), ""
     if not way.safe:
-        doubt = tr("TOO LATE") + ", "
+        doubt = tr("TOO LATE")
     elif not way.safe_pessimistic:
-        doubt = tr("not on a bad day") + ", "
+        doubt = tr("not on a bad day")
     headings = tuple(f"{card_angle(heading, step_deg)}M" for heading in way.headings_mag_deg)
-    return WayLine(leave=clock_down(way.leave), headings=headings, words=doubt + words)
+    return WayLine(leave=clock_down(way.leave), headings=headings, words=words, doubt=doubt)
 
 
 def _marks(plan: SwimPlan, table: str) -> list[StopTurnBack]:
@@ -168,35 +191,67 @@ def _marks(plan: SwimPlan, table: str) -> list[StopTurnBack]:
 def _blocks(table: WayTable, width_mm: float) -> list[Block]:
     """A head that stays with its first row and is said again on the next side; two short rows beside each other."""
     half = (width_mm - COLUMN_GAP_MM) / 2.0
-    rows, lines = [], list(table.lines)
-    while lines:
-        pair = lines[:2]
-        if len(pair) == 2 and all(_big_mm(line) + GAP_MM + SMALL.width(line.words) <= half for line in pair):
-            rows.append(_beside(tuple(pair), half))
-            lines = lines[2:]
-        else:
-            rows.append(_one(lines.pop(0), width_mm))
+    goes_on = wrapped(tr("{head} (goes on)").format(head=table.words), width_mm, HEAD_LINES, bold=True)
+    rows: list[Block] = []
+    for doubt, run in groupby(table.lines, key=lambda line: line.doubt):
+        lines, above, again = list(run), [], goes_on
+        if _said_once(lines, half, width_mm):
+            # Said once above all rows that it holds for, instead of beside or below each of them.
+            lines = [replace(line, doubt="") for line in lines]
+            above = [wrapped(f"{doubt}:", width_mm, 1, bold=True)]
+        for number, row in enumerate(_rows(lines, half, width_mm)):
+            rows.append(replace(stacked([*above, row]) if number == 0 else row, again=again))
+            again = stacked([goes_on, *above])
     if table.ending:
-        rows[-1] = stacked([rows[-1], wrapped(table.ending, width_mm, 2, bold=True)])
-    head = wrapped(table.words, width_mm, HEAD_LINES, bold=True)
-    again = wrapped(tr("{head} (goes on)").format(head=table.words), width_mm, HEAD_LINES, bold=True)
-    return [stacked([head, rows[0]]), *(replace(row, again=again) for row in rows[1:])]
+        ending = wrapped(table.ending, width_mm, 3, bold=True)
+        rows[-1] = replace(stacked([rows[-1], ending]), again=rows[-1].again)
+    head = wrapped(table.short or table.words, width_mm, HEAD_LINES, bold=True)
+    first = replace(stacked([head, rows[0]]), again=None)
+    if table.short:  # on a side where the mark's first table does not stand, all of it is said
+        whole = wrapped(table.words, width_mm, HEAD_LINES, bold=True)
+        first = replace(first, instead=stacked([whole, rows[0]]))
+    return [first, *rows[1:]]
+
+
+def _fits(line: WayLine, width_mm: float) -> bool:
+    return _big_mm(line) + GAP_MM + SMALL.width(line.whole) <= width_mm
+
+
+def _said_once(lines: Sequence[WayLine], half_mm: float, width_mm: float) -> bool:
+    """Whether rows with the same doubt take less height when that has a line of its own above them."""
+    if not lines[0].doubt:
+        return False
+    plain = [replace(line, doubt="") for line in lines]
+    apart, own = (sum(row.height_mm for row in _rows(some, half_mm, width_mm)) for some in (lines, plain))
+    return own + SMALL_LINE_MM < apart - 0.01
+
+
+def _rows(lines: Sequence[WayLine], half_mm: float, width_mm: float) -> list[Block]:
+    """Rows one below the other, two short ones beside each other."""
+    rows, waiting = [], list(lines)
+    while waiting:
+        if len(waiting) > 1 and all(_fits(line, half_mm) for line in waiting[:2]):
+            rows.append(_beside(tuple(waiting[:2]), half_mm))
+            waiting = waiting[2:]
+        else:
+            rows.append(_one(waiting.pop(0), width_mm))
+    return rows
 
 
 def _beside(lines: tuple[WayLine, ...], half_mm: float) -> Block:
     def draw(paper: Paper, x: float, y: float) -> None:
         for number, line in enumerate(lines):
             left = _draw_big(paper, line, x + number * (half_mm + COLUMN_GAP_MM), y)
-            paper.text(line.words, left, y + BIG_DROP_MM, SMALL)
+            paper.text(line.whole, left, y + BIG_DROP_MM, SMALL)
 
     return Block(height_mm=BIG_LINE_MM, draw=draw)
 
 
 def _one(line: WayLine, width_mm: float) -> Block:
     """The words beside the headings where they find room there, else below them."""
-    beside = _big_mm(line) + GAP_MM + SMALL.width(line.words) <= width_mm
+    beside = _fits(line, width_mm)
     indent = BIG.width("00:00") + GAP_MM
-    below = [] if beside else SMALL.wrap(line.words, width_mm - indent, 2)
+    below = [] if beside else SMALL.wrap(line.whole, width_mm - indent, 2)
     chunks = _headings_by_line(line, width_mm)
     rows_mm = len(chunks) * BIG_LINE_MM
 
@@ -207,7 +262,7 @@ def _one(line: WayLine, width_mm: float) -> Block:
             start = x if number == 0 else x + indent
             left = _draw_big(paper, part, start, y + number * BIG_LINE_MM)
         if beside:
-            paper.text(line.words, left, y + BIG_DROP_MM, SMALL)
+            paper.text(line.whole, left, y + BIG_DROP_MM, SMALL)
         for number, words in enumerate(below):
             paper.text(words, x + indent, y + rows_mm + number * SMALL_LINE_MM + SMALL_DROP_MM, SMALL)
 

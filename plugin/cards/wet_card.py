@@ -16,19 +16,10 @@ from qgis.PyQt.QtGui import QImage, QPainter
 
 from ..core.results.swim_plan import SwimPlan
 from ..words import tr
+from .card_detail import ALL, BARE, DETAILS, FEWER, MORE, SKETCH, Detail, more_of
 from .card_frames import Filled, Frame, Shortfall, fill
-from .card_parts import (
-    ALL,
-    BARE,
-    DETAILS,
-    FEWER,
-    MORE_GRAVE_LINES,
-    PARTS,
-    SKETCH,
-    Detail,
-    left_out_parts,
-    part_blocks,
-)
+from .card_parts import PARTS, left_out_parts, part_blocks
+from .card_refusal import does_not_fit
 from .card_templates import SIDES, CardError, open_template, shipped, take_frames
 from .card_title import Sides, running_title
 from .paper import Paper
@@ -118,14 +109,14 @@ def card_layout(plan: SwimPlan, look: CardLook = ANY_LOOK) -> Card:
         if isinstance(found, Shortfall):
             short = found
             continue
-        found = _with_more_flags(plan, frames, candidate, sides) or found
+        candidate, found = _with_more(plan, frames, candidate, found, sides)
         return Card(
             layout=layout,
             sketch=_draw(plan, layout, found, sides),
             template=candidate.template,
-            leaves_out=left_out_parts(plan, candidate.detail, _taken_out(frames)),
+            leaves_out=left_out_parts(plan, candidate.detail, _width_mm(frames), _taken_out(frames)),
         )
-    raise _does_not_fit(plan, look, short)
+    raise does_not_fit(plan, look.paper or ANY_PAPER[-1], look.sides, look.template, short, _holds)
 
 
 def _candidates(plan: SwimPlan, look: CardLook) -> Iterator[Candidate]:
@@ -135,10 +126,10 @@ def _candidates(plan: SwimPlan, look: CardLook) -> Iterator[Candidate]:
         yield from (make(template=look.template, detail=detail) for detail in DETAILS)
         return
     if look.paper and look.sides:
-        yield from (make(template=shipped(look.paper, look.sides), detail=detail) for detail in DETAILS)
+        yield from (make(template=shipped(look.paper, look.sides), detail=detail) for detail in _details(look))
         return
     if look.sides:
-        for detail in DETAILS:
+        for detail in _details(look):
             yield from (make(template=shipped(paper, look.sides), detail=detail) for paper in ANY_PAPER)
     else:
         for paper in (look.paper,) if look.paper else ANY_PAPER:
@@ -155,25 +146,38 @@ def _candidates(plan: SwimPlan, look: CardLook) -> Iterator[Candidate]:
             yield Candidate(template=shipped("A4", look.sides or SIDES[-1]), detail=BARE, legs=legs)
 
 
+def _details(look: CardLook) -> tuple[Detail, ...]:
+    """How much to say, the most first: on one side rows are low from the beginning."""
+    return tuple(replace(detail, low=True) for detail in DETAILS) if look.sides == 1 else DETAILS
+
+
 def _taken_out(frames: list[Frame]) -> tuple[str, ...]:
     """The parts for which a layout has no frame."""
     named = {part for frame in frames for part in frame.parts}
     return tuple(part for part in PARTS if part not in named)
 
 
-def _with_more_flags(plan: SwimPlan, frames: list[Frame], candidate: Candidate, sides: Sides) -> list[Filled] | None:
-    """The same with as many more stops and warnings in words as there is room for; None where there is none."""
-    if candidate.detail.grave_lines >= MORE_GRAVE_LINES[0]:
-        return None
-    for lines in MORE_GRAVE_LINES:
-        found = _filled(plan, frames, replace(candidate, detail=replace(candidate.detail, grave_lines=lines)), sides)
-        if not isinstance(found, Shortfall):
-            return found
-    return None
+def _with_more(
+    plan: SwimPlan, frames: list[Frame], candidate: Candidate, found: list[Filled], sides: Sides
+) -> tuple[Candidate, list[Filled]]:
+    """The same with what else there is room for: parts that were left out, then more rows of those that are there."""
+    for part, field, values in MORE:
+        for detail in more_of(candidate.detail, part, field, values):
+            richer = replace(candidate, detail=detail)
+            fuller = _filled(plan, frames, richer, sides)
+            if not isinstance(fuller, Shortfall):
+                candidate, found = richer, fuller
+                break
+    return candidate, found
+
+
+def _width_mm(frames: list[Frame]) -> float:
+    """Width of all parts: that of the narrowest frame."""
+    return min(frame.width_mm for frame in frames)
 
 
 def _filled(plan: SwimPlan, frames: list[Frame], candidate: Candidate, sides: Sides) -> list[Filled] | Shortfall:
-    width_mm = min(frame.width_mm for frame in frames)
+    width_mm = _width_mm(frames)
     taken_out = _taken_out(frames)
     parts = part_blocks(plan, width_mm, candidate.detail, sides, candidate.legs, taken_out)
     with_sketch = SKETCH not in candidate.detail.leaves_out + taken_out and not plan.marks_left_out
@@ -213,16 +217,12 @@ def _holds_anything(layout: QgsPrintLayout, page: int) -> bool:
     return any(not isinstance(item, QgsLayoutItemPage) for item in items)
 
 
-def _does_not_fit(plan: SwimPlan, look: CardLook, short: Shortfall) -> CardError:
-    what = look.template.name if look.template is not None else look.paper or "A4"
-    where = tr("the last frame for it is '{frame}'").format(frame=short.frame or tr("none"))
-    return CardError(
-        asked=tr("The card of '{route}' ({legs} legs) does not fit {what}: no room for '{part}', {where}").format(
-            route=plan.route, legs=len(plan.legs), what=what, part=short.part, where=where
-        ),
-        allowed=tr("letters of 4 mm, headings and times of 7 mm; they are never made smaller"),
-        remedy=tr("Choose larger paper or more sides, or make the frames of your layout larger"),
-    )
+def _holds(plan: SwimPlan, template: Path) -> bool:
+    """Whether a template has room for what no card may be without."""
+    frames = take_frames(open_template(template), template)
+    detail = replace(BARE, low=True)
+    candidate = Candidate(template=template, detail=detail, legs=len(plan.legs))
+    return not isinstance(_filled(plan, frames, candidate, Sides()), Shortfall)
 
 
 def _save_picture(layout: QgsPrintLayout, path: Path) -> None:

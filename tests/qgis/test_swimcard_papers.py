@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import re
 import shutil
 import subprocess
@@ -86,7 +87,24 @@ def test_two_sides_of_a6_hold_the_samples_three_legs_and_name_what_is_not_on_the
     text = " ".join(poppler("pdftotext", written(plan, tmp_path, PAPER=1, SIDES=2), "-layout").split())
     assert "1/2" in text and "2/2" in text and "3/" not in text
     assert "TURN BACK BY" in text and "ALARM" in text and "Never dive alone" in text
-    assert re.search(r"Not on this card: [^.]*tides, depths, ways home\.", text)
+    assert re.search(r"Not on this card: [^.]*depths, line, tides, ways home\.", text)
+
+
+@needs_poppler
+def test_one_side_of_a5_holds_the_samples_three_legs_with_the_figures_of_the_report(plan, report, tmp_path) -> None:
+    pdf = written(plan, tmp_path, PAPER=2, SIDES=1)
+    text = " ".join(poppler("pdftotext", pdf, "-layout").split())
+    assert "1/1" in text and re.search(r"Pages:\s+1\b", poppler("pdfinfo", pdf))
+    for leg in report["legs"]:
+        depart, arrive = (clock_up(datetime.fromisoformat(leg[key])) for key in ("depart", "arrive"))
+        assert f"{leg['card_heading']} {depart} {arrive}" in text and leg["to"] in text
+        assert f"{math.ceil(leg['minutes'])} min" in text
+    for stop in report["stops"][1:-1]:
+        assert f"{stop['name']}: as predicted {datetime.fromisoformat(stop['latest_leave']):%H:%M}" in text
+        assert f"{datetime.fromisoformat(stop['latest_leave_pessimistic']):%H:%M}" in text
+    assert len(re.findall(r"home \d{3}M", text)) == 2  # there is no room for tables of ways home
+    assert "HW" in text and "LW" in text and "ALARM" in text and "Weakest stream" in text
+    assert "Not on this card: sketch, positions, transits, depths, line, ways home." in text
 
 
 @needs_poppler
@@ -111,7 +129,8 @@ def test_sides_are_at_most_as_many_as_asked_for(plan, tmp_path) -> None:
 
 def test_a_card_that_cannot_have_so_few_sides_is_refused(plan, tmp_path) -> None:
     said = refused(plan, tmp_path, PAPER=1, SIDES=1)
-    assert "does not fit A6" in said and "Choose larger paper or more sides" in said
+    assert "does not fit A6, 1 side" in said and "no room for a single leg of this swim" in said
+    assert "Choose larger paper or more sides; what takes this swim: A6, 2 sides or A5, 1 side" in said
 
 
 def test_text_and_picture_are_written_with_it(plan, tmp_path) -> None:

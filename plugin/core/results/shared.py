@@ -68,6 +68,7 @@ def without_marks(plan: SwimPlan) -> SwimPlan:
         flags=tuple(_flag(flag) for flag in plan.flags),
         warnings=(),
         land_rings=(),
+        chart_shapes=(),
         turn_back=None if plan.turn_back is None else _turn_back(plan.turn_back, names),
         marks_left_out=True,
     )

@@ -116,6 +116,16 @@ class StreamTurn:
 
 
 @dataclass(frozen=True, kw_only=True)
+class ChartShape:
+    """A channel, a ferry's way or an area with rules near the swim, for the sketch: its rings as (n, 2) degrees, lon
+    first; a ring within another is a hole."""
+
+    kind: str  # channel, ferry or rules
+    name: str
+    rings: tuple[np.ndarray, ...]
+
+
+@dataclass(frozen=True, kw_only=True)
 class SwimPlan:
     """A whole swim, planned. Times are aware and in the plan's zone; angles in degrees, variation east positive.
 
@@ -149,5 +159,6 @@ class SwimPlan:
     civil_dusk: datetime | None = None
     alarm: datetime | None = None
     land_rings: tuple[np.ndarray, ...] = field(default=(), repr=False)
+    chart_shapes: tuple[ChartShape, ...] = field(default=(), repr=False)
     turn_back: TurnBack | None = None
     marks_left_out: bool = False

@@ -8,8 +8,9 @@ import numpy as np
 
 from ..daylight import Daylight, daylight_on
 from ..magnetism import Variation, variation_at
+from ..planar import PlanarArea
 from ..results.flag import Flag
-from ..results.swim_plan import Leg, Stop, SwimPlan
+from ..results.swim_plan import ChartShape, Leg, Stop, SwimPlan
 from .flags.channels import channel_flags
 from .flags.closed import closed_area_flags, land_flags
 from .flags.depths import depth_flags
@@ -113,15 +114,28 @@ def _whole(
         civil_dusk=daylight.civil_dusk,
         alarm=request.clock.moment(arrive_s + 60.0 * settings.alarm_after_min),
         land_rings=_rings_near(request),
+        chart_shapes=_shapes_near(request),
     )
 
 
 def _rings_near(request: SwimRequest) -> tuple[np.ndarray, ...]:
-    """Land within a kilometre of the route as rings of degrees, for the sketch."""
+    """Land near the route as rings of degrees, for the sketch."""
+    return tuple(ring for land in request.chart.near("land", _near(request)) for ring in _rings(request, land.area))
+
+
+def _shapes_near(request: SwimRequest) -> tuple[ChartShape, ...]:
+    """Channels and areas with rules near the route, for the sketch."""
+    box = _near(request)
+    kinds = [("ferry" if one.kind == "ferry" else "channel", one) for one in request.chart.near("channels", box)]
+    kinds += [("rules", one) for one in request.chart.near("closed_areas", box)]
+    return tuple(ChartShape(kind=kind, name=one.name, rings=_rings(request, one.area)) for kind, one in kinds)
+
+
+def _near(request: SwimRequest) -> np.ndarray:
+    """The box (4,) of the route and a kilometre round it, in the plan's frame."""
     stops = request.stops_m
-    box = np.concatenate([stops.min(axis=0) - 1000.0, stops.max(axis=0) + 1000.0])
-    rings = [ring for land in request.chart.near("land", box) for ring in land.area.rings]
-    if not rings:
-        return ()
-    lonlat = request.frame.to_lonlat(np.concatenate(rings))
-    return tuple(np.split(lonlat, np.cumsum([len(ring) for ring in rings])[:-1]))
+    return np.concatenate([stops.min(axis=0) - 1000.0, stops.max(axis=0) + 1000.0])
+
+
+def _rings(request: SwimRequest, area: PlanarArea) -> tuple[np.ndarray, ...]:
+    return tuple(request.frame.to_lonlat(ring) for ring in area.rings)
