@@ -156,13 +156,23 @@
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
-        <source>Predicted. Not for navigation of vessels. Never dive alone.</source>
-        <translation>Vorhergesagt. Nicht für die Schifffahrt. Nie allein tauchen.</translation>
+        <source>No arrival, so no alarm time.</source>
+        <translation>Keine Ankunft, daher keine Alarmzeit.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Tide not known.</source>
+        <translation>Gezeit nicht bekannt.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
         <source>Predicted, not observed. Not for navigation of vessels. Never dive alone.</source>
         <translation>Vorhersage, keine Beobachtung. Nicht zur Navigation von Fahrzeugen. Nie allein tauchen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_foot.py"/>
+        <source>Predicted. Not for navigation of vessels. Never dive alone.</source>
+        <translation>Vorhergesagt. Nicht für die Schifffahrt. Nie allein tauchen.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -189,16 +199,6 @@
         <location filename="../cards/card_foot.py"/>
         <source>depth, m, at</source>
         <translation>Tiefe, m, um</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>No arrival, so no alarm time.</source>
-        <translation>Keine Ankunft, daher keine Alarmzeit.</translation>
-    </message>
-    <message>
-        <location filename="../cards/card_foot.py"/>
-        <source>Tide not known.</source>
-        <translation>Gezeit nicht bekannt.</translation>
     </message>
     <message>
         <location filename="../cards/card_foot.py"/>
@@ -262,8 +262,13 @@
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
-        <source>tides, depths</source>
-        <translation>Gezeiten, Tiefen</translation>
+        <source>tides</source>
+        <translation>Gezeiten</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_parts.py"/>
+        <source>depths, line</source>
+        <translation>Tiefen, Leine</translation>
     </message>
     <message>
         <location filename="../cards/card_parts.py"/>
@@ -296,6 +301,80 @@
         <location filename="../core/results/shared.py"/>
         <source>Marks are left out for sharing: no positions, headings or distances.</source>
         <translation>Zum Weitergeben ohne Marken: keine Positionen, Kurse und Entfernungen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>Choose larger paper or more sides, or make the frames of your layout larger</source>
+        <translation>Größeres Papier oder mehr Seiten wählen, oder die Rahmen des eigenen Layouts vergrößern</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>The card of '{route}' ({legs} legs) does not fit {what}: no room for '{part}', {where}</source>
+        <translation>Die Karte von '{route}' ({legs} Abschnitte) passt nicht auf {what}: kein Platz für '{part}', {where}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>the last frame for it is '{frame}'</source>
+        <translation>der letzte Rahmen dafür ist '{frame}'</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <location filename="../layers_in/model_row.py"/>
+        <location filename="../layers_in/order_in.py"/>
+        <location filename="../layers_in/table.py"/>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>letters of 4 mm, headings and times of 7 mm; they are never made smaller</source>
+        <translation>Buchstaben von 4 mm, Kurse und Zeiten von 7 mm; kleiner werden sie nie</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>there is no room for a single leg of this swim beside what every card must say</source>
+        <translation>neben dem, was jede Karte sagen muss, hat kein einziger Abschnitt dieser Tour Platz</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>legs of this swim that there is room for: {legs}</source>
+        <translation>so viele Abschnitte dieser Tour haben Platz: {legs}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>Choose a shorter route: larger paper and more sides do not take all of this swim either</source>
+        <translation>Eine kürzere Route wählen: auch größeres Papier und mehr Seiten fassen diese Tour nicht ganz</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <source>Choose larger paper or more sides; what takes this swim: {choices}</source>
+        <translation>Größeres Papier oder mehr Seiten wählen; diese Tour fasst: {choices}</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <location filename="../core/text_moments.py"/>
+        <location filename="../core/water/stream_text.py"/>
+        <location filename="../dock/tables/cell_text.py"/>
+        <source> or </source>
+        <translation> oder </translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <location filename="../dock/card_choice.py"/>
+        <source>1 side</source>
+        <translation>1 Seite</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <location filename="../dock/card_choice.py"/>
+        <source>2 sides</source>
+        <translation>2 Seiten</translation>
+    </message>
+    <message>
+        <location filename="../cards/card_refusal.py"/>
+        <location filename="../dock/card_choice.py"/>
+        <source>4 sides</source>
+        <translation>4 Seiten</translation>
     </message>
     <message>
         <location filename="../cards/card_templates.py"/>
@@ -649,6 +728,7 @@
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
+        <location filename="../cards/sketch_areas.py"/>
         <source>ferry</source>
         <translation>Fähre</translation>
     </message>
@@ -1407,6 +1487,16 @@
         <translation>Start</translation>
     </message>
     <message>
+        <location filename="../cards/sketch_areas.py"/>
+        <source>channel</source>
+        <translation>Fahrwasser</translation>
+    </message>
+    <message>
+        <location filename="../cards/sketch_areas.py"/>
+        <source>area with rules</source>
+        <translation>Gebiet mit Regeln</translation>
+    </message>
+    <message>
         <location filename="../cards/transits_part.py"/>
         <source>IN LINE at {place}, front / rear:</source>
         <translation>IN DECKUNG bei {place}, vorn / hinten:</translation>
@@ -1420,11 +1510,6 @@
         <location filename="../cards/transits_part.py"/>
         <source>mark {metres} m right of the line</source>
         <translation>Marke {metres} m rechts der Linie</translation>
-    </message>
-    <message>
-        <location filename="../cards/turn_back_block.py"/>
-        <source>TURN BACK BY, to {exit}</source>
-        <translation>UMKEHR BIS, nach {exit}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1494,6 +1579,11 @@
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
+        <source>home {heading}</source>
+        <translation>heim {heading}</translation>
+    </message>
+    <message>
+        <location filename="../cards/turn_back_block.py"/>
         <source>no other exit in time</source>
         <translation>sonst keiner rechtzeitig</translation>
     </message>
@@ -1519,6 +1609,11 @@
     </message>
     <message>
         <location filename="../cards/ways_home.py"/>
+        <source>to {exit}, leave at</source>
+        <translation>nach {exit}, ab</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
         <source>HOME from {place} to {exit}, leave at</source>
         <translation>HEIM von {place} nach {exit}, ab</translation>
     </message>
@@ -1539,6 +1634,16 @@
     </message>
     <message>
         <location filename="../cards/ways_home.py"/>
+        <source>1 row is left out.</source>
+        <translation>1 Zeile fehlt.</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
+        <source>{count} rows are left out.</source>
+        <translation>{count} Zeilen fehlen.</translation>
+    </message>
+    <message>
+        <location filename="../cards/ways_home.py"/>
         <source>TOO LATE</source>
         <translation>ZU SPÄT</translation>
     </message>
@@ -1546,34 +1651,6 @@
         <location filename="../cards/ways_home.py"/>
         <source>not on a bad day</source>
         <translation>nicht am schlechten Tag</translation>
-    </message>
-    <message>
-        <location filename="../cards/wet_card.py"/>
-        <source>the last frame for it is '{frame}'</source>
-        <translation>der letzte Rahmen dafür ist '{frame}'</translation>
-    </message>
-    <message>
-        <location filename="../cards/wet_card.py"/>
-        <location filename="../layers_in/model_row.py"/>
-        <location filename="../layers_in/order_in.py"/>
-        <location filename="../layers_in/table.py"/>
-        <source>none</source>
-        <translation>keiner</translation>
-    </message>
-    <message>
-        <location filename="../cards/wet_card.py"/>
-        <source>The card of '{route}' ({legs} legs) does not fit {what}: no room for '{part}', {where}</source>
-        <translation>Die Karte von '{route}' ({legs} Abschnitte) passt nicht auf {what}: kein Platz für '{part}', {where}</translation>
-    </message>
-    <message>
-        <location filename="../cards/wet_card.py"/>
-        <source>letters of 4 mm, headings and times of 7 mm; they are never made smaller</source>
-        <translation>Buchstaben von 4 mm, Kurse und Zeiten von 7 mm; kleiner werden sie nie</translation>
-    </message>
-    <message>
-        <location filename="../cards/wet_card.py"/>
-        <source>Choose larger paper or more sides, or make the frames of your layout larger</source>
-        <translation>Größeres Papier oder mehr Seiten wählen, oder die Rahmen des eigenen Layouts vergrößern</translation>
     </message>
     <message>
         <location filename="../cards/wet_card.py"/>
@@ -4107,13 +4184,6 @@
     </message>
     <message>
         <location filename="../core/text_moments.py"/>
-        <location filename="../core/water/stream_text.py"/>
-        <location filename="../dock/tables/cell_text.py"/>
-        <source> or </source>
-        <translation> oder </translation>
-    </message>
-    <message>
-        <location filename="../core/text_moments.py"/>
         <source>It may be {both}, and no other row tells which</source>
         <translation>Es kann {both} sein, und keine andere Zeile entscheidet es</translation>
     </message>
@@ -5977,21 +6047,6 @@
         <location filename="../dock/card_choice.py"/>
         <source>Any sides</source>
         <translation>Alle Seiten</translation>
-    </message>
-    <message>
-        <location filename="../dock/card_choice.py"/>
-        <source>1 side</source>
-        <translation>1 Seite</translation>
-    </message>
-    <message>
-        <location filename="../dock/card_choice.py"/>
-        <source>2 sides</source>
-        <translation>2 Seiten</translation>
-    </message>
-    <message>
-        <location filename="../dock/card_choice.py"/>
-        <source>4 sides</source>
-        <translation>4 Seiten</translation>
     </message>
     <message>
         <location filename="../dock/card_choice.py"/>
