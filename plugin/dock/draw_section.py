@@ -77,23 +77,11 @@ def tool_words() -> dict[str, tuple[str, str, str, str]]:
             "mActionAddPolygon",
             "Alt+7",
         ),
-        "place_station": (
-            tr("Stream Station"),
-            tr("Place a station where the stream is known; its rates in knots are filled into the tables afterwards"),
-            "mActionAddMarker",
-            "Alt+8",
-        ),
-        "eddy_area": (
-            tr("Eddy Area"),
-            tr("Draw an area in which one stream station alone rules, such as an eddy behind a headland"),
-            "mActionAddRing",
-            "Alt+9",
-        ),
         "measure_leg": (
             tr("Measure Leg"),
             tr("Distance in metres, bearings and heading to hold in degrees, minutes, speed over the ground in m/s"),
             "mActionMeasure",
-            "Alt+0",
+            "Alt+8",
         ),
     }
 

@@ -6501,26 +6501,6 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
-        <source>Stream Station</source>
-        <translation>Stromstation</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Place a station where the stream is known; its rates in knots are filled into the tables afterwards</source>
-        <translation>Eine Station setzen, wo der Strom bekannt ist; ihre Stärken in Knoten kommen danach in die Tabellen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Eddy Area</source>
-        <translation>Neerstrom</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Draw an area in which one stream station alone rules, such as an eddy behind a headland</source>
-        <translation>Ein Gebiet zeichnen, in dem allein eine Stromstation gilt, etwa ein Neerstrom hinter einer Landspitze</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
         <source>Measure Leg</source>
         <translation>Abschnitt messen</translation>
     </message>
@@ -12055,21 +12035,6 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
-        <source>New Stream Area</source>
-        <translation>Neues Stromgebiet</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/draw_line.py"/>
-        <source>Draw stream area</source>
-        <translation>Stromgebiet zeichnen</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/draw_line.py"/>
-        <source>Click the corners of the eddy; the station that rules in it is asked for afterwards.</source>
-        <translation>Klicke die Ecken des Neerstroms; die Station, die darin gilt, wird danach erfragt.</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/draw_line.py"/>
         <source>Esc ends.</source>
         <translation>Esc beendet.</translation>
     </message>
@@ -12098,16 +12063,6 @@ letzte</translation>
         <location filename="../map_tools/plan_tool.py"/>
         <source>Remove Last Vertex</source>
         <translation>Letzten Stützpunkt entfernen</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/draw_line.py"/>
-        <source>The plan has no stream station that could rule in the area</source>
-        <translation>Der Plan hat keine Stromstation, die in dem Gebiet gelten könnte</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/draw_line.py"/>
-        <source>Place one first: a click into the area will do</source>
-        <translation>Setze erst eine: ein Klick in das Gebiet genügt</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -12350,38 +12305,6 @@ letzte</translation>
         <translation>Marke setzen</translation>
     </message>
     <message>
-        <location filename="../map_tools/place_station.py"/>
-        <source>It has no stream yet, and that is not slack water: fill in its table under Tables, Streams.</source>
-        <translation>Sie hat noch keinen Strom, und das ist kein Stauwasser: fülle ihre Tabelle unter Tabellen, Ströme aus.</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/place_station.py"/>
-        <source>Click where the stream is known, or type the position. Esc ends.</source>
-        <translation>Klicke, wo der Strom bekannt ist, oder tippe die Position. Esc beendet.</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/place_station.py"/>
-        <source>Place Station There</source>
-        <translation>Station dort setzen</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/place_station.py"/>
-        <source>New Stream Station</source>
-        <translation>Neue Stromstation</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/place_station.py"/>
-        <source>Place stream station</source>
-        <translation>Stromstation setzen</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/place_station.py"/>
-        <location filename="../processing/readstreams.py"/>
-        <location filename="../plan_package/schema.py"/>
-        <source>Station</source>
-        <translation>Station</translation>
-    </message>
-    <message>
         <location filename="../map_tools/places.py"/>
         <source>This place of the map is not on the globe</source>
         <translation>Dieser Ort der Karte liegt nicht auf dem Globus</translation>
@@ -12473,18 +12396,13 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
-        <source>There is no '{}'</source>
-        <translation>Es gibt kein '{}'</translation>
+        <source>'{}' is there already</source>
+        <translation>„{}“ ist schon da</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
         <source>Choose one of: {}</source>
         <translation>Wähle eines davon: {}</translation>
-    </message>
-    <message>
-        <location filename="../map_tools/row_form.py"/>
-        <source>'{}' is there already</source>
-        <translation>„{}“ ist schon da</translation>
     </message>
     <message>
         <location filename="../map_tools/row_form.py"/>
@@ -13736,6 +13654,12 @@ Leer heißt nicht bekannt, nie Stauwasser. Stromrichtungen sind, wohin das Wasse
         <location filename="../plan_package/schema.py"/>
         <source>Form</source>
         <translation>Form</translation>
+    </message>
+    <message>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Station</source>
+        <translation>Station</translation>
     </message>
     <message>
         <location filename="../processing/readstreams.py"/>

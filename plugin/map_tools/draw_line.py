@@ -31,7 +31,6 @@ class Drawing:
     hint: str
     fields: tuple[str, ...]
     needed: tuple[str, ...] = ()
-    key: str = "name"  # the field that names the row
     unique_names: bool = False
 
     @property
@@ -94,20 +93,6 @@ def closed_area_drawing() -> Drawing:
     )
 
 
-def eddy_area_drawing() -> Drawing:
-    """An area in which one station rules, such as an eddy behind a headland."""
-    return Drawing(
-        layer="stream_areas",
-        geometry=GeometryType.PolygonGeometry,
-        word="",
-        title=tr("New Stream Area"),
-        undo=tr("Draw stream area"),
-        hint=tr("Click the corners of the eddy; the station that rules in it is asked for afterwards."),
-        fields=("station", "phase"),
-        key="station",
-    )
-
-
 class DrawLine(PlanTool):
     """A left click adds a vertex; a right click or Enter asks for the row's values; cancelled, one draws on."""
 
@@ -143,23 +128,6 @@ class DrawLine(PlanTool):
     @property
     def _is_route(self) -> bool:
         return self.drawing.layer == "routes"
-
-    @property
-    def _is_eddy(self) -> bool:
-        return self.drawing.layer == "stream_areas"
-
-    def _stations(self) -> frozenset[str]:
-        """The stations of which one rules in an eddy; none are asked for otherwise. SwimPlanError where there are none
-        yet."""
-        if not self._is_eddy:
-            return frozenset()
-        stations = names_in(self.plan.layer("stream_stations", GeometryType.PointGeometry), "station")
-        if not stations:
-            raise SwimPlanError(
-                asked=tr("The plan has no stream station that could rule in the area"),
-                remedy=tr("Place one first: a click into the area will do"),
-            )
-        return stations
 
     @property
     def can_finish(self) -> bool:
@@ -215,19 +183,15 @@ class DrawLine(PlanTool):
                 remedy=tr("Take the last corners back with Backspace"),
             )
         layer = self.layer()
-        taken = names_in(layer, self.drawing.key)
-        stations = self._stations()
-        proposed = next(iter(sorted(stations)), "") if self._is_eddy else free_name(self.drawing.word, taken)
+        taken = names_in(layer)
         asked = RowAsked(
             layer=self.drawing.layer,
             title=self.drawing.title,
             words=self.drawing.undo,
             fields=self.drawing.fields,
-            values={self.drawing.key: proposed},
+            values={"name": free_name(self.drawing.word, taken)},
             needed=self.drawing.needed,
             taken=taken if self.drawing.unique_names else frozenset(),
-            key=self.drawing.key,
-            known=stations,
         )
         self._show()
         self.tip.hide()

@@ -10,13 +10,11 @@ from qgis.gui import QgsEditorWidgetWrapper, QgsFilterLineEdit, QgsGui
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtWidgets import (
     QComboBox,
-    QCompleter,
     QDialog,
     QDialogButtonBox,
     QDoubleSpinBox,
     QFormLayout,
     QLabel,
-    QLineEdit,
     QPlainTextEdit,
     QVBoxLayout,
     QWidget,
@@ -35,8 +33,7 @@ FEWEST_DECIMALS = 1  # minutes, metres and knots of what is drawn: more than tha
 @dataclass(frozen=True, kw_only=True)
 class RowAsked:
     """What a form asks for: the plan's layer by its name, the fields to fill, values to begin with, fields that must be
-    filled besides those of the schema, and names that are taken. ``words`` names the step of undo, ``key`` the field
-    that names the row; ``known`` are the only names that it may have, any where there are none."""
+    filled besides those of the schema, and names that are taken. ``words`` names the step of undo."""
 
     layer: str
     title: str
@@ -45,8 +42,6 @@ class RowAsked:
     values: Mapping[str, object] = field(default_factory=dict)
     needed: tuple[str, ...] = ()
     taken: frozenset[str] = frozenset()
-    key: str = "name"
-    known: frozenset[str] = frozenset()
 
     @property
     def spec(self) -> LayerSpec:
@@ -54,9 +49,9 @@ class RowAsked:
         return LAYER_BY_NAME[self.layer]
 
 
-def names_in(layer: QgsVectorLayer, key: str = "name") -> frozenset[str]:
-    """The names that stand in a field of a layer, saved or not."""
-    index = layer.fields().indexOf(key)
+def names_in(layer: QgsVectorLayer) -> frozenset[str]:
+    """The names that stand in a layer, saved or not."""
+    index = layer.fields().indexOf("name")
     return frozenset(name for row in layer.getFeatures() if isinstance(name := row.attribute(index), str))
 
 
@@ -114,8 +109,6 @@ class RowForm(QDialog):
             _few_decimals(widget, spec)
         wrapper.setValues(self.feature.attribute(index), [])
         _say_empty(widget, schema_words(spec.pattern_words))
-        if name == self.asked.key and self.asked.known and isinstance(widget, QLineEdit):
-            _offer(widget, self.asked.known)
         form.addRow(label, widget)
         self.wrappers[name] = wrapper
 
@@ -139,12 +132,7 @@ class RowForm(QDialog):
             raise SwimPlanError(asked=f"'{title}'", allowed=_allowed(spec, error), remedy=error.remedy) from error
         if value is None and name in self.asked.needed:
             raise SwimPlanError(asked=tr("'{}' is empty").format(title), remedy=tr("Fill it in"))
-        if name == self.asked.key and self.asked.known and value not in self.asked.known:
-            raise SwimPlanError(
-                asked=tr("There is no '{}'").format(value),
-                allowed=tr("Choose one of: {}").format(", ".join(sorted(self.asked.known))),
-            )
-        if name == self.asked.key and value in self.asked.taken:
+        if name == "name" and value in self.asked.taken:
             raise SwimPlanError(asked=tr("'{}' is there already").format(value), remedy=tr("Give it another name"))
         return value
 
@@ -180,14 +168,6 @@ def _say_empty(widget: QWidget, form_words: str) -> None:
         if widget.text() == null:
             widget.clear()
         widget.setPlaceholderText(form_words)
-
-
-def _offer(widget: QLineEdit, known: frozenset[str]) -> None:
-    """What is known, to choose from while one types."""
-    completer = QCompleter(sorted(known), widget)
-    completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
-    completer.setFilterMode(Qt.MatchFlag.MatchContains)
-    widget.setCompleter(completer)
 
 
 def _stripped(value: object) -> object:

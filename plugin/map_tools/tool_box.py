@@ -9,19 +9,11 @@ from qgis.PyQt.QtGui import QKeySequence
 
 from ..core.typed_position import position_from_text
 from .at_hand import PlanAtHand
-from .draw_line import (
-    DrawLine,
-    channel_area_drawing,
-    channel_line_drawing,
-    closed_area_drawing,
-    eddy_area_drawing,
-    route_drawing,
-)
+from .draw_line import DrawLine, channel_area_drawing, channel_line_drawing, closed_area_drawing, route_drawing
 from .edit_route import EditRoute
 from .measure_leg import MeasureLeg
 from .move_mark import MoveMark
 from .place_mark import PlaceMark
-from .place_station import PlaceStation
 from .plan_tool import PlanTool
 
 
@@ -47,8 +39,6 @@ class ToolBox(QObject):
             "channel_line": DrawLine(canvas, plan, channel_line_drawing()),
             "channel_area": DrawLine(canvas, plan, channel_area_drawing()),
             "closed_area": DrawLine(canvas, plan, closed_area_drawing()),
-            "place_station": PlaceStation(canvas, plan),
-            "eddy_area": DrawLine(canvas, plan, eddy_area_drawing()),
             "measure_leg": MeasureLeg(canvas, plan),
         }
         for tool in self.tools.values():
