@@ -69,6 +69,7 @@ class TidelegDock(QgsDockWidget):
         self.session.plan_changed.connect(self._plan_changed)
         self.session.choices_changed.connect(self._show_what_can_be_done)
         self.time.looked_at.connect(self.results.show_in_time)
+        self.drawing.rates.asked.connect(self.tables.fill_in)
         self.swim.whole.clicked.connect(self.show_whole_swim)
         self.walk.whole_asked.connect(self.show_whole_swim)
         self.closed.connect(self._closed)
