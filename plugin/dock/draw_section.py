@@ -152,6 +152,10 @@ class DrawSection(Section):
         except SwimPlanError as error:
             self._refused(str(error))
 
+    def take(self, name: str) -> None:
+        """Use a tool, as its button does."""
+        self._triggered(name, True)
+
     def put_away(self) -> None:
         """Use no tool of ours."""
         self.tools.leave()

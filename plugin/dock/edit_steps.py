@@ -1,4 +1,4 @@
-"""Undo, redo and save for the layers that a section of the dock has edited: buttons that go by QGIS's own edit buffers."""
+"""Undo, redo and save for the layers that a section of the dock has edited, through QGIS's own edit buffers."""
 
 from __future__ import annotations
 

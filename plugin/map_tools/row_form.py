@@ -37,7 +37,7 @@ class RowAsked:
     filled besides those of the schema, and names that are taken. ``words`` names the step of undo.
 
     ``named`` is the field that names the row. ``choices`` are names of which a field takes one, ``suggested`` those it
-    may take. ``only_for`` says of a field for which values of the field ``switch`` it is asked for: else it stays empty.
+    may take. ``only_for`` says for which values of the field ``switch`` a field is asked for: else it stays empty.
     ``check`` raises SwimPlanError for values that do not go together.
     """
 
@@ -158,8 +158,7 @@ class RowForm(QDialog):
         """Take the values if the plan allows them; else say which one is wrong and stay."""
         try:
             values = {
-                name: self._value(name, wrapper) if self.asks(name) else None
-                for name, wrapper in self.wrappers.items()
+                name: self._value(name, wrapper) if self.asks(name) else None for name, wrapper in self.wrappers.items()
             }
             self.asked.check(values)
         except SwimPlanError as error:

@@ -251,7 +251,11 @@ class TableWindow(QDialog):
         """Go to the first row whose field ``key`` has this name; where there is none, put these rows there first."""
         mine = [fid for fid in self.model.fids if self.model.values[fid][key] == name]
         fresh = {one.name: one.default for one in self.spec.fields if one.default is not None}
-        made = [] if mine else self.model.write(tr("Add rows of '{}'").format(name), {}, [{**fresh, **one} for one in rows])
+        made = (
+            []
+            if mine
+            else self.model.write(tr("Add rows of '{}'").format(name), {}, [{**fresh, **one} for one in rows])
+        )
         if made:
             self.say(tr("The rows of '{}' are new. Empty means not known, and is never taken as 0.").format(name))
         if mine or made:
