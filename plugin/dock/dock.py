@@ -27,6 +27,7 @@ from .swim_section import SwimSection
 from .tables_section import TablesSection
 from .take_section import TakeSection
 from .time_section import TimeSection
+from .transits_section import TransitsSection
 from .walk import Walk
 from .water_section import WaterSection
 from .windows_section import WindowsSection
@@ -57,6 +58,7 @@ class TidelegDock(QgsDockWidget):
         self.when = WindowsSection(self.session)
         self.reach = ReachSection(self.session, self.go_to)
         self.order = OrderSection(self.session, self.go_to)
+        self.transits = TransitsSection(self.session, self.drawing.plan, self.go_to)
         self.take = TakeSection(self.session)
         self.sheet = SheetSection(self.session)
         self.help = QPushButton(tr("Help"))
@@ -74,6 +76,9 @@ class TidelegDock(QgsDockWidget):
         self.session.plan_changed.connect(self._plan_changed)
         self.session.choices_changed.connect(self._show_what_can_be_done)
         self.time.looked_at.connect(self.results.show_in_time)
+        self.drawing.rates.asked.connect(self.tables.fill_in)
+        self.transits.place_asked.connect(self._place_landmarks)
+        self.transits.read_asked.connect(self._read_chart)
         self.swim.whole.clicked.connect(self.show_whole_swim)
         self.walk.whole_asked.connect(self.show_whole_swim)
         self.closed.connect(self._closed)
@@ -97,6 +102,7 @@ class TidelegDock(QgsDockWidget):
             self.when,
             self.reach,
             self.order,
+            self.transits,
             self.take,
             self.sheet,
         ):
@@ -137,7 +143,18 @@ class TidelegDock(QgsDockWidget):
     def go_to(self, row: Row) -> None:
         """Show the place of a row on the map; one without a place moves nothing."""
         if row.points:
-            self.look.go_to(row.points)
+            self.look.go_to(row.points, spots=row.spots)
+
+    def _place_landmarks(self) -> None:
+        """Take the tool; what it says to do next stands in its section."""
+        self.drawing.take("landmark")
+        self.frames[self.drawing].section.setCollapsed(False)
+        self.area.ensureWidgetVisible(self.drawing.next)
+
+    def _read_chart(self) -> None:
+        from qgis import processing  # slow to import, so only when asked
+
+        processing.execAlgorithmDialog("tideleg:readchart", {"PLAN": str(self.session.path)})
 
     def show_whole_swim(self) -> None:
         """Show the planned swim on the map, all of its legs."""

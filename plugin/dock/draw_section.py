@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from functools import partial
 
-from qgis.core import QgsApplication, QgsVectorLayer
+from qgis.core import QgsApplication
 from qgis.gui import QgsGui, QgsMapCanvas
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtGui import QKeyEvent
@@ -18,7 +17,6 @@ from qgis.PyQt.QtWidgets import (
     QPushButton,
     QSizePolicy,
     QToolButton,
-    QUndoStack,
     QWidget,
 )
 
@@ -27,63 +25,12 @@ from ..core.typed_position import EXAMPLE
 from ..map_tools.lost_stops import lost_stops
 from ..map_tools.tool_box import ToolBox
 from ..words import tr
+from .edit_steps import EditSteps
 from .plan_at_hand import PlanAtHand
+from .rates_hint import RatesHint
 from .section import Section, label
 from .session import Session
-
-
-def tool_words() -> dict[str, tuple[str, str, str, str]]:
-    """Of each tool: its words, its tooltip, its icon of QGIS's, and its keys unless the user chose others."""
-    return {
-        "place_mark": (
-            tr("Place Mark"),
-            tr("Place a mark; depth and distance in metres and bearing in degrees show beside the cursor"),
-            "mActionCapturePoint",
-            "Alt+1",
-        ),
-        "move_mark": (
-            tr("Move Mark"),
-            tr("Drag a mark, or type where it goes; routes stay as they are drawn"),
-            "mActionMoveFeaturePoint",
-            "Alt+2",
-        ),
-        "draw_route": (
-            tr("Draw Route"),
-            tr("Click the stops in swimming order; a stop at a mark takes the mark's exact place"),
-            "mActionAddPolyline",
-            "Alt+3",
-        ),
-        "edit_route": (
-            tr("Edit Route"),
-            tr("Move, put in and take out the stops of a route"),
-            "mActionVertexTool",
-            "Alt+4",
-        ),
-        "channel_line": (
-            tr("Channel Line"),
-            tr("Draw a boat channel along its middle; its width in metres is asked for"),
-            "mActionCaptureLine",
-            "Alt+5",
-        ),
-        "channel_area": (
-            tr("Channel Area"),
-            tr("Draw a boat channel by its corners"),
-            "mActionCapturePolygon",
-            "Alt+6",
-        ),
-        "closed_area": (
-            tr("Closed Area"),
-            tr("Draw an area with a rule, such as no entry or no anchoring"),
-            "mActionAddPolygon",
-            "Alt+7",
-        ),
-        "measure_leg": (
-            tr("Measure Leg"),
-            tr("Distance in metres, bearings and heading to hold in degrees, minutes, speed over the ground in m/s"),
-            "mActionMeasure",
-            "Alt+8",
-        ),
-    }
+from .tool_words import tool_words
 
 
 class DrawSection(Section):
@@ -95,18 +42,17 @@ class DrawSection(Section):
         super().__init__("Draw", tr("Draw"), parent)
         self._session = session
         self._path = session.path
-        self._last: str = ""  # the layer that was drawn into last, by its id
-        self._drawn_into: list[str] = []
         self.plan = PlanAtHand(session, self)
         self.tools = ToolBox(canvas, self.plan, self)
         self.tool_actions: dict[str, QAction] = {}
         self.buttons: dict[str, QToolButton] = {}
         self.next = label()
         self.finish, self.back = QPushButton(), QPushButton()
-        self.undo, self.redo = QPushButton(tr("Undo")), QPushButton(tr("Redo"))
-        self.save = QPushButton(tr("Save Drawing"))
+        self.steps = EditSteps(session.project, tr("Save Drawing"), self)
+        self.undo, self.redo, self.save = self.steps.undo, self.steps.redo, self.steps.save
         self.position, self.there = QLineEdit(), QPushButton()
         self.done, self.lost, self.problem = label(), label(strong=True), label(strong=True)
+        self.rates = RatesHint(session)
         self._make_actions()
         self._lay_out()
         self._connect()
@@ -157,6 +103,7 @@ class DrawSection(Section):
         self.inside.addLayout(typed)
         self.inside.addLayout(steps)
         self.inside.addWidget(self.done)
+        self.inside.addWidget(self.rates)
         self.inside.addWidget(self.lost)
         self.inside.addWidget(self.problem)
 
@@ -165,10 +112,10 @@ class DrawSection(Section):
             action.triggered.connect(partial(self._triggered, name))
         self.finish.clicked.connect(self._finish)
         self.back.clicked.connect(self._take_back)
-        self.undo.clicked.connect(lambda: self._step(QUndoStack.undo))
-        self.redo.clicked.connect(lambda: self._step(QUndoStack.redo))
-        self.save.clicked.connect(self._save)
-        self.tools.stepped.connect(lambda again: self._step(QUndoStack.redo if again else QUndoStack.undo))
+        self.steps.said.connect(self._say)
+        self.steps.refused.connect(self._refused)
+        self.steps.stepped.connect(self._show_steps)
+        self.tools.stepped.connect(self.steps.step)
         self.position.returnPressed.connect(self.take_position)
         self.there.clicked.connect(self.take_position)
         self.tools.changed.connect(self.refresh)
@@ -204,6 +151,10 @@ class DrawSection(Section):
             self.tools.type_position(self.position.text())
         except SwimPlanError as error:
             self._refused(str(error))
+
+    def take(self, name: str) -> None:
+        """Use a tool, as its button does."""
+        self._triggered(name, True)
 
     def put_away(self) -> None:
         """Use no tool of ours."""
@@ -241,7 +192,8 @@ class DrawSection(Section):
     def _plan_changed(self) -> None:
         """Another plan, or none: what was being drawn belongs to the one before it."""
         if self._session.path != self._path:
-            self._path, self._last, self._drawn_into = self._session.path, "", []
+            self._path = self._session.path
+            self.steps.forget()
             self.tools.leave()
             self._refused("")
             self._say("")
@@ -263,35 +215,13 @@ class DrawSection(Section):
     def _drawn(self, name: str, row: str) -> None:
         """Something was drawn: it stands in the layer's edits. A route that was drawn is the one to plan."""
         layer = self.plan.layer(*self.tools.used.needs) if self.tools.used is not None else None
-        self._last = layer.id() if layer is not None else ""
-        self._drawn_into = list(dict.fromkeys([*self._drawn_into, *filter(None, [self._last])]))
+        self.steps.drawn(layer)
         self._refused("")
         words = tr("'{}' is drawn and not saved yet.")
         aside = self.tools.used.aside if self.tools.used is not None else ""
         self._say(f"{words.format(row or tr('(without a name)'))} {aside}".strip())
         if name == "routes" and row in self._session.routes:
             self._session.choose_route(row)
-        self._show_steps()
-
-    def _layer(self) -> QgsVectorLayer | None:
-        layer = self._session.project.mapLayer(self._last) if self._last else None
-        return layer if layer is not None and layer.isEditable() else None
-
-    def _unsaved(self) -> list[QgsVectorLayer]:
-        """The layers drawn into whose edits are not saved."""
-        layers = map(self._session.project.mapLayer, self._drawn_into)
-        return [layer for layer in layers if layer is not None and layer.isModified()]
-
-    def _save(self) -> None:
-        """Save the edits of the layers that were drawn into, as QGIS does; one goes on drawing."""
-        saved, refused = [], []
-        for layer in self._unsaved():
-            if layer.commitChanges(False):
-                saved.append(layer.name())
-            else:
-                refused.append(tr("'{}' was not saved: {}").format(layer.name(), " ".join(layer.commitErrors())))
-        self._say(tr("Saved: {}.").format(", ".join(saved)) if saved else "")
-        self._refused(" ".join(refused))
         self._show_steps()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -309,28 +239,10 @@ class DrawSection(Section):
         self.lost.setVisible(bool(lost))
 
     def _show_steps(self, *_: object) -> None:
-        """What can be undone, redone and saved of what was drawn, and what it took away."""
+        """What can be undone, redone and saved of what was drawn, what it took away and what it lacks yet."""
         self._show_lost()
-        unsaved = [layer.name() for layer in self._unsaved()]
-        self.save.setVisible(bool(unsaved))
-        self.save.setToolTip(tr("Save the edits of: {}").format(", ".join(unsaved)) if unsaved else "")
-        layer = self._layer()
-        stack = layer.undoStack() if layer is not None else None
-        for button, can, words, tip in (
-            (self.undo, stack is not None and stack.canUndo(), stack and stack.undoText(), tr("Undo in '{}': {}")),
-            (self.redo, stack is not None and stack.canRedo(), stack and stack.redoText(), tr("Redo in '{}': {}")),
-        ):
-            button.setVisible(stack is not None)
-            button.setEnabled(can)
-            button.setToolTip(tip.format(layer.name(), words) if can else "")
-
-    def _step(self, step: Callable[[QUndoStack], None]) -> None:
-        layer = self._layer()
-        if layer is not None:
-            step(layer.undoStack())
-            layer.triggerRepaint()
-            self._say("")
-        self._show_steps()
+        self.rates.refresh()
+        self.steps.show()
 
     def _say(self, words: str) -> None:
         self.done.setText(words)

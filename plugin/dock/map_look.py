@@ -33,8 +33,11 @@ class MapLook:
     def __init__(self, canvas: QgsMapCanvas) -> None:
         self._canvas = canvas
 
-    def go_to(self, points: Iterable[tuple[float, float]], *, flash: bool = True) -> bool:
-        """Show places given as (lon, lat). False where the map's reference system does not reach there."""
+    def go_to(
+        self, points: Iterable[tuple[float, float]], *, flash: bool = True, spots: Iterable[tuple[float, float]] = ()
+    ) -> bool:
+        """Show places given as (lon, lat), and have the line over them flash, and the ``spots`` as points. False where
+        the map's reference system does not reach there."""
         points = list(points)
         to_map = QgsCoordinateTransform(
             output_crs(), self._canvas.mapSettings().destinationCrs(), QgsProject.instance()
@@ -46,9 +49,10 @@ class MapLook:
         self._canvas.setExtent(extent)
         self._canvas.refresh()
         if flash:
-            self._flash(points)
+            self._flash(points, spots)
         return True
 
-    def _flash(self, points: list[tuple[float, float]]) -> None:
+    def _flash(self, points: list[tuple[float, float]], spots: Iterable[tuple[float, float]]) -> None:
         drawn = QgsGeometry.fromPointXY(QgsPointXY(*points[0])) if len(set(points)) == 1 else line_over(points)
-        self._canvas.flashGeometries([drawn], output_crs())
+        dots = [QgsGeometry.fromPointXY(QgsPointXY(*spot)) for spot in spots]
+        self._canvas.flashGeometries([drawn, *dots], output_crs())

@@ -31,6 +31,7 @@ from .session import PLANNING, Session
 CHART_WITHIN_M = 25_000.0
 READ_AROUND_M = 6_000.0
 STEP_DEG = 0.01
+PORT_TABLES = ("tides", "tide_ports", "tide_series", "tide_constants")
 
 
 class PlanAtHand(QObject):
@@ -81,6 +82,15 @@ class PlanAtHand(QObject):
     def depart(self) -> datetime | None:
         """The departure that is chosen."""
         return self._session.depart
+
+    def ports(self) -> list[str]:
+        """The ports of the plan's tables of tides; none where those cannot be read."""
+        try:
+            copies = self._session.layers.copies() if self._session.layers is not None else {}
+        except SwimPlanError:  # planning says what is wrong
+            return []
+        found = (name for table in PORT_TABLES if table in copies for name in copies[table].texts("port"))
+        return sorted(set(found))
 
     def chart_around(self, lon: float, lat: float) -> Surroundings:
         """The chart around a place."""

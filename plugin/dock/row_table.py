@@ -56,7 +56,7 @@ class RowTable(QTableWidget):
         self.setWordWrap(True)
         self.setShowGrid(False)
         self.setAlternatingRowColors(True)
-        self.cellClicked.connect(lambda row, _column: self.row_chosen.emit(self.rows[row]))
+        self.cellClicked.connect(lambda row, _column: self.click_row(row))
         self.fit()
 
     def _set_headers(self, headers: Sequence[tuple[str, str]]) -> None:
@@ -107,6 +107,10 @@ class RowTable(QTableWidget):
 
     def _takes_the_rest(self, row: Row) -> bool:
         return len(row.cells) < self.columnCount()
+
+    def click_row(self, number: int) -> None:
+        """A row was clicked."""
+        self.row_chosen.emit(self.rows[number])
 
     def fit(self, *_: int) -> None:
         """As tall as the rows are at this width."""

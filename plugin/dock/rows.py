@@ -28,7 +28,8 @@ Points = tuple[tuple[float, float], ...]
 
 @dataclass(frozen=True, kw_only=True)
 class Row:
-    """One row: its cells, where it is as (lon, lat) pairs, and how grave it is where that counts.
+    """One row: its cells, where it is as (lon, lat) pairs, and how grave it is where that counts; ``spots`` are places
+    that flash as points.
 
     Where there are fewer cells than columns the last one takes the rest of the row.
     """
@@ -36,6 +37,7 @@ class Row:
     cells: tuple[str, ...]
     points: Points = ()
     severity: str = ""
+    spots: Points = ()
 
 
 def leg_headers() -> list[tuple[str, str]]:

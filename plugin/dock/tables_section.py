@@ -13,6 +13,7 @@ from ..plan_package.words import schema_words
 from ..words import tr
 from .section import Section, label
 from .session import Session
+from .station_rates import Rateless, first_rows
 from .tables.table_windows import TableWindows
 
 TIDES = ("tides", "tide_ports", "tide_series", "tide_constants", "tide_coefficients")
@@ -76,6 +77,12 @@ class TablesSection(Section):
 
     def _open(self, table: str, _checked: bool = False) -> None:
         self.windows.open(table)
+
+    def fill_in(self, one: Rateless) -> None:
+        """Open the table that a station's rates belong to, at its rows."""
+        window = self.windows.open(one.table)
+        if window is not None:
+            window.begin_rows("station", one.station, first_rows(one))
 
     def refresh(self) -> None:
         """Show what can be opened, or what to do first."""

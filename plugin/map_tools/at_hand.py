@@ -50,6 +50,10 @@ class PlanAtHand(Protocol):
         """The departure that is chosen."""
         ...
 
+    def ports(self) -> list[str]:
+        """The names of the ports whose tides the plan has."""
+        ...
+
     def chart_around(self, lon: float, lat: float) -> Surroundings:
         """The chart around a place; what has to be read first is there at a later call."""
         ...

@@ -12,7 +12,7 @@ from ..core.errors import SwimPlanError
 from ..core.geodesy import geodesic_leg
 from ..words import tr
 from .at_hand import GeometryType, PlanAtHand
-from .places import Place
+from .places import MarkPlace, Place, marks_of
 from .plan_tool import PlanTool
 from .readings import depth_lines, distance_words, position_line, ruler_words, variation_for
 from .row_adding import RowAdding
@@ -21,7 +21,10 @@ from .row_form import RowAsked, free_name, names_in
 
 @dataclass(frozen=True, kw_only=True)
 class Drawing:
-    """What is drawn: the plan's layer, lines or areas, the word that names are proposed from, and the form's fields."""
+    """What is drawn: the plan's layer, lines or areas, the word that names are proposed from, and the form's fields.
+
+    ``station`` says that the row is named after a stream station of the plan instead of by a name of its own.
+    """
 
     layer: str
     geometry: GeometryType
@@ -32,6 +35,7 @@ class Drawing:
     fields: tuple[str, ...]
     needed: tuple[str, ...] = ()
     unique_names: bool = False
+    station: bool = False
 
     @property
     def least(self) -> int:
@@ -93,6 +97,20 @@ def closed_area_drawing() -> Drawing:
     )
 
 
+def eddy_area_drawing() -> Drawing:
+    """An area in which one station alone rules."""
+    return Drawing(
+        layer="stream_areas",
+        geometry=GeometryType.PolygonGeometry,
+        word="",
+        title=tr("New Eddy Area"),
+        undo=tr("Draw eddy area"),
+        hint=tr("Click the corners of the area in which one stream station alone rules."),
+        fields=("station", "phase"),
+        station=True,
+    )
+
+
 class DrawLine(PlanTool):
     """A left click adds a vertex; a right click or Enter asks for the row's values; cancelled, one draws on."""
 
@@ -145,6 +163,8 @@ class DrawLine(PlanTool):
             return
         if not self.vertices:
             self.layer()  # refused before anything is drawn
+            if self.drawing.station:
+                self._stations()
         if not self.vertices or self.vertices[-1].lonlat != place.lonlat:
             self.vertices.append(place)
         self._show()
@@ -183,8 +203,14 @@ class DrawLine(PlanTool):
                 remedy=tr("Take the last corners back with Backspace"),
             )
         layer = self.layer()
-        taken = names_in(layer)
-        asked = RowAsked(
+        asked = self._of_station(geometry) if self.drawing.station else self._of_its_own(names_in(layer))
+        self._show()
+        self.tip.hide()
+        self.adding.ask(layer, geometry, asked, self._about(), self._added, self.changed.emit)
+
+    def _of_its_own(self, taken: frozenset[str]) -> RowAsked:
+        """A row with a name of its own is asked for."""
+        return RowAsked(
             layer=self.drawing.layer,
             title=self.drawing.title,
             words=self.drawing.undo,
@@ -193,9 +219,32 @@ class DrawLine(PlanTool):
             needed=self.drawing.needed,
             taken=taken if self.drawing.unique_names else frozenset(),
         )
-        self._show()
-        self.tip.hide()
-        self.adding.ask(layer, geometry, asked, self._about(), self._added, self.changed.emit)
+
+    def _of_station(self, geometry: QgsGeometry) -> RowAsked:
+        """A row that names a station is asked for; one that lies inside alone is proposed."""
+        stations = self._stations()
+        inside = [one.name for one in stations if geometry.contains(QgsPointXY(one.lon, one.lat))]
+        return RowAsked(
+            layer=self.drawing.layer,
+            title=self.drawing.title,
+            words=self.drawing.undo,
+            fields=self.drawing.fields,
+            values={"station": inside[0]} if len(inside) == 1 else {},
+            named="station",
+            choices={"station": sorted({one.name for one in stations})},
+        )
+
+    def _stations(self) -> list[MarkPlace]:
+        """The plan's stream stations; SwimPlanError where there are none."""
+        layer = self.plan.layer("stream_stations", GeometryType.PointGeometry)
+        stations = [one for one in marks_of(layer, "station") if one.name]
+        if not stations:
+            raise SwimPlanError(
+                asked=tr("The plan has no stream station"),
+                allowed=tr("An eddy area takes its stream from a station"),
+                remedy=tr("Place the station first, with Stream Station"),
+            )
+        return stations
 
     def take_back(self) -> None:
         """Take the last vertex back."""

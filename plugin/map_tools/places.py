@@ -119,17 +119,19 @@ def within_name(lon: float, lat: float, mark: MarkPlace) -> bool:
     return geodesic_leg(lon, lat, mark.lon, mark.lat)[0] <= TAKES_NAME_WITHIN_M
 
 
-def marks_of(layer: QgsVectorLayer | None) -> list[MarkPlace]:
-    """The marks as they are drawn now, saved or not; those without a place are left out."""
+def marks_of(layer: QgsVectorLayer | None, named: str = "name") -> list[MarkPlace]:
+    """The marks, or a layer's other points with the field ``named``, as they are drawn now, saved or not; those without
+    a place are left out."""
     if layer is None:
         return []
-    request = QgsFeatureRequest().setSubsetOfAttributes(["name", "kind"], layer.fields())
+    columns = [field if layer.fields().indexOf(field) >= 0 else "" for field in (named, "kind")]
+    request = QgsFeatureRequest().setSubsetOfAttributes([one for one in columns if one], layer.fields())
     found = []
     for row in layer.getFeatures(request):
         geometry = row.geometry()
         if geometry.isNull() or geometry.isEmpty():
             continue
         point = next(geometry.vertices())
-        name, kind = (text if isinstance(text := row[field], str) else "" for field in ("name", "kind"))
+        name, kind = (text if field and isinstance(text := row[field], str) else "" for field in columns)
         found.append(MarkPlace(fid=row.id(), name=name, kind=kind, lon=point.x(), lat=point.y()))
     return found

@@ -54,7 +54,7 @@ class RowAdding:
 
             def add() -> None:
                 add_row(layer, form.feature, asked.words)
-                name = form.feature["name"]
+                name = form.feature[asked.named]
                 added(name if isinstance(name, str) else "")
 
             self._guard(add)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 
 from qgis.core import QgsApplication, QgsFeature, QgsGeometry, QgsVectorLayer, QgsVectorLayerUtils
@@ -10,6 +10,7 @@ from qgis.gui import QgsEditorWidgetWrapper, QgsFilterLineEdit, QgsGui
 from qgis.PyQt.QtCore import Qt
 from qgis.PyQt.QtWidgets import (
     QComboBox,
+    QCompleter,
     QDialog,
     QDialogButtonBox,
     QDoubleSpinBox,
@@ -33,7 +34,12 @@ FEWEST_DECIMALS = 1  # minutes, metres and knots of what is drawn: more than tha
 @dataclass(frozen=True, kw_only=True)
 class RowAsked:
     """What a form asks for: the plan's layer by its name, the fields to fill, values to begin with, fields that must be
-    filled besides those of the schema, and names that are taken. ``words`` names the step of undo."""
+    filled besides those of the schema, and names that are taken. ``words`` names the step of undo.
+
+    ``named`` is the field that names the row. ``choices`` are names of which a field takes one, ``suggested`` those it
+    may take. ``only_for`` says for which values of the field ``switch`` a field is asked for: else it stays empty.
+    ``check`` raises SwimPlanError for values that do not go together.
+    """
 
     layer: str
     title: str
@@ -42,6 +48,12 @@ class RowAsked:
     values: Mapping[str, object] = field(default_factory=dict)
     needed: tuple[str, ...] = ()
     taken: frozenset[str] = frozenset()
+    named: str = "name"
+    choices: Mapping[str, Sequence[str]] = field(default_factory=dict)
+    suggested: Mapping[str, Sequence[str]] = field(default_factory=dict)
+    switch: str = ""
+    only_for: Mapping[str, frozenset[str]] = field(default_factory=dict)
+    check: Callable[[Mapping[str, object]], None] = lambda _values: None
 
     @property
     def spec(self) -> LayerSpec:
@@ -49,9 +61,9 @@ class RowAsked:
         return LAYER_BY_NAME[self.layer]
 
 
-def names_in(layer: QgsVectorLayer) -> frozenset[str]:
-    """The names that stand in a layer, saved or not."""
-    index = layer.fields().indexOf("name")
+def names_in(layer: QgsVectorLayer, named: str = "name") -> frozenset[str]:
+    """The names that stand in a field of a layer, saved or not."""
+    index = layer.fields().indexOf(named)
     return frozenset(name for row in layer.getFeatures() if isinstance(name := row.attribute(index), str))
 
 
@@ -73,6 +85,7 @@ class RowForm(QDialog):
         self.asked = asked
         self.feature = self._begun(layer, geometry)
         self.wrappers: dict[str, QgsEditorWidgetWrapper] = {}
+        self.labels: dict[str, QLabel] = {}
         self.problem = _plain_label("")
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self.buttons.accepted.connect(self.accept)
@@ -87,6 +100,9 @@ class RowForm(QDialog):
         whole.addWidget(self.problem)
         whole.addWidget(self.buttons)
         self.problem.hide()
+        if asked.switch:
+            self.wrappers[asked.switch].valuesChanged.connect(self.show_asked)
+            self.show_asked()
         self.wrappers[asked.fields[0]].widget().setFocus()
 
     def _begun(self, layer: QgsVectorLayer, geometry: QgsGeometry) -> QgsFeature:
@@ -97,7 +113,7 @@ class RowForm(QDialog):
     def _add_field(self, form: QFormLayout, layer: QgsVectorLayer, name: str) -> None:
         index = layer.fields().indexOf(name)
         spec = self.asked.spec.field(name)
-        wrapper = QgsGui.editorWidgetRegistry().create(layer, index, None, self)
+        wrapper = self._wrapper(layer, index, name)
         widget = wrapper.widget()
         title = layer.attributeDisplayName(index)
         label = QLabel(title)
@@ -110,17 +126,47 @@ class RowForm(QDialog):
         wrapper.setValues(self.feature.attribute(index), [])
         _say_empty(widget, schema_words(spec.pattern_words))
         form.addRow(label, widget)
-        self.wrappers[name] = wrapper
+        self.wrappers[name], self.labels[name] = wrapper, label
+
+    def _wrapper(self, layer: QgsVectorLayer, index: int, name: str) -> QgsEditorWidgetWrapper:
+        """The layer's own widget for a field, or a list of the names that it takes one of."""
+        registry = QgsGui.editorWidgetRegistry()
+        if name in self.asked.choices:
+            names = [{one: one} for one in self.asked.choices[name]]
+            wrapper = registry.create("ValueMap", layer, index, {"map": names}, None, self)
+        else:
+            wrapper = registry.create(layer, index, None, self)
+        widget = wrapper.widget()
+        if name in self.asked.suggested and isinstance(widget, QgsFilterLineEdit):
+            widget.setCompleter(_completer(self.asked.suggested[name], widget))
+        return wrapper
+
+    def asks(self, name: str) -> bool:
+        """Whether a field is asked for, as the form is filled in now."""
+        only_for = self.asked.only_for.get(name)
+        return only_for is None or self.wrappers[self.asked.switch].value() in only_for
+
+    def show_asked(self, *_: object) -> None:
+        """Show the fields that are asked for; those of another choice are none of this one."""
+        for name, wrapper in self.wrappers.items():
+            for one in (self.labels[name], wrapper.widget()):
+                one.setVisible(self.asks(name))
+        self.problem.hide()
+        self.adjustSize()
 
     def accept(self) -> None:
         """Take the values if the plan allows them; else say which one is wrong and stay."""
         try:
-            for name, wrapper in self.wrappers.items():
-                self.feature.setAttribute(self.feature.fieldNameIndex(name), self._value(name, wrapper))
+            values = {
+                name: self._value(name, wrapper) if self.asks(name) else None for name, wrapper in self.wrappers.items()
+            }
+            self.asked.check(values)
         except SwimPlanError as error:
             self.problem.setText(str(error))
             self.problem.show()
             return
+        for name, value in values.items():
+            self.feature.setAttribute(self.feature.fieldNameIndex(name), value)
         super().accept()
 
     def _value(self, name: str, wrapper: QgsEditorWidgetWrapper) -> object:
@@ -132,7 +178,7 @@ class RowForm(QDialog):
             raise SwimPlanError(asked=f"'{title}'", allowed=_allowed(spec, error), remedy=error.remedy) from error
         if value is None and name in self.asked.needed:
             raise SwimPlanError(asked=tr("'{}' is empty").format(title), remedy=tr("Fill it in"))
-        if name == "name" and value in self.asked.taken:
+        if name == self.asked.named and value in self.asked.taken:
             raise SwimPlanError(asked=tr("'{}' is there already").format(value), remedy=tr("Give it another name"))
         return value
 
@@ -168,6 +214,14 @@ def _say_empty(widget: QWidget, form_words: str) -> None:
         if widget.text() == null:
             widget.clear()
         widget.setPlaceholderText(form_words)
+
+
+def _completer(names: Sequence[str], parent: QWidget) -> QCompleter:
+    """Offers names of the plan while one types; another may be typed as well."""
+    completer = QCompleter(list(names), parent)
+    completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+    completer.setFilterMode(Qt.MatchFlag.MatchContains)
+    return completer
 
 
 def _stripped(value: object) -> object:

@@ -9,11 +9,20 @@ from qgis.PyQt.QtGui import QKeySequence
 
 from ..core.typed_position import position_from_text
 from .at_hand import PlanAtHand
-from .draw_line import DrawLine, channel_area_drawing, channel_line_drawing, closed_area_drawing, route_drawing
+from .draw_line import (
+    DrawLine,
+    channel_area_drawing,
+    channel_line_drawing,
+    closed_area_drawing,
+    eddy_area_drawing,
+    route_drawing,
+)
 from .edit_route import EditRoute
 from .measure_leg import MeasureLeg
 from .move_mark import MoveMark
 from .place_mark import PlaceMark
+from .place_point import PlacePoint
+from .placings import landmark_placing, station_placing
 from .plan_tool import PlanTool
 
 
@@ -39,6 +48,9 @@ class ToolBox(QObject):
             "channel_line": DrawLine(canvas, plan, channel_line_drawing()),
             "channel_area": DrawLine(canvas, plan, channel_area_drawing()),
             "closed_area": DrawLine(canvas, plan, closed_area_drawing()),
+            "stream_station": PlacePoint(canvas, plan, station_placing()),
+            "eddy_area": DrawLine(canvas, plan, eddy_area_drawing()),
+            "landmark": PlacePoint(canvas, plan, landmark_placing()),
             "measure_leg": MeasureLeg(canvas, plan),
         }
         for tool in self.tools.values():

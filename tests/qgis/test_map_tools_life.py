@@ -22,7 +22,18 @@ from tideleg.dock.dock import TidelegDock
 from tideleg.map_tools.row_form import RowForm
 
 AWAY = moved(700.0, -300.0)
-EVERY = ("place_mark", "move_mark", "draw_route", "edit_route", "channel_line", "channel_area", "closed_area")
+EVERY = (
+    "place_mark",
+    "move_mark",
+    "draw_route",
+    "edit_route",
+    "channel_line",
+    "channel_area",
+    "closed_area",
+    "stream_station",
+    "eddy_area",
+    "landmark",
+)
 
 
 @pytest.fixture()
@@ -254,11 +265,11 @@ def test_a_dock_that_is_closed_puts_the_tool_away(hand: Hand) -> None:
     assert hand.section.tools.used is None
 
 
-def test_ten_lives_with_a_tool_in_use_leave_nothing_behind(qgis_app, tmp_path: Path) -> None:
+def test_a_life_with_each_tool_in_use_leaves_nothing_behind(qgis_app, tmp_path: Path) -> None:
     plan, desk, seen = invented_bay(tmp_path / "bay.gpkg"), Desk(), []
     QgsProject.instance().clear()
     desk.window.show()
-    for life in range(10):
+    for life in range(len(EVERY) + 1):
         plugin = tideleg.classFactory(desk)
         plugin.initGui()
         plugin.dock_action.trigger()
@@ -268,7 +279,7 @@ def test_ten_lives_with_a_tool_in_use_leave_nothing_behind(qgis_app, tmp_path: P
             settle(plugin.dock.session)
         hand = Hand(desk, plugin.dock)
         hand.show()
-        begun(hand, [*EVERY, "measure_leg"][life % 8])
+        begun(hand, [*EVERY, "measure_leg"][life])
         plugin.unload()
         hand = None
         flush_deletions()

@@ -247,6 +247,22 @@ class TableWindow(QDialog):
             self.view.go_to(made[0], first)
             self.say(tr("Row {} is new. Type its values; Tab goes on.").format(len(self.model.fids)))
 
+    def begin_rows(self, key: str, name: str, rows: list[Values]) -> None:
+        """Go to the first row whose field ``key`` has this name; where there is none, put these rows there first."""
+        mine = [fid for fid in self.model.fids if self.model.values[fid][key] == name]
+        fresh = {one.name: one.default for one in self.spec.fields if one.default is not None}
+        made = (
+            []
+            if mine
+            else self.model.write(tr("Add rows of '{}'").format(name), {}, [{**fresh, **one} for one in rows])
+        )
+        if made:
+            self.say(tr("The rows of '{}' are new. Empty means not known, and is never taken as 0.").format(name))
+        if mine or made:
+            given = rows[0] if rows else {}
+            first = next((one.name for one in self.spec.fields if one.name not in given), key)
+            self.view.go_to((mine or made)[0], first)
+
     def delete_rows(self) -> None:
         """Delete the rows in which anything is selected; undo brings them back."""
         fids = self.view.chosen_rows()
