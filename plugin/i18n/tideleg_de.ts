@@ -4722,6 +4722,7 @@
         <location filename="../core/water/hourly.py"/>
         <location filename="../core/water/slack_offset.py"/>
         <location filename="../layers_in/station_forms.py"/>
+        <location filename="../map_tools/placings.py"/>
         <source>The spring range is the larger</source>
         <translation>Der Springhub ist der größere</translation>
     </message>
@@ -6404,6 +6405,7 @@
         <location filename="../dock/result_sections.py"/>
         <location filename="../dock/swim_section.py"/>
         <location filename="../dock/time_section.py"/>
+        <location filename="../dock/transits_section.py"/>
         <location filename="../dock/work_section.py"/>
         <source>Stopped.</source>
         <translation>Gestoppt.</translation>
@@ -6431,100 +6433,8 @@
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
-        <source>Place Mark</source>
-        <translation>Marke setzen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Place a mark; depth and distance in metres and bearing in degrees show beside the cursor</source>
-        <translation>Eine Marke setzen; Tiefe und Abstand in Metern und Peilung in Grad stehen neben dem Mauszeiger</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Move Mark</source>
-        <translation>Marke verschieben</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Drag a mark, or type where it goes; routes stay as they are drawn</source>
-        <translation>Eine Marke ziehen oder eingeben, wohin sie kommt; Routen bleiben, wie sie gezeichnet sind</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Draw Route</source>
-        <translation>Route zeichnen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Click the stops in swimming order; a stop at a mark takes the mark's exact place</source>
-        <translation>Die Halte in der Reihenfolge des Schwimmens anklicken; ein Halt an einer Marke übernimmt deren genauen Ort</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Edit Route</source>
-        <translation>Route ändern</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Move, put in and take out the stops of a route</source>
-        <translation>Halte einer Route verschieben, einfügen und herausnehmen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Channel Line</source>
-        <translation>Fahrwasserlinie</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Draw a boat channel along its middle; its width in metres is asked for</source>
-        <translation>Ein Fahrwasser längs seiner Mitte zeichnen; nach der Breite in Metern wird gefragt</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Channel Area</source>
-        <translation>Fahrwasserfläche</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Draw a boat channel by its corners</source>
-        <translation>Ein Fahrwasser mit seinen Ecken zeichnen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Closed Area</source>
-        <translation>Sperrgebiet</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Draw an area with a rule, such as no entry or no anchoring</source>
-        <translation>Ein Gebiet mit einer Regel zeichnen, etwa kein Zutritt oder Ankern verboten</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Measure Leg</source>
-        <translation>Abschnitt messen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Distance in metres, bearings and heading to hold in degrees, minutes, speed over the ground in m/s</source>
-        <translation>Strecke in Metern, Peilungen und Kurs am Kompass in Grad, Minuten, Geschwindigkeit über Grund in m/s</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
         <source>Draw</source>
         <translation>Zeichnen</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <location filename="../dock/tables/table_window.py"/>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <location filename="../dock/draw_section.py"/>
-        <location filename="../dock/tables/table_window.py"/>
-        <source>Redo</source>
-        <translation>Wiederholen</translation>
     </message>
     <message>
         <location filename="../dock/draw_section.py"/>
@@ -6578,6 +6488,7 @@
         <location filename="../dock/tables_section.py"/>
         <location filename="../dock/take_section.py"/>
         <location filename="../dock/time_section.py"/>
+        <location filename="../dock/transits_section.py"/>
         <location filename="../dock/water_section.py"/>
         <location filename="../dock/work_section.py"/>
         <source>Open a plan first.</source>
@@ -6595,29 +6506,41 @@
         <translation>(ohne Namen)</translation>
     </message>
     <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>'{}' was not saved: {}</source>
-        <translation>'{}' wurde nicht gespeichert: {}</translation>
+        <location filename="../dock/edit_steps.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
     </message>
     <message>
-        <location filename="../dock/draw_section.py"/>
-        <source>Saved: {}.</source>
-        <translation>Gespeichert: {}.</translation>
+        <location filename="../dock/edit_steps.py"/>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
     </message>
     <message>
-        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/edit_steps.py"/>
         <source>Save the edits of: {}</source>
         <translation>Änderungen speichern in: {}</translation>
     </message>
     <message>
-        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/edit_steps.py"/>
         <source>Undo in '{}': {}</source>
         <translation>Rückgängig in „{}“: {}</translation>
     </message>
     <message>
-        <location filename="../dock/draw_section.py"/>
+        <location filename="../dock/edit_steps.py"/>
         <source>Redo in '{}': {}</source>
         <translation>Wiederholen in „{}“: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/edit_steps.py"/>
+        <source>'{}' was not saved: {}</source>
+        <translation>'{}' wurde nicht gespeichert: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/edit_steps.py"/>
+        <source>Saved: {}.</source>
+        <translation>Gespeichert: {}.</translation>
     </message>
     <message>
         <location filename="../dock/flag_shapes.py"/>
@@ -7255,7 +7178,28 @@
         <translation>{}… {} %</translation>
     </message>
     <message>
+        <location filename="../dock/rates_hint.py"/>
+        <source>Fill In Rates…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/rates_hint.py"/>
+        <source>'{}' has no rates yet: its stream is not known, and not known is not slack.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/rates_hint.py"/>
+        <source>Stations like that: {}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/rates_hint.py"/>
+        <source>Open the table '{}' at the rows of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../dock/reach_rows.py"/>
+        <location filename="../dock/transits_section.py"/>
         <location filename="../layers_out/styling.py"/>
         <location filename="../map_tools/place_mark.py"/>
         <location filename="../plan_package/schema.py"/>
@@ -8674,6 +8618,16 @@ bis {}</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
+        <source>Add rows of '{}'</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
+        <source>The rows of '{}' are new. Empty means not known, and is never taken as 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tables/table_window.py"/>
         <source>Select the rows to delete first.</source>
         <translation>Zuerst die Zeilen auswählen, die zu löschen sind.</translation>
     </message>
@@ -9128,6 +9082,286 @@ bis {}</translation>
         <translation>Abschnitt {} nach {}: Kurs {}</translation>
     </message>
     <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Place Mark</source>
+        <translation>Marke setzen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Place a mark; depth and distance in metres and bearing in degrees show beside the cursor</source>
+        <translation>Eine Marke setzen; Tiefe und Abstand in Metern und Peilung in Grad stehen neben dem Mauszeiger</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Move Mark</source>
+        <translation>Marke verschieben</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Drag a mark, or type where it goes; routes stay as they are drawn</source>
+        <translation>Eine Marke ziehen oder eingeben, wohin sie kommt; Routen bleiben, wie sie gezeichnet sind</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Draw Route</source>
+        <translation>Route zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Click the stops in swimming order; a stop at a mark takes the mark's exact place</source>
+        <translation>Die Halte in der Reihenfolge des Schwimmens anklicken; ein Halt an einer Marke übernimmt deren genauen Ort</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Edit Route</source>
+        <translation>Route ändern</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Move, put in and take out the stops of a route</source>
+        <translation>Halte einer Route verschieben, einfügen und herausnehmen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Channel Line</source>
+        <translation>Fahrwasserlinie</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Draw a boat channel along its middle; its width in metres is asked for</source>
+        <translation>Ein Fahrwasser längs seiner Mitte zeichnen; nach der Breite in Metern wird gefragt</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Channel Area</source>
+        <translation>Fahrwasserfläche</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Draw a boat channel by its corners</source>
+        <translation>Ein Fahrwasser mit seinen Ecken zeichnen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Closed Area</source>
+        <translation>Sperrgebiet</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Draw an area with a rule, such as no entry or no anchoring</source>
+        <translation>Ein Gebiet mit einer Regel zeichnen, etwa kein Zutritt oder Ankern verboten</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Stream Station</source>
+        <translation>Stromstation</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Place a stream station, or drag one to its new place; its rates are typed into a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Eddy Area</source>
+        <translation>Neerstrom</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Draw an area in which one stream station alone rules, such as an eddy behind a headland</source>
+        <translation>Ein Gebiet zeichnen, in dem allein eine Stromstation gilt, etwa ein Neerstrom hinter einer Landspitze</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <location filename="../map_tools/placings.py"/>
+        <source>Landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Place a landmark ashore, or drag one to its new place; two in line make a transit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Measure Leg</source>
+        <translation>Abschnitt messen</translation>
+    </message>
+    <message>
+        <location filename="../dock/tool_words.py"/>
+        <source>Distance in metres, bearings and heading to hold in degrees, minutes, speed over the ground in m/s</source>
+        <translation>Strecke in Metern, Peilungen und Kurs am Kompass in Grad, Minuten, Geschwindigkeit über Grund in m/s</translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_picks.py"/>
+        <source>The name '{}' is that of {} marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_picks.py"/>
+        <source>The name '{}' is that of {} landmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_picks.py"/>
+        <source>Pick transit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_picks.py"/>
+        <source>Drop transit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_picks.py"/>
+        <source>A transit tells mark and landmarks by their names</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_picks.py"/>
+        <location filename="../layers_in/transits_in.py"/>
+        <source>Give each a name of its own</source>
+        <translation>Jedem einen eigenen Namen geben</translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Front / rear</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Two landmarks in line, the nearer one first; ticked ones go on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Bearing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Bearing of the line from the mark over the front, degrees magnetic, as on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Crosses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Angle with the other line of its pair; the nearer to 90 degrees, the sharper the fix</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Pair {}: crosses at {:.0f}°, puts you within about {:.0f} m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Single lines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Picked besides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Nothing is picked for {}: tick both lines of a pair.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>One line alone does not fix {}: tick one that crosses it, too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>Picked for {}: {} lines, crossing at {:.0f}°.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transit_rows.py"/>
+        <source>It is no stop of this route, so its card leaves them out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <location filename="../processing/transits.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Transits</source>
+        <translation>Deckpeilungen</translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Whether a landmark is hidden from the water is not known here: look before you go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Place Landmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Read from a Chart…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Save Transits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>The mark from which the landmarks are seen; stops of the route come first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>A click shows the two landmarks on the map; the box puts them on the card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Place landmarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Take the map tool that places things ashore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Read from a chart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Read towers, chimneys, beacons and lights from a chart cell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Seen fro&amp;m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <location filename="../dock/work_section.py"/>
+        <source>Tideleg: {}</source>
+        <translation>Tideleg: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/transits_section.py"/>
+        <source>Place a mark first: landmarks are seen in line from a mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../dock/walk.py"/>
         <location filename="../entry.py"/>
         <source>Walk through the sample</source>
@@ -9498,11 +9732,6 @@ letzte</translation>
         <location filename="../dock/windows_section.py"/>
         <source>Show All {} Windows</source>
         <translation>Alle {} Zeitfenster zeigen</translation>
-    </message>
-    <message>
-        <location filename="../dock/work_section.py"/>
-        <source>Tideleg: {}</source>
-        <translation>Tideleg: {}</translation>
     </message>
     <message>
         <location filename="../dock/work_section.py"/>
@@ -10640,6 +10869,7 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/station_forms.py"/>
+        <location filename="../map_tools/placings.py"/>
         <source>Correct the ranges</source>
         <translation>Die Tidenhübe berichtigen</translation>
     </message>
@@ -11476,11 +11706,6 @@ letzte</translation>
     </message>
     <message>
         <location filename="../layers_in/transits_in.py"/>
-        <source>Give each a name of its own</source>
-        <translation>Jedem einen eigenen Namen geben</translation>
-    </message>
-    <message>
-        <location filename="../layers_in/transits_in.py"/>
         <source>The layer {layer} has {names}</source>
         <translation>Der Layer {layer} hat {names}</translation>
     </message>
@@ -12035,6 +12260,22 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
+        <source>New Eddy Area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Draw eddy area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Click the corners of the area in which one stream station alone rules.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <location filename="../map_tools/place_point.py"/>
         <source>Esc ends.</source>
         <translation>Esc beendet.</translation>
     </message>
@@ -12098,6 +12339,21 @@ letzte</translation>
         <location filename="../map_tools/draw_line.py"/>
         <source>Take the last corners back with Backspace</source>
         <translation>Die letzten Ecken mit der Rücktaste zurücknehmen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>The plan has no stream station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>An eddy area takes its stream from a station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/draw_line.py"/>
+        <source>Place the station first, with Stream Station</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -12256,6 +12512,7 @@ letzte</translation>
     </message>
     <message>
         <location filename="../map_tools/move_mark.py"/>
+        <location filename="../map_tools/place_point.py"/>
         <source>Click where '{}' goes, or type its position. Esc leaves it where it was.</source>
         <translation>Klicken, wohin „{}“ kommt, oder die Position eingeben. Esc lässt sie, wo sie war.</translation>
     </message>
@@ -12305,6 +12562,11 @@ letzte</translation>
         <translation>Marke setzen</translation>
     </message>
     <message>
+        <location filename="../map_tools/place_point.py"/>
+        <source>A click or a drag moves it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <location filename="../map_tools/places.py"/>
         <source>This place of the map is not on the globe</source>
         <translation>Dieser Ort der Karte liegt nicht auf dem Globus</translation>
@@ -12313,6 +12575,78 @@ letzte</translation>
         <location filename="../map_tools/places.py"/>
         <source>Move the map back over the plan</source>
         <translation>Die Karte zurück über den Plan schieben</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Click where the stream is known, or type its position. Drag a station to move it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Place Station There</source>
+        <translation>Station dort setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Move Station There</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Move stream station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Click where a landmark stands, or type its position. Drag one to move it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Place Landmark There</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Move Landmark There</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Move landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <location filename="../processing/readstreams.py"/>
+        <location filename="../plan_package/schema.py"/>
+        <source>Station</source>
+        <translation>Station</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>New Stream Station</source>
+        <translation>Neue Stromstation</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Place stream station</source>
+        <translation>Stromstation setzen</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>The neap range of {:g} m is not below the spring range of {:g} m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>New Landmark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <location filename="../map_tools/placings.py"/>
+        <source>Place landmark</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <location filename="../map_tools/readings.py"/>
@@ -13657,12 +13991,6 @@ Leer heißt nicht bekannt, nie Stauwasser. Stromrichtungen sind, wohin das Wasse
     </message>
     <message>
         <location filename="../processing/readstreams.py"/>
-        <location filename="../plan_package/schema.py"/>
-        <source>Station</source>
-        <translation>Station</translation>
-    </message>
-    <message>
-        <location filename="../processing/readstreams.py"/>
         <source>Place of a new station</source>
         <translation>Ort einer neuen Station</translation>
     </message>
@@ -14129,12 +14457,6 @@ Vordere liegen ab 100 m, hintere bis 10 km entfernt, und die Linien eines Paars 
         <location filename="../processing/transits.py"/>
         <source>Put the best pair of each mark into the plan</source>
         <translation>Bestes Paar jeder Marke in den Plan übernehmen</translation>
-    </message>
-    <message>
-        <location filename="../processing/transits.py"/>
-        <location filename="../plan_package/schema.py"/>
-        <source>Transits</source>
-        <translation>Deckpeilungen</translation>
     </message>
     <message>
         <location filename="../processing/transits.py"/>
