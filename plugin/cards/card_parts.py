@@ -61,7 +61,7 @@ def part_blocks(
     home = home_by_departure(plan, width_mm, detail.home_rows, **about_home) if detail.home_rows else []
     found = {
         TITLE: [title(plan, width_mm, sides, with_plan=TIDES not in detail.leaves_out)],
-        "turn back": turn_back(plan, width_mm, with_heading=not late and not home),
+        "turn back": turn_back(plan, width_mm, with_heading=detail.home_headings and not late and not home),
         FLAGS: flags(plan, detail.note_lines, detail.grave_lines, width_mm),
         LATE: late,
         HOME: home,
