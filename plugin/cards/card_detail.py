@@ -17,6 +17,7 @@ class Detail:
     rows of ways home and of depths, tides and turns of the stream, and the parts that are left out.
 
     ``low``: the legs' rows take as few lines as they can, and positions are listed by themselves.
+    ``home_headings``: the black block gives the heading home at its times where no table does.
     """
 
     heading_lines: int
@@ -28,6 +29,7 @@ class Detail:
     home_of_all_marks: bool = True
     grave_lines: int = MOST_LINES
     low: bool = False
+    home_headings: bool = False
     leaves_out: tuple[str, ...] = ()
 
 
@@ -49,6 +51,7 @@ DETAILS = (ALL, FEWER, FEW, NO_SKETCH, NO_PLACES, NO_HOME, LESS, NO_TIDES, LEAST
 # each the first that finds room is taken, so the most stands first.
 MORE: tuple[tuple[str, str, tuple], ...] = (
     (FLAGS, "grave_lines", (40, 30, 24, 20, 16, 13, 10, 8, 6, 5, 4, 3)),
+    ("turn back", "home_headings", (True,)),
     (LATE, "late_rows", (3, 2)),
     (TIDES, "moments", (3, 2, 1)),
     (HOME, "home_rows", (3, 2)),

@@ -59,9 +59,11 @@ def part_blocks(
     late = if_late(plan, width_mm, detail.late_rows) if with_late else []
     about_home = {"all_marks": detail.home_of_all_marks, "with_late": bool(late)}
     home = home_by_departure(plan, width_mm, detail.home_rows, **about_home) if detail.home_rows else []
+    of_all = bool(home) and detail.home_of_all_marks
+    with_heading = detail.home_headings and not late and not of_all
     found = {
         TITLE: [title(plan, width_mm, sides, with_plan=TIDES not in detail.leaves_out)],
-        "turn back": turn_back(plan, width_mm, with_heading=not late and not home),
+        "turn back": turn_back(plan, width_mm, with_heading=with_heading),
         FLAGS: flags(plan, detail.note_lines, detail.grave_lines, width_mm),
         LATE: late,
         HOME: home,

@@ -27,7 +27,7 @@ def does_not_fit(
         what = f"{paper}, {_sides_words(sides or SIDES[-1])}"
         remedy = _choices(plan, paper, sides, holds)
     tried = template or shipped(paper, sides or SIDES[-1])
-    legs = next((count for count in range(len(plan.legs) - 1, 0, -1) if holds(first_legs(plan, count), tried)), 0)
+    legs = _legs_held(plan, lambda some: holds(some, tried))
     return CardError(
         asked=tr("The card of '{route}' ({legs} legs) does not fit {what}: no room for '{part}', {where}").format(
             route=plan.route,
@@ -40,6 +40,18 @@ def does_not_fit(
         + f"; {_room_words(legs)}",
         remedy=remedy,
     )
+
+
+def _legs_held(plan: SwimPlan, holds: Callable[[SwimPlan], bool]) -> int:
+    """How many of the first legs have room, by halving: a swim may have hundreds."""
+    held, too_many = 0, len(plan.legs)
+    while too_many - held > 1:
+        middle = (held + too_many) // 2
+        if holds(first_legs(plan, middle)):
+            held = middle
+        else:
+            too_many = middle
+    return held
 
 
 def _room_words(legs: int) -> str:

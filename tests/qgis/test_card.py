@@ -70,6 +70,7 @@ PLANS["right to left"] = with_ways_home(
 PAPERS = ("A6", "A5", "A4")
 # These are longer than two cards of A6 with letters that can be read; they are refused.
 NOT_ON_A6 = {
+    "twelve legs, the tenth not swimmable",
     "twenty legs",
     "turn backs of twelve legs",
 }
