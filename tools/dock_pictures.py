@@ -181,6 +181,7 @@ def take_all() -> None:
     take("10-order", dock.order)
     take("11-take-along", dock.take)
     take("12-shore-contact", dock.sheet)
+    take("17-transits", dock.transits)
     tides = dock.tables.windows.open("tides")
     take("13-table", dock.tables, tides)
     tides.close()

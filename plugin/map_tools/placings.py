@@ -87,6 +87,7 @@ def _station_asked(plan: PlanAtHand, layer: QgsVectorLayer) -> RowAsked:
         switch="form",
         only_for=ONLY_FOR,
         check=_check_station,
+        decimals=2,  # as ratios and rates are printed
     )
 
 

@@ -38,7 +38,8 @@ class RowAsked:
 
     ``named`` is the field that names the row. ``choices`` are names of which a field takes one, ``suggested`` those it
     may take. ``only_for`` says for which values of the field ``switch`` a field is asked for: else it stays empty.
-    ``check`` raises SwimPlanError for values that do not go together.
+    ``check`` raises SwimPlanError for values that do not go together. ``decimals`` are those of knots, metres and
+    ratios.
     """
 
     layer: str
@@ -53,6 +54,7 @@ class RowAsked:
     suggested: Mapping[str, Sequence[str]] = field(default_factory=dict)
     switch: str = ""
     only_for: Mapping[str, frozenset[str]] = field(default_factory=dict)
+    decimals: int = FEWEST_DECIMALS
     check: Callable[[Mapping[str, object]], None] = lambda _values: None
 
     @property
@@ -93,10 +95,10 @@ class RowForm(QDialog):
         whole = QVBoxLayout(self)
         if about:
             whole.addWidget(_plain_label("\n".join(about)))
-        form = QFormLayout()
-        whole.addLayout(form)
+        self.form = QFormLayout()
+        whole.addLayout(self.form)
         for name in asked.fields:
-            self._add_field(form, layer, name)
+            self._add_field(layer, name)
         whole.addWidget(self.problem)
         whole.addWidget(self.buttons)
         self.problem.hide()
@@ -110,7 +112,7 @@ class RowForm(QDialog):
         given = {layer.fields().indexOf(name): value for name, value in self.asked.values.items()}
         return QgsVectorLayerUtils.createFeature(layer, geometry, given)
 
-    def _add_field(self, form: QFormLayout, layer: QgsVectorLayer, name: str) -> None:
+    def _add_field(self, layer: QgsVectorLayer, name: str) -> None:
         index = layer.fields().indexOf(name)
         spec = self.asked.spec.field(name)
         wrapper = self._wrapper(layer, index, name)
@@ -122,10 +124,11 @@ class RowForm(QDialog):
             one.setToolTip(schema_words(spec.help))
         widget.setAccessibleName(title)
         if isinstance(widget, QDoubleSpinBox):
-            _few_decimals(widget, spec)
+            coarse = spec.unit in ("min", "deg", "deg true")
+            _few_decimals(widget, spec, FEWEST_DECIMALS if coarse else self.asked.decimals)
         wrapper.setValues(self.feature.attribute(index), [])
         _say_empty(widget, schema_words(spec.pattern_words))
-        form.addRow(label, widget)
+        self.form.addRow(label, widget)
         self.wrappers[name], self.labels[name] = wrapper, label
 
     def _wrapper(self, layer: QgsVectorLayer, index: int, name: str) -> QgsEditorWidgetWrapper:
@@ -148,8 +151,13 @@ class RowForm(QDialog):
 
     def show_asked(self, *_: object) -> None:
         """Show the fields that are asked for; those of another choice are none of this one."""
+        while self.form.rowCount():
+            self.form.takeRow(0)  # hidden rows would leave their gaps
         for name, wrapper in self.wrappers.items():
-            for one in (self.labels[name], wrapper.widget()):
+            row = (self.labels[name], wrapper.widget())
+            if self.asks(name):
+                self.form.addRow(*row)
+            for one in row:
                 one.setVisible(self.asks(name))
         self.problem.hide()
         self.adjustSize()
@@ -190,13 +198,13 @@ def _allowed(spec: FieldSpec, error: BadInputError) -> str:
     return tr("Choose one of: {}").format(", ".join(map(schema_words, spec.choices.values())))
 
 
-def _few_decimals(widget: QDoubleSpinBox, spec: FieldSpec) -> None:
+def _few_decimals(widget: QDoubleSpinBox, spec: FieldSpec, decimals: int) -> None:
     """QGIS has the value below the least stand for empty, a thousandth below: rounded, a stay of 0 would be empty."""
-    widget.setDecimals(FEWEST_DECIMALS)
+    widget.setDecimals(decimals)
     if widget.specialValueText():
         widget.setSpecialValueText(tr("not given"))
         if spec.minimum is not None:
-            widget.setMinimum(spec.minimum - 10.0**-FEWEST_DECIMALS)
+            widget.setMinimum(spec.minimum - 10.0**-decimals)
 
 
 def _say_empty(widget: QWidget, form_words: str) -> None:

@@ -134,7 +134,14 @@ def test_a_subordinate_station_chooses_among_those_with_slacks_and_maxima(hand: 
     box = form.wrappers["reference_station"].widget()
     names = [box.itemText(number) for number in range(box.count())]
     assert "Narrows" in names and "A" not in names
-    form.reject()
+    minutes = dict.fromkeys(("slack_before_flood_min", "flood_minutes", "slack_before_ebb_min", "ebb_minutes"), -12.0)
+    sets = {"flood_set_deg": 20.0, "ebb_set_deg": 200.0}
+    hand.fill(station="Gut", reference_station="Narrows", **minutes, **sets, flood_speed_ratio=0.65)
+    assert "'Ebb rate times' is empty" in form.problem.text()
+    hand.fill(ebb_speed_ratio=0.0)
+    row = next(row for row in layer_of(hand.dock, "stream_stations").getFeatures() if row["station"] == "Gut")
+    assert (row["reference_station"], row["flood_speed_ratio"], row["ebb_speed_ratio"]) == ("Narrows", 0.65, 0.0)
+    assert row["ebb_minutes"] == -12.0
 
 
 def test_a_typed_position_places_a_station_exactly_there(hand: Hand) -> None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 
 from qgis.core import QgsApplication, QgsProject, QgsVectorLayer
 from qgis.PyQt.QtCore import QEvent, Qt, pyqtSignal
-from qgis.PyQt.QtWidgets import QDialog, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
+from qgis.PyQt.QtWidgets import QAbstractItemView, QDialog, QHBoxLayout, QMessageBox, QPushButton, QVBoxLayout, QWidget
 
 from ...plan_package.field_spec import LayerSpec
 from ...plan_package.words import schema_words
@@ -262,6 +262,7 @@ class TableWindow(QDialog):
             given = rows[0] if rows else {}
             first = next((one.name for one in self.spec.fields if one.name not in given), key)
             self.view.go_to((mine or made)[0], first)
+            self.view.scrollTo(self.view.currentIndex(), QAbstractItemView.ScrollHint.PositionAtTop)
 
     def delete_rows(self) -> None:
         """Delete the rows in which anything is selected; undo brings them back."""
