@@ -82,6 +82,7 @@ class RowTable(QTableWidget):
         self._show_anew(rows)
 
     def _show_anew(self, rows: Sequence[Row]) -> None:
+        """The same for rows that are shown already, where their cells have changed since."""
         current = self.currentRow()
         self.clearSpans()
         self.rows = list(rows)

@@ -21,9 +21,9 @@ class TransitTable(RowTable):
         self.itemChanged.connect(self._changed)
 
     def show_rows(self, rows: list[Row]) -> None:
-        """Show these in place of what is shown."""
+        """Show these in place of what is shown, the boxes as the rows have them and not as they were clicked."""
         self._is_filling = True
-        super().show_rows(rows)
+        self._show_anew(rows)
         self._is_filling = False
 
     def box(self, number: int) -> QTableWidgetItem | None:

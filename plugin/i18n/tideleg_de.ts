@@ -1513,7 +1513,7 @@
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
-        <location filename="../cards/ways_home.py"/>
+        <location filename="../cards/way_blocks.py"/>
         <source>{head} (goes on)</source>
         <translation>{head} (weiter)</translation>
     </message>
@@ -1560,7 +1560,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>on a bad day</source>
-        <translation>an einem schlechten Tag</translation>
+        <translation>am schlechten Tag</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -1570,7 +1570,7 @@
     <message>
         <location filename="../cards/turn_back_block.py"/>
         <source>as predicted {clock}</source>
-        <translation>wie vorhergesagt {clock}</translation>
+        <translation>vorhergesagt {clock}</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
@@ -7180,22 +7180,22 @@
     <message>
         <location filename="../dock/rates_hint.py"/>
         <source>Fill In Rates…</source>
-        <translation type="unfinished"></translation>
+        <translation>Stärken eintragen…</translation>
     </message>
     <message>
         <location filename="../dock/rates_hint.py"/>
         <source>'{}' has no rates yet: its stream is not known, and not known is not slack.</source>
-        <translation type="unfinished"></translation>
+        <translation>'{}' hat noch keine Stärken: Ihr Strom ist nicht bekannt, und nicht bekannt ist nicht Stauwasser.</translation>
     </message>
     <message>
         <location filename="../dock/rates_hint.py"/>
         <source>Stations like that: {}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solche Stationen: {}.</translation>
     </message>
     <message>
         <location filename="../dock/rates_hint.py"/>
         <source>Open the table '{}' at the rows of '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tabelle '{}' bei den Zeilen von '{}' öffnen</translation>
     </message>
     <message>
         <location filename="../dock/reach_rows.py"/>
@@ -8619,12 +8619,12 @@ bis {}</translation>
     <message>
         <location filename="../dock/tables/table_window.py"/>
         <source>Add rows of '{}'</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeilen von '{}' hinzufügen</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
         <source>The rows of '{}' are new. Empty means not known, and is never taken as 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zeilen von '{}' sind neu. Leer heißt nicht bekannt und wird nie als 0 genommen.</translation>
     </message>
     <message>
         <location filename="../dock/tables/table_window.py"/>
@@ -9159,7 +9159,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/tool_words.py"/>
         <source>Place a stream station, or drag one to its new place; its rates are typed into a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Stromstation setzen oder eine an ihren neuen Ort ziehen; ihre Stärken kommen in eine Tabelle</translation>
     </message>
     <message>
         <location filename="../dock/tool_words.py"/>
@@ -9175,12 +9175,12 @@ bis {}</translation>
         <location filename="../dock/tool_words.py"/>
         <location filename="../map_tools/placings.py"/>
         <source>Landmark</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarke</translation>
     </message>
     <message>
         <location filename="../dock/tool_words.py"/>
         <source>Place a landmark ashore, or drag one to its new place; two in line make a transit</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Landmarke an Land setzen oder eine an ihren neuen Ort ziehen; zwei in Linie sind eine Deckpeilung</translation>
     </message>
     <message>
         <location filename="../dock/tool_words.py"/>
@@ -9195,27 +9195,27 @@ bis {}</translation>
     <message>
         <location filename="../dock/transit_picks.py"/>
         <source>The name '{}' is that of {} marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Namen '{}' haben {} Marken</translation>
     </message>
     <message>
         <location filename="../dock/transit_picks.py"/>
         <source>The name '{}' is that of {} landmarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Namen '{}' haben {} Landmarken</translation>
     </message>
     <message>
         <location filename="../dock/transit_picks.py"/>
         <source>Pick transit</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckpeilung wählen</translation>
     </message>
     <message>
         <location filename="../dock/transit_picks.py"/>
         <source>Drop transit</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckpeilung weglassen</translation>
     </message>
     <message>
         <location filename="../dock/transit_picks.py"/>
         <source>A transit tells mark and landmarks by their names</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Deckpeilung nennt Marke und Landmarken mit ihren Namen</translation>
     </message>
     <message>
         <location filename="../dock/transit_picks.py"/>
@@ -9226,67 +9226,67 @@ bis {}</translation>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Front / rear</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorn / hinten</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Two landmarks in line, the nearer one first; ticked ones go on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Landmarken in Linie, die nähere zuerst; angehakte kommen auf die Karte</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Bearing</source>
-        <translation type="unfinished"></translation>
+        <translation>Peilung</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Bearing of the line from the mark over the front, degrees magnetic, as on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Peilung der Linie von der Marke über die vordere Landmarke, Grad missweisend, wie auf der Karte</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Crosses</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreuzt</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Angle with the other line of its pair; the nearer to 90 degrees, the sharper the fix</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel mit der anderen Linie des Paars; je näher an 90 Grad, desto schärfer der Ort</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Pair {}: crosses at {:.0f}°, puts you within about {:.0f} m</source>
-        <translation type="unfinished"></translation>
+        <translation>Paar {}: kreuzt sich mit {:.0f}°, führt auf etwa {:.0f} m heran</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Single lines</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelne Linien</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Picked besides</source>
-        <translation type="unfinished"></translation>
+        <translation>Außerdem gewählt</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Nothing is picked for {}: tick both lines of a pair.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {} ist nichts gewählt: beide Linien eines Paars anhaken.</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>One line alone does not fix {}: tick one that crosses it, too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Linie allein legt {} nicht fest: auch eine anhaken, die sie kreuzt.</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>Picked for {}: {} lines, crossing at {:.0f}°.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für {} gewählt: {} Linien, die sich mit {:.0f}° kreuzen.</translation>
     </message>
     <message>
         <location filename="../dock/transit_rows.py"/>
         <source>It is no stop of this route, so its card leaves them out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist kein Halt dieser Route, daher fehlen sie auf deren Karte.</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
@@ -9298,57 +9298,57 @@ bis {}</translation>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Whether a landmark is hidden from the water is not known here: look before you go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ob eine Landmarke vom Wasser aus verdeckt ist, ist hier nicht bekannt: vorher nachsehen.</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Place Landmarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarken setzen</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Read from a Chart…</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Seekarte lesen…</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Save Transits</source>
-        <translation type="unfinished"></translation>
+        <translation>Deckpeilungen speichern</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>The mark from which the landmarks are seen; stops of the route come first</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Marke, von der aus die Landmarken gesehen werden; zuerst die Halte der Route</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>A click shows the two landmarks on the map; the box puts them on the card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klick zeigt die beiden Landmarken auf der Karte; das Kästchen bringt sie auf die Nasskarte</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Place landmarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarken setzen</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Take the map tool that places things ashore</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Kartenwerkzeug nehmen, das Dinge an Land setzt</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Read from a chart</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Seekarte lesen</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Read towers, chimneys, beacons and lights from a chart cell</source>
-        <translation type="unfinished"></translation>
+        <translation>Türme, Schornsteine, Baken und Feuer aus einer Seekartenzelle lesen</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Seen fro&amp;m</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehen vo&amp;n</translation>
     </message>
     <message>
         <location filename="../dock/transits_section.py"/>
@@ -9359,7 +9359,7 @@ bis {}</translation>
     <message>
         <location filename="../dock/transits_section.py"/>
         <source>Place a mark first: landmarks are seen in line from a mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst eine Marke setzen: Landmarken stehen von einer Marke aus in Linie.</translation>
     </message>
     <message>
         <location filename="../dock/walk.py"/>
@@ -12261,17 +12261,17 @@ letzte</translation>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>New Eddy Area</source>
-        <translation type="unfinished"></translation>
+        <translation>Neuer Neerstrom</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>Draw eddy area</source>
-        <translation type="unfinished"></translation>
+        <translation>Neerstrom zeichnen</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>Click the corners of the area in which one stream station alone rules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ecken der Fläche anklicken, in der eine Stromstation allein gilt.</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -12343,17 +12343,17 @@ letzte</translation>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>The plan has no stream station</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Plan hat keine Stromstation</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>An eddy area takes its stream from a station</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Neerstrom nimmt seinen Strom von einer Station</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
         <source>Place the station first, with Stream Station</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst die Station setzen, mit Stromstation</translation>
     </message>
     <message>
         <location filename="../map_tools/draw_line.py"/>
@@ -12564,7 +12564,7 @@ letzte</translation>
     <message>
         <location filename="../map_tools/place_point.py"/>
         <source>A click or a drag moves it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Klick oder Ziehen versetzt sie</translation>
     </message>
     <message>
         <location filename="../map_tools/places.py"/>
@@ -12579,7 +12579,7 @@ letzte</translation>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Click where the stream is known, or type its position. Drag a station to move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken, wo der Strom bekannt ist, oder die Position eingeben. Eine Station ziehen, um sie zu versetzen.</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
@@ -12589,32 +12589,32 @@ letzte</translation>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Move Station There</source>
-        <translation type="unfinished"></translation>
+        <translation>Station dorthin</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Move stream station</source>
-        <translation type="unfinished"></translation>
+        <translation>Stromstation versetzen</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Click where a landmark stands, or type its position. Drag one to move it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Klicken, wo eine Landmarke steht, oder die Position eingeben. Eine ziehen, um sie zu versetzen.</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Place Landmark There</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarke dort setzen</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Move Landmark There</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarke dorthin</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Move landmark</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarke versetzen</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
@@ -12636,17 +12636,17 @@ letzte</translation>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>The neap range of {:g} m is not below the spring range of {:g} m</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Nipptidenhub von {:g} m ist nicht kleiner als der Springtidenhub von {:g} m</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>New Landmark</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Landmarke</translation>
     </message>
     <message>
         <location filename="../map_tools/placings.py"/>
         <source>Place landmark</source>
-        <translation type="unfinished"></translation>
+        <translation>Landmarke setzen</translation>
     </message>
     <message>
         <location filename="../map_tools/readings.py"/>
