@@ -51,8 +51,8 @@ def days_of(found: WindowsFound) -> tuple[date, date]:
 
 
 def days_without(found: WindowsFound) -> tuple[date, ...]:
-    """The days looked at, by the plan's clock, on which no window opens."""
+    """The days looked at, by the plan's clock, of which no window has a departure."""
     first, last = days_of(found)
     days = (first + timedelta(days=number) for number in range((last - first).days + 1))
-    ranked = {day.day for day in found.days}
-    return tuple(day for day in days if day not in ranked)
+    spans = [(window.first.date(), window.last.date()) for window in found.windows]
+    return tuple(day for day in days if not any(opens <= day <= closes for opens, closes in spans))
