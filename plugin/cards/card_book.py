@@ -39,8 +39,9 @@ class CardBook:
             self._draw(layout, number)
 
     def close(self) -> None:
-        """The file is whole."""
+        """The file is whole, and nothing of Qt's is left for another thread to throw away."""
         self._painter.end()
+        del self._painter, self._writer
 
     def _set_page(self, layout: QgsPrintLayout, number: int) -> None:
         """The next page gets the size of this one, without margins: the layout has its own."""

@@ -120,7 +120,7 @@ def _window_labels(axis: DayAxis, ink: Ink) -> list[Label]:
     for level in (0, -1):
         widths = [axis.letters.width(found[level]) + 0.8 * axis.size for found in texts]
         lefts = side_by_side(middles, widths, axis.inner.left(), right)
-        if all(abs(a + w / 2.0 - middle) <= OFF_MIDDLE * w for a, w, middle in zip(lefts, widths, middles)):
+        if all(_stands_over(axis, a, w, middle, right) for a, w, middle in zip(lefts, widths, middles)):
             return [_time_label(axis, ink, found[level:], left) for found, left in zip(texts, lefts)]
     # Too many: the longest windows first.
     order = sorted(range(len(windows)), key=lambda number: -windows[number].open_min)
@@ -162,6 +162,13 @@ def _middle(axis: DayAxis, window: DepartureWindow) -> float:
     lane = axis.lanes["times"]
     ends = (min(max(axis.x_of(moment), lane.left()), lane.right()) for moment in (window.first, window.last))
     return sum(ends) / 2.0
+
+
+def _stands_over(axis: DayAxis, left: float, width: float, middle: float, right: float) -> bool:
+    """Whether words stand over a window's middle, more or less; at the picture's ends they reach over it at least."""
+    if left <= axis.inner.left() + ROUNDING or left + width >= right - ROUNDING:
+        return left <= middle <= left + width
+    return abs(left + width / 2.0 - middle) <= OFF_MIDDLE * width
 
 
 def _placed(axis: DayAxis, texts: list[str], middles: list[float], right: float) -> list[float | None]:

@@ -7,10 +7,11 @@ from datetime import date, datetime
 
 from qgis.core import QgsLayoutItemPage, QgsLayoutSize, QgsPrintLayout, QgsProject
 
-from ..core.results.card import clock_up, day_text, whole_minutes
-from ..core.results.season import SeasonSwim, days_of, days_without
+from ..core.results.card import day_text, isolated, whole_minutes
+from ..core.results.season import SeasonSwim, days_of, days_without, grave_flags
 from ..core.results.windows import WindowsFound
 from ..words import tr
+from .day_words import certain_clock
 from .paper import SMALL, SMALL_BOLD, Lettering, Paper
 
 MARGIN_MM, LEADING_MM, GAP_MM = 5.0, 6.2, 2.5
@@ -40,7 +41,7 @@ def contents_layout(
 def _head(title: str, found: WindowsFound, season: Sequence[SeasonSwim]) -> list[Line]:
     first, last = days_of(found)
     span = tr("{first} to {last}, times in {zone}, swimmer {swimmer}").format(
-        first=first.isoformat(), last=last.isoformat(), zone=found.zone, swimmer=found.swimmer
+        first=first.isoformat(), last=last.isoformat(), zone=found.zone, swimmer=isolated(found.swimmer)
     )
     count = tr("{cards} cards of {windows} windows on {days} days. PREDICTED: look at the sea before you go.").format(
         cards=len(season), windows=len(found.windows), days=len(found.days)
@@ -51,22 +52,27 @@ def _head(title: str, found: WindowsFound, season: Sequence[SeasonSwim]) -> list
 def _window(one: SeasonSwim) -> list[Line]:
     window, swim = one.window, one.swim
     times = tr("leave {first} to {last}; planned {depart}, home {home}, {minutes} min").format(
-        first=_clock(window.first, swim.depart.date()),
-        last=_clock(window.last, swim.depart.date()),
-        depart=clock_up(swim.depart),
-        home=clock_up(swim.arrive) if swim.arrive is not None else tr("not known"),
+        first=_clock(window.first, swim.depart.date(), "up"),
+        last=_clock(window.last, swim.depart.date(), "down"),
+        depart=_clock(swim.depart, swim.depart.date(), "up"),
+        home=_clock(swim.arrive, swim.depart.date(), "up") if swim.arrive is not None else tr("not known"),
         minutes=whole_minutes(swim.total_min) if swim.total_min is not None else tr("not known"),
     )
     lines = [(day_text(swim.depart.date()), "#", SMALL_BOLD), (times, "", SMALL)]
-    if not one.is_safe:
+    grave = grave_flags(swim)
+    if grave and all(flag.kind == "over_time" for flag in grave):
         words = tr("LATE: no departure tried in this window leaves every stop in time. Read the card's turn back.")
         lines.append((words, "", SMALL_BOLD))
+    elif grave:
+        flag = next(flag for flag in grave if flag.kind != "over_time")
+        lines.append((tr("STOP: {flag}").format(flag=flag.brief or flag.message), "", SMALL_BOLD))
     return lines
 
 
-def _clock(moment: datetime, day: date) -> str:
-    """``08:50``, with its date where it is another day's."""
-    return f"{moment:%H:%M}" if moment.date() == day else f"{moment:%Y-%m-%d %H:%M}"
+def _clock(moment: datetime, day: date, rounding: str) -> str:
+    """``08:50``, with its date where it is another day's, and its offset in an hour that comes twice."""
+    clock = certain_clock(moment, rounding)
+    return clock if moment.date() == day else f"{day_text(moment.date())} {clock}"
 
 
 def _foot(found: WindowsFound) -> list[Line]:

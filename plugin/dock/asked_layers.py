@@ -10,7 +10,7 @@ from qgis.core import QgsLayerTreeGroup, QgsMemoryProviderUtils, QgsProject, Qgs
 
 from ..layers_out.plan_layers import OutputLayer, output_crs
 from ..words import tr
-from .saved_project import PROPERTY, forget_snapping, is_result
+from .saved_project import PROPERTY, forget_snapping, is_result, mark_result
 
 
 @dataclass(frozen=True, kw_only=True)
@@ -47,8 +47,7 @@ class AskedLayers:
         for output in drawing.outputs:
             title = drawing.titles[output.parameter]
             layer = QgsMemoryProviderUtils.createMemoryLayer(title, output.fields(), output.wkb_type, output_crs())
-            layer.setCustomProperty(PROPERTY, True)
-            layer.setCustomProperty("skipMemoryLayersCheck", True)  # QGIS need not warn that they will be lost
+            mark_result(layer)
             layer.dataProvider().addFeatures(output.features(result))
             layer.updateExtents()
             drawing.styles[output.parameter](layer, result)

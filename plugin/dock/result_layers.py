@@ -17,7 +17,7 @@ from ..layers_out.styling import STYLES
 from ..layers_out.time_layers import STREAM_ALONG, STREAM_AROUND, SWIMMER
 from ..layers_out.time_styles import TIME_STYLES
 from ..words import tr
-from .saved_project import PROPERTY, is_result, remove_results
+from .saved_project import PROPERTY, is_result, mark_result, remove_results
 
 PLANNED: tuple[OutputLayer, ...] = (FLAGS, LEGS, TRACK)
 IN_TIME: tuple[OutputLayer, ...] = (SWIMMER, STREAM_ALONG, STREAM_AROUND)
@@ -92,8 +92,7 @@ def _title(output: OutputLayer) -> str:
 
 def _made(output: OutputLayer) -> QgsVectorLayer:
     layer = QgsMemoryProviderUtils.createMemoryLayer(_title(output), output.fields(), output.wkb_type, output_crs())
-    layer.setCustomProperty(PROPERTY, True)
-    layer.setCustomProperty("skipMemoryLayersCheck", True)  # QGIS need not warn that they will be lost
+    mark_result(layer)
     styles: dict[str, Callable[[QgsVectorLayer], None]] = {**STYLES, **TIME_STYLES}
     styles[output.parameter](layer)
     if output is TRACK:

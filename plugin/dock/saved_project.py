@@ -12,6 +12,8 @@ from qgis.core import QgsMapLayer, QgsProject
 from qgis.PyQt.QtXml import QDomDocument, QDomElement
 
 PROPERTY = "tideleg/result"
+OLD_MARKS = (True, "true")  # of results in projects that were saved with them
+UNCHECKED = "skipMemoryLayersCheck"  # QGIS need not warn that they will be lost
 LEFT_OUT = "tideleg-result"  # what stands in a project's file in the place of a layer; QGIS reads no such element
 
 
@@ -23,12 +25,14 @@ class SavedProject:
         project.writeProject.connect(self._write_project)
         project.writeMapLayer.connect(self._write_layer)
         project.readProject.connect(self._read)
+        project.layersAdded.connect(self._added)
 
     def release(self) -> None:
         """Let go of the project."""
         self._project.writeProject.disconnect(self._write_project)
         self._project.writeMapLayer.disconnect(self._write_layer)
         self._project.readProject.disconnect(self._read)
+        self._project.layersAdded.disconnect(self._added)
 
     def _write_project(self, document: QDomDocument) -> None:
         """The tree of the layers stands in the document by now, the layers come later."""
@@ -45,10 +49,24 @@ class SavedProject:
     def _read(self, *_: object) -> None:
         remove_results(self._project)
 
+    def _added(self, layers: list[QgsMapLayer]) -> None:
+        """A copy of a result is the user's: QGIS warns before it is lost, and it may be edited."""
+        for layer in layers:
+            if layer.customProperty(PROPERTY) and layer.providerType() == "memory" and not is_result(layer):
+                layer.removeCustomProperty(PROPERTY)
+                layer.removeCustomProperty(UNCHECKED)
+                layer.setReadOnly(False)
+
+
+def mark_result(layer: QgsMapLayer) -> None:
+    """A result from now on. The mark is the layer's own id, which a copy of it does not have."""
+    layer.setCustomProperty(PROPERTY, layer.id())
+    layer.setCustomProperty(UNCHECKED, True)
+
 
 def is_result(layer: QgsMapLayer) -> bool:
-    """Whether a layer is one of the dock's results; one that the user has made permanent is the user's."""
-    return bool(layer.customProperty(PROPERTY)) and layer.providerType() == "memory"
+    """Whether a layer is one of the dock's results; one that the user has copied or made permanent is the user's."""
+    return layer.customProperty(PROPERTY) in (layer.id(), *OLD_MARKS) and layer.providerType() == "memory"
 
 
 def remove_results(project: QgsProject) -> None:

@@ -1152,6 +1152,11 @@
     </message>
     <message>
         <location filename="../cards/season_contents.py"/>
+        <source>STOP: {flag}</source>
+        <translation>STOPP: {flag}</translation>
+    </message>
+    <message>
+        <location filename="../cards/season_contents.py"/>
         <source>Every day of the span has a window.</source>
         <translation>Jeder Tag des Zeitraums hat ein Fenster.</translation>
     </message>

@@ -65,7 +65,7 @@ def add_plan_to_project(path: str | Path, project: QgsProject) -> QgsLayerTreeGr
         project.addMapLayer(layer, False)
         group.addLayer(layer).setExpanded(False)
     if crs is not None:
-        show_in(project, crs)
+        show_in(project, crs, layers)
     return group
 
 

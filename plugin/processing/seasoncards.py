@@ -7,6 +7,7 @@ from functools import partial
 from pathlib import Path
 from shutil import copyfile
 from tempfile import TemporaryDirectory
+from time import monotonic
 from typing import TYPE_CHECKING, Any
 
 from qgis.core import (
@@ -38,6 +39,7 @@ if TYPE_CHECKING:
     from ..layers_in.copied_source import CopiedSource
 
 LEAST_MIN = 30  # so long a window must be to be a good one; common practice, no source
+CLOSE_S = 5.0  # a QGIS that ends waits for this run, and closes no file meanwhile
 FOUND_SHARE, PLANNED_SHARE = 10.0, 70.0  # percent of the work that is done with the windows, and with the swims
 
 
@@ -223,5 +225,6 @@ class SeasonCards(PlanAlgorithm):
                     in_main_thread(lambda one=one: book.add(self._card(one).layout), feedback.isCanceled)
                     feedback.setProgress(PLANNED_SHARE + (100.0 - PLANNED_SHARE) * (number + 1) / len(self._season))
             finally:
-                in_main_thread(book.close)
+                until = monotonic() + CLOSE_S
+                in_main_thread(book.close, lambda: feedback.isCanceled() and monotonic() > until)
             write_whole({self._path: partial(copyfile, made)})

@@ -87,10 +87,10 @@ def file_of_layer(layer: QgsVectorLayer) -> str:
 def _check_folder(path: Path) -> None:
     try:
         path.parent.mkdir(parents=True, exist_ok=True)
-        writable = os.access(path.parent, os.W_OK)
-    except OSError:
+        writable = os.access(path.parent, os.W_OK) and not path.is_dir()
+    except OSError:  # a name too long is one of these
         writable = False
-    if not writable or path.is_dir():
+    if not writable:
         raise SwimPlanError(
             asked=tr("Could not write {}").format(path),
             allowed=tr("Outputs go to a folder that can be written to, under a name that is no folder's"),

@@ -67,6 +67,13 @@ def test_nine_windows_do_not_all_find_room_in_the_dock(qgis_app) -> None:
     assert any(one.text.startswith("+") and one.text.endswith("more") for one in words)
 
 
+@pytest.mark.parametrize("span", [(23.9, 23.95), (0.05, 0.1)])
+@pytest.mark.parametrize("size", SIZES)
+def test_the_only_window_keeps_its_times_at_the_ends_of_the_day(qgis_app, size, span) -> None:
+    said = [one.text for one in painted(day_of(span), size)]
+    assert any("\u2013" in text and text[:2].isdigit() for text in said) and not any("more" in text for text in said)
+
+
 def test_a_departure_by_day_that_comes_home_in_the_dark_is_not_called_night(qgis_app) -> None:
     departures_s = 3600.0 * np.array([3.0, 12.0, 20.0, 23.0])
     nights = ((0.0, 3600.0 * 5.0), (3600.0 * 22.0, 3600.0 * 24.0))

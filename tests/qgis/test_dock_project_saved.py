@@ -198,3 +198,17 @@ def test_a_result_made_permanent_is_the_users_and_nothing_is_written_to_it(qgis_
         assert legs.featureCount() == rows and dock.results.layer("LEGS") is None
         assert "Legs kept" in saved(file)
     assert "Legs kept" not in results()
+
+
+def test_a_copy_of_a_result_is_the_users_and_stays(qgis_app, tmp_path: Path) -> None:
+    project = QgsProject.instance()
+    with desk_with_dock() as (_, dock):
+        rows = swum_in(dock, tmp_path)["LEGS"]
+        copy = dock.results.layer("LEGS").clone()
+        copy.setName("My legs")
+        project.addMapLayer(copy)
+        assert not is_result(copy) and not copy.readOnly() and not copy.customProperty("skipMemoryLayersCheck")
+        assert "My legs" in saved(tmp_path / "copied.qgz")
+        dock.session.close_plan()
+        dock.results.remove()
+        assert [one.featureCount() for one in project.mapLayers().values() if one.name() == "My legs"] == [rows]

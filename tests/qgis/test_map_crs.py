@@ -7,10 +7,19 @@ from pathlib import Path
 
 import pytest
 from desk import desk_with_dock, flush_deletions, opened, settle
-from qgis.core import QgsCoordinateReferenceSystem, QgsCoordinateTransform, QgsPointXY, QgsProject, QgsVectorLayer
+from qgis.core import (
+    QgsCoordinateReferenceSystem,
+    QgsCoordinateTransform,
+    QgsFeature,
+    QgsGeometry,
+    QgsPointXY,
+    QgsProject,
+    QgsVectorLayer,
+)
 from qgis.PyQt.QtCore import QCoreApplication
 from swims import LAT, LON, add_route, invented_bay, new_plan, offset
 from tideleg.layers_out.plan_layers import output_crs
+from tideleg.plan_package.map_crs import map_crs
 from tideleg.plan_package.project import add_plan_to_project
 
 
@@ -51,6 +60,20 @@ def test_a_plan_at_the_date_line_gets_the_zone_of_its_first_place(qgis_app, tmp_
     add_route(plan, "Over", (lon, lat), offset(90.0, 500.0, lon, lat))
     add_plan_to_project(plan, project)
     assert project.crs().postgisSrid() == code
+
+
+def test_rows_without_a_place_or_too_far_north_choose_no_zone(qgis_app) -> None:
+    def layer(*places: QgsGeometry) -> QgsVectorLayer:
+        made = QgsVectorLayer("Point?crs=EPSG:4326", "marks", "memory")
+        rows = [QgsFeature() for _ in places]
+        for row, place in zip(rows, places):
+            row.setGeometry(place)
+        made.dataProvider().addFeatures(rows)
+        return made
+
+    nowhere, far = QgsGeometry(), QgsGeometry.fromWkt("POINT (10 88)")
+    assert map_crs([layer(nowhere, far)]).authid() == "EPSG:3857"
+    assert map_crs([layer(nowhere, far, QgsGeometry.fromWkt("POINT (10 50)"))]).authid() == "EPSG:32632"
 
 
 def test_what_the_user_shows_or_has_chosen_stays(bay: Path) -> None:
