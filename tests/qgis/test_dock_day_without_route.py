@@ -60,7 +60,7 @@ def test_the_stream_is_that_of_the_station_nearest_to_the_entry_and_both_are_nam
         tide, stream, light, leaving = read(dock)
         where = dock.water.where.text()
         assert dock.water.isVisible() and "North Gut" in where and "nearest to Kettle Slip" in where
-        assert stream == "1.5 kn towards 000° true" and light == "light"
+        assert stream == "1.5 kn towards 000° true" and light == "daylight"
         # HW 08:00 UTC 3.9 m, LW 14:15 UTC 0.9 m: the height that a cosine between them has at 12:30 UTC.
         assert tide == "1.4 m, falling"
         assert leaving == "not looked at" and dock.water.readout.values[-1].isHidden()
@@ -114,7 +114,7 @@ def test_a_chart_alone_gives_daylight_and_a_mark_alone_is_named(qgis_app, tmp_pa
     plan = plan_at(tmp_path / "plan.gpkg")
     append_rows(plan, "land", [(box(-400.0, -600.0, -30.0, 600.0), {"name": "Head"})])
     with dock_on(plan) as dock:
-        assert read(dock)[1:3] == ["not known", "light"]
+        assert read(dock)[1:3] == ["not known", "daylight"]
     entry_at(plan, moved(0.0, 0.0))
     with dock_on(plan) as dock:
         assert read(dock)[1] == "not known"
