@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from qgis.PyQt.QtCore import QEvent, Qt, pyqtSignal
 from qgis.PyQt.QtWidgets import QTableWidgetItem, QWidget
 
@@ -20,10 +22,14 @@ class TransitTable(RowTable):
         super().__init__(transit_headers(), parent)
         self.itemChanged.connect(self._changed)
 
-    def show_rows(self, rows: list[Row]) -> None:
+    def show_rows(self, rows: Sequence[Row]) -> None:
         """Show these in place of what is shown, the boxes as the rows have them and not as they were clicked."""
-        self._is_filling = True
         self._show_anew(rows)
+
+    def _show_anew(self, rows: Sequence[Row]) -> None:
+        """Filling in ticks nothing, also where another theme has the rows filled in again."""
+        self._is_filling = True
+        super()._show_anew(rows)
         self._is_filling = False
 
     def box(self, number: int) -> QTableWidgetItem | None:

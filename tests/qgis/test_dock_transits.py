@@ -9,9 +9,9 @@ import pytest
 from desk import Desk, click_cell, desk_with_dock, layer_of, opened, settle, wait_for
 from qgis.core import QgsGeometry, QgsVectorLayer
 from qgis.gui import QgsMapCanvas
-from qgis.PyQt.QtCore import QPoint, QRect, Qt
+from qgis.PyQt.QtCore import QEvent, QPoint, QRect, Qt
 from qgis.PyQt.QtTest import QTest
-from qgis.PyQt.QtWidgets import QPushButton, QStyle, QStyleOptionViewItem
+from qgis.PyQt.QtWidgets import QApplication, QPushButton, QStyle, QStyleOptionViewItem
 from swims import DAY, LEDGE, SLIP, add_route, invented_bay, moved, offset, point, run
 from tideleg.cards.transits_part import transit_stops
 from tideleg.dock.dock import TidelegDock
@@ -354,3 +354,14 @@ def test_every_control_has_a_name_and_a_tooltip(dock) -> None:
     assert all(section.table.horizontalHeaderItem(column).toolTip() for column in range(3))
     item = section.table.box(row_of(section, "Post / Mill"))
     assert "in line with" in item.toolTip() and "opens visibly" in item.toolTip()
+
+
+def test_another_theme_ticks_nothing(dock) -> None:
+    tick(dock.transits, "Post / Mill")
+    layer = layer_of(dock, "transits")
+    before, steps = picks(dock), layer.undoStack().count()
+    for kind in (QEvent.Type.PaletteChange, QEvent.Type.FontChange):
+        QApplication.sendEvent(dock.transits.table, QEvent(kind))
+    QApplication.processEvents()
+    assert picks(dock) == before and before and layer.undoStack().count() == steps
+    layer.rollBack()
