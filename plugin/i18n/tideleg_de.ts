@@ -12654,6 +12654,16 @@ letzte</translation>
         <translation>Landmarke setzen</translation>
     </message>
     <message>
+        <location filename="../map_tools/plan_tool.py"/>
+        <source>The map shows no place yet</source>
+        <translation>Die Karte zeigt noch keinen Ort</translation>
+    </message>
+    <message>
+        <location filename="../map_tools/plan_tool.py"/>
+        <source>Type a position, or add a map of the coast and go there</source>
+        <translation>Tippe eine Position, oder füge eine Karte der Küste hinzu und geh dorthin</translation>
+    </message>
+    <message>
         <location filename="../map_tools/readings.py"/>
         <source>Charted depth not known:</source>
         <translation>Kartentiefe nicht bekannt:</translation>

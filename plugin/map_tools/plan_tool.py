@@ -192,7 +192,13 @@ class PlanTool(QgsMapTool):
         return marks_of(self.plan.marks_layer())
 
     def where(self, event: QgsMapMouseEvent) -> Place:
-        """The place under the cursor, at a mark's exact place where one is near. SwimPlanError off the globe."""
+        """The place under the cursor, at a mark's exact place where one is near. SwimPlanError off the globe, and on a
+        map that shows nothing: a click there would mean a place off West Africa, at 0 degrees."""
+        if self.canvas().extent().isEmpty():
+            raise SwimPlanError(
+                asked=tr("The map shows no place yet"),
+                remedy=tr("Type a position, or add a map of the coast and go there"),
+            )
         point = event.originalMapPoint()
         mark = self.places.mark_near(point, self.marks()) if self.snaps_to_marks else None
         if mark is not None:

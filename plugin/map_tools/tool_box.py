@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+
+from qgis.core import QgsRectangle
 from qgis.gui import QgsMapCanvas, QgsMapTool
 from qgis.PyQt import sip
 from qgis.PyQt.QtCore import QEvent, QObject, pyqtSignal
@@ -24,6 +27,14 @@ from .place_mark import PlaceMark
 from .place_point import PlacePoint
 from .placings import landmark_placing, station_placing
 from .plan_tool import PlanTool
+
+AROUND_DEG = 0.02  # of latitude, about two kilometres
+
+
+def corners_around(lon: float, lat: float) -> tuple[tuple[float, float], tuple[float, float]]:
+    """South-western and north-eastern corner (degrees) of the coast around a place, about two kilometres each way."""
+    up, across = AROUND_DEG, AROUND_DEG / max(0.05, math.cos(math.radians(lat)))
+    return (lon - across, lat - up), (lon + across, lat + up)
 
 
 class ToolBox(QObject):
@@ -104,7 +115,12 @@ class ToolBox(QObject):
             self.use("place_mark")
         tool = self.used
         point = tool.places.to_map(lonlat)
-        if point is not None and not self._canvas.extent().contains(point):
+        if self._canvas.extent().isEmpty():  # a map that has shown nothing has no middle to move
+            corners = [tool.places.to_map(corner) for corner in corners_around(*lonlat)]
+            if None not in corners:
+                self._canvas.setExtent(QgsRectangle(*corners))
+                self._canvas.refresh()
+        elif point is not None and not self._canvas.extent().contains(point):
             self._canvas.setCenter(point)
             self._canvas.refresh()
         tool.type_position(lonlat)

@@ -7,11 +7,14 @@ from pathlib import Path
 
 import pytest
 from desk import desk_with_dock, layer_of, opened
-from map_hand import LEFT, Hand
-from qgis.PyQt.QtCore import Qt
+from map_hand import LEFT, NONE, Hand
+from qgis.core import QgsCoordinateReferenceSystem, QgsCoordinateTransform, QgsProject, QgsRectangle
+from qgis.PyQt.QtCore import QPoint, Qt
 from qgis.PyQt.QtTest import QTest
 from qgis.PyQt.QtWidgets import QLineEdit
 from swims import DAY, LEDGE, SLIP, invented_bay, moved
+from tideleg.map_tools.row_form import RowForm
+from tideleg.plan_package.store import create_plan
 
 AWAY = moved(700.0, -300.0)
 GONE = "Stop 2 of 'Ledge' no longer lies at Gannet Ledge: its stay of 20 min is gone."
@@ -115,3 +118,28 @@ def test_the_form_of_an_area_shows_how_times_are_written_and_names_rules_in_word
     hand.fill(rule="no_entry")
     (row,) = [row for row in layer_of(hand.dock, "closed_areas").getFeatures() if row["name"] == "Nursery Two"]
     assert not isinstance(row["from_time"], str)
+
+
+def test_on_a_map_that_shows_nothing_a_click_is_refused_and_a_typed_position_brings_it_there(
+    qgis_app, tmp_path: Path
+) -> None:
+    with desk_with_dock() as (desk, dock):
+        opened(dock, create_plan(tmp_path / "new.gpkg"))
+        hand = Hand(desk, dock)
+        hand.canvas.setDestinationCrs(QgsCoordinateReferenceSystem("EPSG:3857"))
+        hand.canvas.setExtent(QgsRectangle())
+        assert hand.canvas.extent().isEmpty()
+        hand.take("place_mark")
+        QTest.mouseClick(hand.canvas.viewport(), LEFT, NONE, QPoint(300, 300))
+        assert "The map shows no place yet" in dock.drawing.problem.text()
+        assert not [one for one in desk.window.findChildren(RowForm) if one.isVisible()]
+        dock.drawing.position.setText("43 12.300 N 008 30.500 W")
+        QTest.keyClick(dock.drawing.position, Qt.Key.Key_Return)
+        hand.fill()
+        mark = next(layer_of(dock, "marks").getFeatures()).geometry().asPoint()
+        assert (mark.x(), mark.y()) == pytest.approx((-8.0 - 30.5 / 60.0, 43.0 + 12.3 / 60.0), abs=1e-9)
+        seen = QgsCoordinateTransform(
+            QgsCoordinateReferenceSystem("EPSG:3857"), QgsCoordinateReferenceSystem("EPSG:4326"), QgsProject.instance()
+        ).transformBoundingBox(hand.canvas.extent())
+        assert seen.contains(mark) and 0.02 < seen.height() < 0.5
+        layer_of(dock, "marks").rollBack()
