@@ -203,7 +203,7 @@ class TurnBackWords:
     to_exit: str = ""
     day: str = ""
     more: tuple[str, ...] = ()
-    only: bool = False  # no other exit is in time, the planned one neither
+    only: bool = False  # later no exit is in time, the planned one neither
 
     @property
     def lines(self) -> tuple[str, ...]:
@@ -252,7 +252,7 @@ def _with_heading(said: TurnBackWords, stop: StopTurnBack, step_deg: float) -> T
 
 def _other_exit(stop: StopTurnBack) -> str:
     if not stop.else_exit:
-        return tr("no other exit in time")
+        return tr("later no exit in time")
     if stop.else_not_before is None:
         return tr("ELSE EXIT {exit}").format(exit=isolated(stop.else_exit))
     words = tr("ELSE EXIT {exit}, from {clock} on")

@@ -1589,8 +1589,8 @@
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>
-        <source>no other exit in time</source>
-        <translation>sonst keiner rechtzeitig</translation>
+        <source>later no exit in time</source>
+        <translation>später keiner rechtzeitig</translation>
     </message>
     <message>
         <location filename="../cards/turn_back_block.py"/>

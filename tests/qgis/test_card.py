@@ -392,7 +392,7 @@ def test_a_turn_back_that_is_none_and_one_before_the_planned_leaving_say_so(qgis
     assert any(text.startswith("as predicted") for text in texts)
     never = with_turn_backs(plan, latest_planned_exit_pessimistic=None, else_exit=None)
     texts = texts_of(on_a4(never))
-    assert {"on a bad day not safe at all", "no other exit in time"} <= set(texts)
+    assert {"on a bad day not safe at all", "later no exit in time"} <= set(texts)
 
 
 def test_the_column_of_the_straight_line_is_called_bearing(cards):

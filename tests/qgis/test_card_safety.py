@@ -129,7 +129,7 @@ def test_the_time_read_first_is_that_of_a_bad_day_and_no_statement_shares_a_line
     assert said.lines == (
         "to Kettle Slip, on a bad day",
         f"as predicted {stop.latest_planned_exit:%H:%M}",
-        "no other exit in time",
+        "later no exit in time",
     )
     soon = replace(stop, else_exit="Boat Steps", else_not_before=stop.leave)
     assert turn_back_words(soon).lines[-1] == f"ELSE EXIT Boat Steps, from {clock_up(stop.leave)} on"
