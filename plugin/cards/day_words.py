@@ -162,11 +162,12 @@ def swim_texts(strip: DayStrip, depart: datetime, home: datetime) -> tuple[str, 
 
 def notes(strip: DayStrip) -> tuple[str, ...]:
     """A sentence for each window: what ends it on either side; and what holds of every such picture."""
-    lines = [_window_note(strip, window) for window in strip.windows]
+    # What there is no room for goes from the end, the caution kept: so the doubt stands before the windows.
+    doubt = any(window.extrapolated for window in strip.windows)
+    lines = [tr("The stream lies partly outside its tables: less sure.")] if doubt else []
+    lines += [_window_note(strip, window) for window in strip.windows]
     if strip.states and FEASIBLE not in strip.states:
         lines.append(tr("No departure of this day is feasible."))
-    if any(window.extrapolated for window in strip.windows):
-        lines.append(tr("The stream lies partly outside its tables: less sure."))
     return (*lines, caution())
 
 

@@ -53,11 +53,16 @@ def leg_headers() -> list[tuple[str, str]]:
 
 
 def leg_rows(swim: SwimPlan) -> list[Row]:
-    """The legs in swimming order; one that cannot be swum says so in words."""
-    return [_leg_row(leg, swim.heading_step_deg) for leg in swim.legs]
+    """The legs in swimming order; one that cannot be swum says so in words, and so do those after it."""
+    stuck = next((number for number, leg in enumerate(swim.legs, start=1) if leg_state(leg) == "stuck"), len(swim.legs))
+    return [
+        _leg_row(leg, swim.heading_step_deg, stuck if number > stuck else 0)
+        for number, leg in enumerate(swim.legs, start=1)
+    ]
 
 
-def _leg_row(leg: Leg, step_deg: float) -> Row:
+def _leg_row(leg: Leg, step_deg: float, stuck: int) -> Row:
+    """``stuck`` is the number of the leg before it that cannot be swum, 0 for none."""
     points = ((leg.start_lon, leg.start_lat), (leg.end_lon, leg.end_lat))
     state = leg_state(leg)
     if state != "swim":
@@ -65,7 +70,8 @@ def _leg_row(leg: Leg, step_deg: float) -> Row:
         return Row(cells=(leg.end_name, words.format(leg.reason)), points=points, severity="stop")
     speed = ground_words(leg)
     times = (clock_minutes(leg), f"{clock_up(leg.depart)}\n{clock_up(leg.arrive)}")
-    return Row(cells=(leg.end_name, _held(leg, step_deg), *times, stream_words(leg), speed), points=points)
+    name = f"{leg.end_name}\n{tr('only if leg {} could be swum').format(stuck)}" if stuck else leg.end_name
+    return Row(cells=(name, _held(leg, step_deg), *times, stream_words(leg), speed), points=points)
 
 
 def clock_minutes(leg: Leg) -> str:

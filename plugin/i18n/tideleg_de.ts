@@ -891,13 +891,13 @@
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
-        <source>No departure of this day is feasible.</source>
-        <translation>Keine Startzeit dieses Tages ist machbar.</translation>
+        <source>The stream lies partly outside its tables: less sure.</source>
+        <translation>Der Strom liegt zum Teil außerhalb seiner Tafeln: weniger sicher.</translation>
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
-        <source>The stream lies partly outside its tables: less sure.</source>
-        <translation>Der Strom liegt zum Teil außerhalb seiner Tafeln: weniger sicher.</translation>
+        <source>No departure of this day is feasible.</source>
+        <translation>Keine Startzeit dieses Tages ist machbar.</translation>
     </message>
     <message>
         <location filename="../cards/day_words.py"/>
@@ -1162,6 +1162,7 @@
     </message>
     <message>
         <location filename="../cards/season_contents.py"/>
+        <location filename="../dock/windows_section.py"/>
         <source>Days without a window: {days}</source>
         <translation>Tage ohne Fenster: {days}</translation>
     </message>
@@ -7620,6 +7621,11 @@ nach</translation>
         <location filename="../dock/rows.py"/>
         <source>Not reached: {}</source>
         <translation>Nicht erreicht: {}</translation>
+    </message>
+    <message>
+        <location filename="../dock/rows.py"/>
+        <source>only if leg {} could be swum</source>
+        <translation>nur, wenn Abschnitt {} zu schwimmen wäre</translation>
     </message>
     <message>
         <location filename="../dock/rows.py"/>

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from ...clock import PlanClock, elapsed
+from ...results.card import clock_down, clock_up
 from ...results.flag import Flag
 from ...results.turn_back import StopTurnBack
 from ...words import tr
@@ -38,17 +39,17 @@ def _before(latest: datetime | None, stop: StopTurnBack, clock: PlanClock) -> bo
 def _too_late(stop: StopTurnBack, clock: PlanClock) -> tuple[str, str]:
     """The gravest of what is wrong with leaving a stop as planned on the day expected, in a sentence and in a few
     words; empty where nothing is."""
-    arrive, leave, name = f"{stop.arrive:%H:%M}", f"{stop.leave:%H:%M}", stop.name
+    arrive, leave, name = clock_up(stop.arrive), clock_up(stop.leave), stop.name
     if stop.latest_leave is None:
         words = tr("on arriving at {name} at {arrive} no exit is reached in time.").format(name=name, arrive=arrive)
         return words, tr("From {name} no exit is reached in time").format(name=name)
     if elapsed(stop.arrive, stop.bands[0].first) > timedelta(minutes=1):
-        until = f"{_holding(stop):%H:%M}"
+        until = clock_up(_holding(stop))
         words = tr("leave {name} not before {until}: on arriving at {arrive} no exit is reached in time.")
         brief = tr("Leave {name} not before {until}").format(name=name, until=until)
         return words.format(name=name, until=until, arrive=arrive), brief
     if _before(stop.latest_leave, stop, clock):
-        last = f"{stop.latest_leave:%H:%M}"
+        last = clock_down(stop.latest_leave)
         words = tr("the plan leaves {name} at {leave}, after {last}, the last safe minute.")
         brief = tr("The plan leaves {name} at {leave}: too late after {last}")
         return words.format(name=name, leave=leave, last=last), brief.format(name=name, leave=leave, last=last)
@@ -57,7 +58,7 @@ def _too_late(stop: StopTurnBack, clock: PlanClock) -> tuple[str, str]:
     until = (
         tr("never safe")
         if stop.latest_planned_exit is None
-        else tr("safe until {last}").format(last=f"{stop.latest_planned_exit:%H:%M}")
+        else tr("safe until {last}").format(last=clock_down(stop.latest_planned_exit))
     )
     words = tr("the plan leaves {name} at {leave} for {planned_exit}, which is {until}: take {exit}.")
     brief = tr("From {name} to {planned_exit} is too late: take {exit}")
@@ -67,14 +68,14 @@ def _too_late(stop: StopTurnBack, clock: PlanClock) -> tuple[str, str]:
 
 def late_on_a_bad_day(stop: StopTurnBack, clock: PlanClock) -> str:
     """What is wrong with leaving a stop as planned on a bad day, empty where nothing is."""
-    arrive, leave = f"{stop.arrive:%H:%M}", f"{stop.leave:%H:%M}"
+    arrive, leave = clock_up(stop.arrive), clock_up(stop.leave)
     if stop.latest_leave_pessimistic is None:
         return tr(
             "on a bad day (slower, more or less stream, turning early or late) no exit is reached in "
             "time from {name}, not even leaving on arrival at {arrive}."
         ).format(name=stop.name, arrive=arrive)
     if _before(stop.latest_leave_pessimistic, stop, clock):
-        bad = f"{stop.latest_leave_pessimistic:%H:%M}"
+        bad = clock_down(stop.latest_leave_pessimistic)
         return tr("the plan leaves {name} at {leave}; on a bad day that is too late after {bad}.").format(
             name=stop.name, leave=leave, bad=bad
         )
