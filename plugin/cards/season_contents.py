@@ -8,23 +8,22 @@ from datetime import date, datetime
 from qgis.core import QgsLayoutItemPage, QgsLayoutSize, QgsPrintLayout, QgsProject
 
 from ..core.results.card import day_text, isolated, whole_minutes
-from ..core.results.season import SeasonSwim, days_of, days_without, grave_flags
+from ..core.results.season import SeasonSwim, days_of, days_without_words, grave_flags
 from ..core.results.windows import WindowsFound
 from ..words import tr
 from .day_words import certain_clock
 from .paper import SMALL, SMALL_BOLD, Lettering, Paper
 
 MARGIN_MM, LEADING_MM, GAP_MM = 5.0, 6.2, 2.5
-MOST_LINES = 6  # of one paragraph
 
 Line = tuple[str, str, Lettering]  # to the left, to the right, how
 
 
 def contents_layout(
-    found: WindowsFound, season: Sequence[SeasonSwim], sides: Sequence[int], size: QgsLayoutSize, title: str
+    found: WindowsFound, season: Sequence[SeasonSwim], sides: Sequence[int], size: QgsLayoutSize
 ) -> QgsPrintLayout:
     """A print layout of the contents, on pages of the cards' size; ``sides`` are the pages that each card takes."""
-    blocks = [_head(title, found, season), *(_window(one) for one in season), _foot(found)]
+    blocks = [_head(found, season), *(_window(one) for one in season), _foot(found)]
     pages = _pages(_wrapped(blocks, size.width() - 2.0 * MARGIN_MM), size.height() - 2.0 * MARGIN_MM)
     numbers = _page_numbers(len(pages), sides)
     project = QgsProject()
@@ -38,7 +37,7 @@ def contents_layout(
     return layout
 
 
-def _head(title: str, found: WindowsFound, season: Sequence[SeasonSwim]) -> list[Line]:
+def _head(found: WindowsFound, season: Sequence[SeasonSwim]) -> list[Line]:
     first, last = days_of(found)
     span = tr("{first} to {last}, times in {zone}, swimmer {swimmer}").format(
         first=first.isoformat(), last=last.isoformat(), zone=found.zone, swimmer=isolated(found.swimmer)
@@ -46,7 +45,7 @@ def _head(title: str, found: WindowsFound, season: Sequence[SeasonSwim]) -> list
     count = tr("{cards} cards of {windows} windows on {days} days. PREDICTED: look at the sea before you go.").format(
         cards=len(season), windows=len(found.windows), days=len(found.days)
     )
-    return [(title, "", SMALL_BOLD), (span, "", SMALL), (count, "", SMALL)]
+    return [(season[0].swim.route, "", SMALL_BOLD), (span, "", SMALL), (count, "", SMALL)]
 
 
 def _window(one: SeasonSwim) -> list[Line]:
@@ -76,11 +75,7 @@ def _clock(moment: datetime, day: date, rounding: str) -> str:
 
 
 def _foot(found: WindowsFound) -> list[Line]:
-    without = days_without(found)
-    if not without:
-        return [(tr("Every day of the span has a window."), "", SMALL)]
-    words = tr("Days without a window: {days}").format(days=", ".join(f"{day:%m-%d}" for day in without))
-    return [(words, "", SMALL)]
+    return [(days_without_words(found) or tr("Every day of the span has a window."), "", SMALL)]
 
 
 def _wrapped(blocks: list[list[Line]], width: float) -> list[list[Line]]:
@@ -90,14 +85,11 @@ def _wrapped(blocks: list[list[Line]], width: float) -> list[list[Line]]:
         lines: list[Line] = []
         for left, right, letters in block:
             room = width - (letters.width("0000") if right else 0.0)
-            lines += [(text, right if n == 0 else "", letters) for n, text in enumerate(_lines(left, letters, room))]
+            # However many lines it takes: never more than there are letters.
+            texts = letters.wrap(left, room, max(1, len(left)))
+            lines += [(text, right if n == 0 else "", letters) for n, text in enumerate(texts)]
         found.append(lines)
     return found
-
-
-def _lines(text: str, letters: Lettering, width: float) -> list[str]:
-    """All of the text, however many lines it takes."""
-    return letters.wrap(text, width, max(MOST_LINES, len(text) // 8))
 
 
 def _pages(blocks: list[list[Line]], height: float) -> list[list[list[Line]]]:

@@ -10,7 +10,7 @@ from qgis.PyQt.QtWidgets import QComboBox, QDateEdit, QPushButton
 
 from ..core.clock import zone_named
 from ..core.errors import SwimPlanError
-from ..core.results.season import days_without
+from ..core.results.season import days_without_words
 from ..core.results.windows import WindowsFound
 from ..words import tr
 from .asking import form_of, minutes_box, name_widgets
@@ -125,14 +125,10 @@ class WindowsSection(WorkSection):
         self.range.setText(range_words(answer))
         known = self._session.swim.warnings if self._session.swim is not None else ()
         fresh = [words for words in answer.warnings if words not in known]
-        without = days_without(answer)
-        if without and answer.windows:
-            days = ", ".join(f"{day:%m-%d}" for day in without[:MOST_DAYS_TOLD]) + (
-                f" (+{len(without) - MOST_DAYS_TOLD})" if len(without) > MOST_DAYS_TOLD else ""
-            )
-            fresh.insert(0, tr("Days without a window: {days}").format(days=days))
-        self.notes.setText("\n".join(fresh))
-        self.notes.setVisible(bool(fresh))
+        without = days_without_words(answer, MOST_DAYS_TOLD) if answer.windows else ""
+        notes = [without, *fresh] if without else fresh
+        self.notes.setText("\n".join(notes))
+        self.notes.setVisible(bool(notes))
         for widget in (self.order, self.table):
             widget.setVisible(bool(answer.windows))
         self._show_rows()

@@ -53,7 +53,6 @@ class SeasonCards(PlanAlgorithm):
         self._found: WindowsFound | None = None
         self._season: list[SeasonSwim] = []
         self._pages: list[tuple[int, QgsLayoutSize]] = []
-        self._private = False
         self._look: Any = None
         self._path = ""
 
@@ -109,13 +108,13 @@ class SeasonCards(PlanAlgorithm):
     def compute(
         self, parameters: dict[str, Any], context: QgsProcessingContext, feedback: QgsProcessingFeedback
     ) -> dict[str, Any]:
+        from ..core.results.shared import without_marks
         from ..core.solve.windows.departures_to_try import departures_to_try
         from ..core.solve.windows.find_windows import find_windows
 
         self._path = self.file_of(parameters, "CARDS", context)
         self._look = card_look(self, parameters, context)
         WholeOutputs([self._path], read=[self.plan(parameters, context), layout_file(self, parameters, context)])
-        self._private = is_private(self, parameters, context)
         self._found, swum = find_windows(
             self._request,
             self._request.clock.start,
@@ -124,10 +123,11 @@ class SeasonCards(PlanAlgorithm):
             progress=lambda share: feedback.setProgress(FOUND_SHARE * share),
             is_cancelled=feedback.isCanceled,
         )
-        windows = self._good(parameters, context)
+        windows, private = self._good(parameters, context), is_private(self, parameters, context)
         for number, window in enumerate(windows):
             tries = departures_to_try(self._request.clock, swum, window)
-            self._season.append(self._best(parameters, context, window, tries, feedback))
+            best = self._best(parameters, context, window, tries, feedback)
+            self._season.append(replace(best, swim=without_marks(best.swim)) if private else best)
             self._pages.append(in_main_thread(partial(self._measure, self._season[-1]), feedback.isCanceled))
             feedback.setProgress(FOUND_SHARE + (PLANNED_SHARE - FOUND_SHARE) * (number + 1) / len(windows))
             feedback.pushInfo(f"{self._season[-1].swim.depart:%Y-%m-%d %H:%M}")
@@ -194,9 +194,8 @@ class SeasonCards(PlanAlgorithm):
     def _card(self, one: SeasonSwim) -> Card:
         """For the main thread; it is not kept, since each takes tens of megabytes."""
         from ..cards.wet_card import card_layout
-        from ..core.results.shared import without_marks
 
-        return card_layout(without_marks(one.swim) if self._private else one.swim, self._look)
+        return card_layout(one.swim, self._look)
 
     def _measure(self, one: SeasonSwim) -> tuple[int, QgsLayoutSize]:
         """How many pages a card takes, and their size."""
@@ -208,16 +207,13 @@ class SeasonCards(PlanAlgorithm):
         from ..cards.card_book import CardBook
         from ..cards.season_contents import contents_layout
         from ..cards.whole_files import write_whole
-        from ..core.results.shared import without_marks
 
-        first = self._season[0].swim
-        title = (without_marks(first) if self._private else first).route
         sides, sizes = zip(*self._pages)
         with TemporaryDirectory() as folder:
             made = Path(folder) / "cards.pdf"
-            book = in_main_thread(lambda: CardBook(made, title), feedback.isCanceled)
+            book = in_main_thread(lambda: CardBook(made, self._season[0].swim.route), feedback.isCanceled)
             try:
-                contents = partial(contents_layout, self._found, self._season, sides, sizes[0], title)
+                contents = partial(contents_layout, self._found, self._season, sides, sizes[0])
                 in_main_thread(lambda: book.add(contents()), feedback.isCanceled)
                 for number, one in enumerate(self._season):
                     if feedback.isCanceled():

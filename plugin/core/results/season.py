@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+from ..words import tr
 from .flag import Flag
 from .swim_plan import SwimPlan
 from .windows import DepartureWindow, WindowsFound
@@ -56,3 +57,13 @@ def days_without(found: WindowsFound) -> tuple[date, ...]:
     days = (first + timedelta(days=number) for number in range((last - first).days + 1))
     spans = [(window.first.date(), window.last.date()) for window in found.windows]
     return tuple(day for day in days if not any(opens <= day <= closes for opens, closes in spans))
+
+
+def days_without_words(found: WindowsFound, most: int | None = None) -> str:
+    """``Days without a window: 06-11, 06-12``: so many of them, then how many more; empty where every day has one."""
+    days = days_without(found)
+    if not days:
+        return ""
+    told = days[:most]
+    more = f" (+{len(days) - len(told)})" if len(told) < len(days) else ""
+    return tr("Days without a window: {days}").format(days=", ".join(f"{day:%m-%d}" for day in told) + more)
