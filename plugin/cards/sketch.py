@@ -41,7 +41,7 @@ from ..words import tr
 from .block import SMALL_DROP_MM, SMALL_LINE_MM
 from .name_places import NameBox, place_names
 from .paper import MM, SMALL, Paper, plain, text_format
-from .sketch_areas import area_layers, draw_key, key_width_mm, shapes_in_sight
+from .sketch_areas import area_layers, areas_in_sight, draw_key, key_width_mm
 
 HATCH_MM = 2.0
 STRIP_MM = 11.0  # below the map, for the scale bar and the north arrow
@@ -86,7 +86,7 @@ def draw_sketch(paper: Paper, plan: SwimPlan, x: float, y: float, width: float, 
 
 def _key(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle, width: float) -> list[str]:
     """The kinds of areas in sight, if all of their words fit one line."""
-    kinds = list(dict.fromkeys(shape.kind for shape in shapes_in_sight(plan, frame, extent)))
+    kinds = list(dict.fromkeys(kind for kind, _ in areas_in_sight(plan, frame, extent)))
     return kinds if key_width_mm(kinds) <= width - 2.0 else []
 
 

@@ -28,7 +28,7 @@ def area_layers(
 
     Hatches are of real lines: a pattern of QGIS's becomes a picture in a PDF. ``make`` makes a layer of the sketch's.
     """
-    seen = [(shape.kind, polygon(shape, frame)) for shape in shapes_in_sight(plan, frame, extent)]
+    seen = areas_in_sight(plan, frame, extent)
     layers = []
     for kind, dashes in DASHES.items():
         borders = [_border(area) for own, area in seen if own == kind]
@@ -43,10 +43,11 @@ def area_layers(
     return layers
 
 
-def shapes_in_sight(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle) -> list[ChartShape]:
-    """Those that the sketch shows some of."""
+def areas_in_sight(plan: SwimPlan, frame: LocalFrame, extent: QgsRectangle) -> list[tuple[str, QgsGeometry]]:
+    """Kind and area, in metres, of those that the sketch shows some of."""
     sight = QgsGeometry.fromRect(extent)
-    return [shape for shape in plan.chart_shapes if polygon(shape, frame).intersects(sight)]
+    areas = ((shape.kind, polygon(shape, frame)) for shape in plan.chart_shapes)
+    return [(kind, area) for kind, area in areas if area.intersects(sight)]
 
 
 def key_width_mm(kinds: list[str]) -> float:

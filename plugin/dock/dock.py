@@ -10,9 +10,9 @@ from qgis.PyQt.QtCore import QTimer
 from qgis.PyQt.QtWidgets import QFrame, QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 
 from ..core.errors import SwimPlanError
+from ..map_tools.map_look import MapLook
 from ..words import tr
 from .draw_section import DrawSection
-from .map_look import MapLook
 from .order_section import OrderSection
 from .plan_section import PlanSection
 from .reach_section import ReachSection

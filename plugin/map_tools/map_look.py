@@ -16,12 +16,13 @@ LEAST_AROUND_M = 250.0
 SHARE_AROUND = 0.25
 
 
-def box_around(points: Iterable[tuple[float, float]]) -> QgsRectangle:
-    """A box in degrees with room on all sides of (lon, lat) pairs, drawn on beyond 180 degrees at the date line."""
+def box_around(points: Iterable[tuple[float, float]], least_m: float = LEAST_AROUND_M) -> QgsRectangle:
+    """A box in degrees with room on all sides of (lon, lat) pairs, ``least_m`` at the least; drawn on beyond 180
+    degrees at the date line."""
     places = unwrapped(points)
     lons, lats = zip(*places)
     box = QgsRectangle(min(lons), min(lats), max(lons), max(lats))
-    around_m = max(LEAST_AROUND_M, SHARE_AROUND * M_PER_DEG * max(box.width(), box.height()))
+    around_m = max(least_m, SHARE_AROUND * M_PER_DEG * max(box.width(), box.height()))
     up = around_m / M_PER_DEG
     across = up / max(0.05, math.cos(math.radians(box.center().y())))
     return QgsRectangle(box.xMinimum() - across, box.yMinimum() - up, box.xMaximum() + across, box.yMaximum() + up)
@@ -34,7 +35,12 @@ class MapLook:
         self._canvas = canvas
 
     def go_to(
-        self, points: Iterable[tuple[float, float]], *, flash: bool = True, spots: Iterable[tuple[float, float]] = ()
+        self,
+        points: Iterable[tuple[float, float]],
+        *,
+        flash: bool = True,
+        spots: Iterable[tuple[float, float]] = (),
+        least_m: float = LEAST_AROUND_M,
     ) -> bool:
         """Show places given as (lon, lat), and have the line over them flash, and the ``spots`` as points. False where
         the map's reference system does not reach there."""
@@ -43,7 +49,7 @@ class MapLook:
             output_crs(), self._canvas.mapSettings().destinationCrs(), QgsProject.instance()
         )
         try:
-            extent = to_map.transformBoundingBox(box_around(points))
+            extent = to_map.transformBoundingBox(box_around(points, least_m))
         except QgsCsException:
             return False
         self._canvas.setExtent(extent)

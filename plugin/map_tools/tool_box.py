@@ -2,9 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
-from qgis.core import QgsRectangle
 from qgis.gui import QgsMapCanvas, QgsMapTool
 from qgis.PyQt import sip
 from qgis.PyQt.QtCore import QEvent, QObject, pyqtSignal
@@ -21,6 +18,7 @@ from .draw_line import (
     route_drawing,
 )
 from .edit_route import EditRoute
+from .map_look import MapLook
 from .measure_leg import MeasureLeg
 from .move_mark import MoveMark
 from .place_mark import PlaceMark
@@ -28,13 +26,7 @@ from .place_point import PlacePoint
 from .placings import landmark_placing, station_placing
 from .plan_tool import PlanTool
 
-AROUND_DEG = 0.02  # of latitude, about two kilometres
-
-
-def corners_around(lon: float, lat: float) -> tuple[tuple[float, float], tuple[float, float]]:
-    """South-western and north-eastern corner (degrees) of the coast around a place, about two kilometres each way."""
-    up, across = AROUND_DEG, AROUND_DEG / max(0.05, math.cos(math.radians(lat)))
-    return (lon - across, lat - up), (lon + across, lat + up)
+FIRST_LOOK_M = 2200.0  # of the coast, each way, on a map that has shown nothing yet
 
 
 class ToolBox(QObject):
@@ -116,10 +108,7 @@ class ToolBox(QObject):
         tool = self.used
         point = tool.places.to_map(lonlat)
         if self._canvas.extent().isEmpty():  # a map that has shown nothing has no middle to move
-            corners = [tool.places.to_map(corner) for corner in corners_around(*lonlat)]
-            if None not in corners:
-                self._canvas.setExtent(QgsRectangle(*corners))
-                self._canvas.refresh()
+            MapLook(self._canvas).go_to([lonlat], flash=False, least_m=FIRST_LOOK_M)
         elif point is not None and not self._canvas.extent().contains(point):
             self._canvas.setCenter(point)
             self._canvas.refresh()
