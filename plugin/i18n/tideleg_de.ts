@@ -1161,12 +1161,6 @@
         <translation>Jeder Tag des Zeitraums hat ein Fenster.</translation>
     </message>
     <message>
-        <location filename="../cards/season_contents.py"/>
-        <location filename="../dock/windows_section.py"/>
-        <source>Days without a window: {days}</source>
-        <translation>Tage ohne Fenster: {days}</translation>
-    </message>
-    <message>
         <location filename="../cards/sheet_files.py"/>
         <source>NOT FEASIBLE AS PLANNED, PREDICTED</source>
         <translation>SO WIE GEPLANT NICHT MACHBAR, VORHERSAGE</translation>
@@ -2751,6 +2745,11 @@
         <location filename="../core/results/reach.py"/>
         <source>The times are those of a swimmer who steers anew all the time for the fastest track; on one compass heading a leg it takes longer: the marks' one-heading numbers say by how much.</source>
         <translation>Die Zeiten sind die eines Schwimmers, der für den schnellsten Weg ständig neu steuert; mit einem Kompasskurs je Abschnitt dauert es länger: Wie viel, sagen die Zahlen der Marken für einen Kurs.</translation>
+    </message>
+    <message>
+        <location filename="../core/results/season.py"/>
+        <source>Days without a window: {days}</source>
+        <translation>Tage ohne Fenster: {days}</translation>
     </message>
     <message>
         <location filename="../core/solve/confidence.py"/>

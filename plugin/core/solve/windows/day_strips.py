@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, datetime, time, timedelta
 
 import numpy as np
 
-from ...clock import PlanClock
 from ...quantities import knots_from_m_s
 from ...results.day_strip import ENDS_DARK, FEASIBLE, DayStrip, TideMoment
 from ...results.windows import DepartureWindow, WindowsFound
@@ -44,32 +44,46 @@ def _strip(request: SwimRequest, found: WindowsFound, swum: DeparturesSwum, day:
     times = looked_at_s(first_s, last_s)
     here = (swum.depart_s >= first_s) & (swum.depart_s < last_s)
     least, most = rates_kn(request, times, route_places_m(request))
-    depart_s = swum.depart_s[here] - first_s
     daylight = sun_days(entry.lon, entry.lat, start, end, clock)
-    day_clock = PlanClock(start=start, zone_name=clock.zone_name, end=end)
-    return DayStrip(
-        route=titled(request.route.name, request),
-        zone_name=clock.zone_name,
-        start=start,
-        end=end,
-        datum=request.settings.datum,
-        tide_times_s=times - first_s,
-        tide_heights_m=heights_m(request, times),
-        tides=tides_between(request, first_s, last_s),
-        stream_times_s=times - first_s,
-        stream_least_kn=least,
-        stream_most_kn=most,
+    limits, nights = [LIMITS[code] for code in swum.limit[here]], night_spans(daylight, clock)
+    return replace(
+        water_strip(request, request.route.name, (start, end), (least, most)),
         pace_kn=float(knots_from_m_s(request.swimmer.made_good_m_s)),
-        departures_s=depart_s,
-        states=states_of([LIMITS[code] for code in swum.limit[here]], depart_s, night_spans(daylight, day_clock)),
+        departures_s=swum.depart_s[here] - first_s,
+        states=states_of(limits, swum.depart_s[here], nights),
         windows=tuple(window for window in found.windows if _touches(request, window, first_s, last_s)),
         daylight=daylight,
     )
 
 
+def water_strip(
+    request: SwimRequest, name: str, span: tuple[datetime, datetime], rates: tuple[np.ndarray, np.ndarray]
+) -> DayStrip:
+    """Tide and stream from one moment to another, under a name and the plan's title; no departures, no daylight.
+
+    ``rates`` are the weakest and the strongest (n,) at the times of ``looked_at_s``.
+    """
+    start, end = span
+    first_s, last_s = request.clock.seconds(start), request.clock.seconds(end)
+    times = looked_at_s(first_s, last_s)
+    return DayStrip(
+        route=" - ".join(part for part in (name, request.settings.title) if part),
+        zone_name=request.clock.zone_name,
+        start=start,
+        end=end,
+        datum=request.settings.datum,
+        tide_times_s=times - first_s,
+        tide_heights_m=np.full(len(times), np.nan) if request.tide is None else request.tide.height_m(times),
+        tides=tides_between(request, first_s, last_s),
+        stream_times_s=times - first_s,
+        stream_least_kn=rates[0],
+        stream_most_kn=rates[1],
+    )
+
+
 def states_of(limits: Sequence[str], departures_s: np.ndarray, nights: Spans) -> tuple[str, ...]:
-    """What the picture says of departures (n,): feasible, or the limit; a departure by day that would be home in the
-    dark is told from one in the night."""
+    """What the picture says of departures (n,), in seconds of the same clock as the nights: feasible, or the limit; a
+    departure by day that would be home in the dark is told from one in the night."""
     by_night = np.zeros(len(departures_s), dtype=bool)
     for low, high in nights:
         by_night |= (departures_s >= low) & (departures_s <= high)
@@ -81,16 +95,6 @@ def states_of(limits: Sequence[str], departures_s: np.ndarray, nights: Spans) ->
 def looked_at_s(first_s: float, last_s: float) -> np.ndarray:
     """The times (n,) at which a day's curves are looked at, its end among them."""
     return np.append(np.arange(first_s, last_s, LOOK_S), last_s)
-
-
-def titled(name: str, request: SwimRequest) -> str:
-    """What a day is headed with: its route or place, and the plan."""
-    return " - ".join(part for part in (name, request.settings.title) if part)
-
-
-def heights_m(request: SwimRequest, times: np.ndarray) -> np.ndarray:
-    """Heights of tide (n,), NaN where they are not known."""
-    return np.full(len(times), np.nan) if request.tide is None else request.tide.height_m(times)
 
 
 def _touches(request: SwimRequest, window: DepartureWindow, first_s: float, last_s: float) -> bool:

@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import numpy as np
 
-from ...results.day_strip import DayStrip
 from ...results.route_day import RouteDay
 from ...sun_days import sun_days
 from ..request import SwimRequest
-from .day_strips import heights_m, looked_at_s, rates_kn, tides_between, titled
+from .day_strips import looked_at_s, rates_kn, tides_between, water_strip
 from .route_days import AFTER_S, mean_stream, weakest
 
 
@@ -23,18 +24,8 @@ def place_day(request: SwimRequest, *, has_place: bool = True) -> RouteDay:
     unknown, at = np.full(len(times), np.nan), request.stops_m[:1]
     least, most = rates_kn(request, times, at) if has_place else (unknown, unknown)
     east, north, differ = mean_stream(request, times, at) if has_place else (unknown, unknown, unknown > 0.0)
-    strip = DayStrip(
-        route=titled(place.name, request),
-        zone_name=clock.zone_name,
-        start=clock.start,
-        end=clock.end,
-        datum=request.settings.datum,
-        tide_times_s=times - first_s,
-        tide_heights_m=heights_m(request, times),
-        tides=tides_between(request, first_s, last_s),
-        stream_times_s=times - first_s,
-        stream_least_kn=least,
-        stream_most_kn=most,
+    strip = replace(
+        water_strip(request, place.name, (clock.start, clock.end), (least, most)),
         daylight=sun_days(place.lon, place.lat, clock.start, clock.end, clock) if has_place else (),
         place=place.name,
     )
